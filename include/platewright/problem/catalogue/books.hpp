@@ -1,0 +1,89 @@
+#pragma once
+// What can be wrong with the shape of a book: keys, names and what they refer to.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "platewright/problem/nearest.hpp"
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+namespace detail {
+/// `"a", "b" or "c"`: at most twelve names.
+inline std::string one_of(const std::vector<std::string>& names) {
+  std::string out;
+  for (std::size_t i = 0; i < names.size() && i < 12; ++i) {
+    if (i > 0) out += i + 1 == names.size() ? " or " : ", ";
+    out += in_quotes(names[i]);
+  }
+  return names.size() > 12 ? out + ", ..." : out;
+}
+}  // namespace detail
+
+inline Problem key_unknown(std::string_view key, const std::vector<std::string>& known) {
+  std::string remedy = did_you_mean(key, known);
+  if (remedy.empty()) remedy = "take the key out, or check its indentation";
+  return make_problem("key-unknown", "the key " + in_quotes(key), detail::one_of(known),
+                      std::move(remedy));
+}
+
+inline Problem key_missing(std::string_view key, std::string_view example) {
+  return make_problem("key-missing", "no " + in_quotes(key), "the key " + in_quotes(key),
+                      "write, for example, " + std::string(example));
+}
+
+inline Problem wrong_shape(std::string_view found, std::string_view expected) {
+  return make_problem("wrong-shape", std::string(found), std::string(expected),
+                      "compare with the example in the README");
+}
+
+inline Problem word_unknown(std::string_view what, std::string_view word,
+                            const std::vector<std::string>& known) {
+  std::string remedy = did_you_mean(word, known);
+  if (remedy.empty()) remedy = "use one of the words expected";
+  return make_problem("word-unknown", "the " + std::string(what) + " " + in_quotes(word),
+                      detail::one_of(known), std::move(remedy));
+}
+
+inline Problem name_unknown(std::string_view what, std::string_view name,
+                            const std::vector<std::string>& known, std::string_view otherwise) {
+  std::string remedy = did_you_mean(name, known);
+  if (remedy.empty()) remedy = otherwise;
+  return make_problem("name-unknown", "no " + std::string(what) + " called " + in_quotes(name),
+                      "the name of " + std::string(what) + " that is there", std::move(remedy));
+}
+
+inline Problem name_twice(std::string_view what, std::string_view name, std::string_view first) {
+  return make_problem("name-twice",
+                      "a second " + std::string(what) + " called " + in_quotes(name) +
+                          ", first at " + std::string(first),
+                      "each name once", "rename one of the two, or take it out");
+}
+
+inline Problem not_a_book(std::string_view first_key) {
+  return make_problem("not-a-book", "a file that begins with the key " + in_quotes(first_key),
+                      "one of the keys \"recipe\", \"larder\", \"event\" or \"tables\"",
+                      "say what the file is; the README shows one of each");
+}
+
+inline Problem nothing_to_do(std::string_view file, std::string_view wanted) {
+  return make_problem("nothing-to-do", in_quotes(file, 200) + " holds no " + std::string(wanted),
+                      "a file with " + std::string(wanted), "name another file");
+}
+
+inline Problem no_such_row(std::string_view table, std::string_view words) {
+  return make_problem("no-such-row",
+                      "no row of " + std::string(table) + " with " + in_quotes(words),
+                      "words that a row holds", "try one word, or part of one");
+}
+
+inline Problem date_malformed(std::string_view text, std::string why) {
+  return make_problem("date-malformed", in_quotes(text) + " (" + std::move(why) + ")",
+                      "a date and time such as 2027-10-09 18:30",
+                      "write year, month, day, hour and minute, largest first");
+}
+
+}  // namespace platewright::problems

@@ -1,0 +1,55 @@
+#pragma once
+// What can be wrong with an ingredient's entry in the larder.
+
+#include <string>
+#include <string_view>
+
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+inline Problem price_without_pack(std::string_view ingredient) {
+  return make_problem("price-without-pack", "a price of " + in_quotes(ingredient) + " for no pack",
+                      "what the price is for: `pack: 40 lb`, or `piece: 7.5 lb` for goods by the piece",
+                      "write how it is sold");
+}
+
+inline Problem price_malformed(std::string_view text) {
+  return make_problem("price-malformed", in_quotes(text),
+                      "a price such as 12.50 (for the pack) or 8.95 per lb", "write it in one of these forms");
+}
+
+inline Problem currency_malformed(std::string_view text) {
+  return make_problem("currency-malformed", "the currency " + in_quotes(text),
+                      "a code of ISO 4217, such as USD, EUR or GBP", "write its three capital letters");
+}
+
+inline Problem currency_differs(std::string_view found, std::string_view first) {
+  return make_problem("currency-differs",
+                      "the currency " + in_quotes(found) + " beside " + in_quotes(first),
+                      "one currency in a book", "convert the prices of one larder");
+}
+
+inline Problem yields_exclude_each_other(std::string_view ingredient) {
+  return make_problem("yield-chosen-twice",
+                      in_quotes(ingredient) + " names more than one of cut, produce and grain",
+                      "one row of yields for an ingredient",
+                      "make two entries of the larder, one for each way it is used");
+}
+
+inline Problem allergens_not_stated(std::string_view ingredient) {
+  return make_problem("allergens-not-stated",
+                      "no word on the allergens of " + in_quotes(ingredient),
+                      "`allergens: none`, or a list such as `allergens: [milk]`",
+                      "read the label or ask the supplier; until then every card says that it is "
+                      "not known");
+}
+
+inline Problem pack_malformed(std::string_view text) {
+  return make_problem("pack-malformed", in_quotes(text),
+                      "a pack such as 40 lb, 6 x 2.5 kg, 1 bunch or 30",
+                      "write how many of what a pack holds");
+}
+
+}  // namespace platewright::problems

@@ -1,0 +1,58 @@
+#pragma once
+// What can be wrong with a number as it is typed.
+
+#include <string>
+#include <string_view>
+
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+inline Problem number_missing(std::string_view text) {
+  return make_problem("number-missing", in_quotes(text), "a number such as 3, 0.75, 1/3 or 1 1/2",
+                      "write the number in digits, before the unit");
+}
+
+inline Problem number_malformed(std::string_view text, std::string why) {
+  return make_problem("number-malformed", in_quotes(text) + " (" + std::move(why) + ")",
+                      "a number such as 3, 0.75, 1/3 or 1 1/2", "write the number in one of these forms");
+}
+
+inline Problem number_has_comma(std::string_view text) {
+  return make_problem("number-comma", in_quotes(text), "a decimal point, and no grouping of thousands",
+                      "write 1.5 for one and a half, and 1500 for fifteen hundred");
+}
+
+inline Problem number_signed(std::string_view text) {
+  return make_problem("number-signed", in_quotes(text), "a number without a sign",
+                      "amounts, yields and prices are never negative here; take the sign out");
+}
+
+inline Problem number_exponent(std::string_view text) {
+  return make_problem("number-exponent", in_quotes(text), "a number in plain digits",
+                      "write all digits, as in 1000 for 1e3");
+}
+
+inline Problem number_zero_denominator(std::string_view text) {
+  return make_problem("number-zero-denominator", in_quotes(text), "a fraction with a denominator above 0",
+                      "correct the fraction");
+}
+
+inline Problem number_too_long(std::string_view text) {
+  return make_problem("number-too-long", in_quotes(text), "at most 18 digits",
+                      "round the figure to what a scale or an invoice can show");
+}
+
+inline Problem number_not_positive(std::string_view what, std::string_view found) {
+  return make_problem("number-not-positive", std::string(what) + " of " + std::string(found),
+                      std::string(what) + " above 0", "correct the figure, or leave the line out");
+}
+
+inline Problem share_out_of_range(std::string_view what, std::string_view found,
+                                  std::string_view range) {
+  return make_problem("share-out-of-range", std::string(what) + " of " + std::string(found),
+                      std::string(range), "correct the share; write 12 % or 0.12 or 3/25");
+}
+
+}  // namespace platewright::problems

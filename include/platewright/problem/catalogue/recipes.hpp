@@ -1,0 +1,111 @@
+#pragma once
+// What can be wrong with a recipe, its links to others, and what it is scaled to.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "platewright/problem/nearest.hpp"
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+inline Problem recipe_cycle(const std::vector<std::string>& names) {
+  std::string chain;
+  for (const std::string& name : names) {
+    if (!chain.empty()) chain += " -> ";
+    chain += in_quotes(name);
+  }
+  return make_problem("recipe-cycle", "recipes that use each other in a circle: " + chain,
+                      "recipes that lead down to bought ingredients",
+                      "take one of the links out, or buy that ingredient ready made");
+}
+
+inline Problem recipe_has_no_portions(std::string_view recipe) {
+  return make_problem("recipe-no-portions", in_quotes(recipe) + " does not say how many it serves",
+                      "`makes: 10 portions of 6 oz`",
+                      "write it, or scale by a factor instead of by portions");
+}
+
+inline Problem recipe_has_no_pieces(std::string_view recipe) {
+  return make_problem("recipe-no-pieces",
+                      in_quotes(recipe) + " does not say on what pieces it was tested",
+                      "`tested on: 1 leg of 7.5 lb`",
+                      "write it, or scale by portions or by a factor");
+}
+
+inline Problem recipe_has_no_amount(std::string_view recipe) {
+  return make_problem("recipe-no-amount", in_quotes(recipe) + " does not say how much it makes",
+                      "`makes: 2 qt`", "write it, since another recipe takes an amount of it");
+}
+
+inline Problem recipe_amount_unreachable(std::string_view recipe, std::string_view makes,
+                                         std::string_view wanted) {
+  return make_problem("recipe-amount-unreachable",
+                      in_quotes(recipe) + " makes " + std::string(makes) + " and " +
+                          std::string(wanted) + " of it is wanted",
+                      "an amount in the same dimension as what the recipe makes",
+                      "write both in weight or both in capacity");
+}
+
+inline Problem recipe_makes_malformed(std::string_view text) {
+  return make_problem("recipe-makes", in_quotes(text),
+                      "what the recipe makes, as in `10 portions of 6 oz`, `24 portions` or `2 qt`",
+                      "write it in one of these forms");
+}
+
+inline Problem tested_on_malformed(std::string_view text) {
+  return make_problem("recipe-tested-on", in_quotes(text),
+                      "whole pieces and the weight of one, as in `1 leg of 7.5 lb`",
+                      "write it in this form");
+}
+
+inline Problem oven_step_malformed(std::string_view text) {
+  return make_problem("oven-step", in_quotes(text),
+                      "an oven setting such as `450 F for 25 min` or `325 F until 130 F inside`",
+                      "write it in one of these forms");
+}
+
+inline Problem time_span_malformed(std::string_view text) {
+  return make_problem("time-span", in_quotes(text), "a time such as `20 min` or `12 h to 48 h`",
+                      "write it in one of these forms");
+}
+
+inline Problem step_uses_unknown(std::string_view name, const std::vector<std::string>& lines) {
+  std::string remedy = did_you_mean(name, lines);
+  if (remedy.empty()) remedy = "add the line, or take the name out of the step";
+  return make_problem("step-uses-unknown", "a step that uses " + in_quotes(name),
+                      "a line of this recipe", std::move(remedy));
+}
+
+inline Problem line_not_used(std::string_view line) {
+  return make_problem("line-not-used", "no step uses " + in_quotes(line),
+                      "every line in the `uses` of a step",
+                      "add it to a step, so that the cook sees its amount there");
+}
+
+inline Problem recipe_not_made(std::string_view recipe) {
+  return make_problem("recipe-not-made", in_quotes(recipe) + " is not made for this event",
+                      "a dish of the menu, or what a dish uses",
+                      "name a size to print its card all the same, as in `--portions 20`");
+}
+
+inline Problem portion_missing() {
+  return make_problem("portion-missing", "guests without a portion",
+                      "the weight of a portion on the plate", "add it, as in `--portion \"6 oz\"`");
+}
+
+inline Problem scale_missing_factor() {
+  return make_problem("scale-nothing", "nothing to scale to",
+                      "one of portions, pieces, a factor, or a weight on hand", "name one");
+}
+
+inline Problem by_surface_without_pieces(std::string_view line) {
+  return make_problem("surface-no-pieces",
+                      in_quotes(line) + " follows the surface of pieces that the recipe does not name",
+                      "`tested on: 1 leg of 7.5 lb`",
+                      "write on what the recipe was tested, or scale the line in proportion");
+}
+
+}  // namespace platewright::problems

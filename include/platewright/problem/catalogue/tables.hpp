@@ -1,0 +1,29 @@
+#pragma once
+// What can be wrong with a row of the tables, when they are turned into code or read from a user's
+// own file.
+
+#include <string>
+#include <string_view>
+
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+inline Problem row_has_bar(std::string_view text) {
+  return make_problem("row-bar", in_quotes(text), "a name without the sign |", "rename it");
+}
+
+inline Problem row_too_fine(std::string_view value) {
+  return make_problem("row-too-fine", "the figure " + in_quotes(value),
+                      "a fraction whose two parts have at most 18 digits",
+                      "write the figure as its source prints it");
+}
+
+inline Problem row_without_source(std::string_view row) {
+  return make_problem("row-without-source", in_quotes(row) + " has no source",
+                      "the published source of the figure",
+                      "name it, or write `common practice, no source` or `from memory`");
+}
+
+}  // namespace platewright::problems

@@ -1,0 +1,105 @@
+#pragma once
+// What can be wrong with yields, ladders and the tables they come from.
+
+#include <string>
+#include <string_view>
+
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+inline Problem stage_unknown(std::string_view found, std::string help) {
+  return make_problem("stage-unknown", in_quotes(found),
+                      "a stage: purchased, thawed, trimmed, cooked, carved or served",
+                      help.empty() ? "write one of these words" : std::move(help));
+}
+
+inline Problem loss_unknown(std::string_view found, std::string help) {
+  return make_problem("loss-unknown", in_quotes(found),
+                      "a loss: purge, trim, bone, skin, cooking, carving or water taken up",
+                      help.empty() ? "write one of these words" : std::move(help));
+}
+
+inline Problem yield_not_positive(std::string_view found) {
+  return make_problem("yield-not-positive", "a yield of " + std::string(found), "a yield above 0",
+                      "write the weight that comes out over the weight that goes in, as 72 %");
+}
+
+inline Problem meat_yield_above_one(std::string_view found) {
+  return make_problem("meat-yield-above-one", "a yield of " + std::string(found) + " for meat",
+                      "at most 1, as meat loses weight",
+                      "check which weight is over which; where the meat takes up brine or water, "
+                      "say so with `water taken up`");
+}
+
+inline Problem spread_without_samples(std::string_view deviation) {
+  return make_problem(
+      "spread-without-samples",
+      "a standard deviation of " + std::string(deviation) + " without the number of samples",
+      "a standard deviation of two samples or more",
+      "add the number of samples, or take the standard deviation out");
+}
+
+inline Problem spread_upside_down(std::string_view low, std::string_view high) {
+  return make_problem("spread-upside-down",
+                      "a range from " + std::string(low) + " to " + std::string(high),
+                      "a range from the lowest to the highest yield, both above 0",
+                      "correct the lowest or the highest yield");
+}
+
+inline Problem ladder_empty() {
+  return make_problem("ladder-empty", "a ladder without a rung", "one rung or more",
+                      "add a rung, or say that nothing is lost");
+}
+
+inline Problem stages_out_of_order(std::string_view from, std::string_view to) {
+  return make_problem("stages-out-of-order", std::string(from) + " to " + std::string(to),
+                      "stages in the order purchased, thawed, trimmed, cooked, carved, served",
+                      "swap the two stages");
+}
+
+inline Problem rungs_not_joined(std::string_view ends, std::string_view begins) {
+  return make_problem("rungs-not-joined",
+                      "a rung that ends at " + std::string(ends) + " before one that begins at " +
+                          std::string(begins),
+                      "each rung to begin where the one before it ends",
+                      "add the rung that is missing, or correct the stages");
+}
+
+inline Problem loss_held_twice(std::string_view loss, std::string_view first,
+                               std::string_view second) {
+  return make_problem("loss-held-twice",
+                      std::string(loss) + " in the rung " + std::string(first) +
+                          " and again in the rung " + std::string(second),
+                      "each loss in one rung only",
+                      "use a yield that does not hold this loss yet, or leave one rung out");
+}
+
+inline Problem stage_missing(std::string_view wanted, std::string_view stages) {
+  return make_problem("stage-missing", "no stage " + std::string(wanted) + " on this ladder",
+                      "one of its stages: " + std::string(stages),
+                      "add a rung that reaches the stage, or ask for one that is there");
+}
+
+/// `kind` is cut, produce, grain or yield.
+inline Problem yield_name_unknown(std::string_view kind, std::string_view found, std::string help) {
+  return make_problem(std::string(kind) + "-unknown", in_quotes(found),
+                      "a name from the table of yields (" + std::string(kind) + ")",
+                      help.empty() ? "list the names with `platewright tables`, or give a yield of "
+                                     "your own"
+                                   : std::move(help));
+}
+
+inline Problem yield_name_twice(std::string_view name) {
+  return make_problem("yield-name-twice", in_quotes(name) + " twice",
+                      "each name once among the rows of yields",
+                      "rename one row; one that is prepared in another way says how");
+}
+
+inline Problem yield_name_ambiguous(std::string_view name, std::string_view rows) {
+  return make_problem("yield-name-ambiguous", in_quotes(name) + " stands for several rows",
+                      "one of: " + std::string(rows), "write the full name of the row");
+}
+
+}  // namespace platewright::problems

@@ -1,0 +1,77 @@
+#pragma once
+// "Did you mean": the known names nearest to a name that is not known.
+
+#include <algorithm>
+#include <cctype>
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "platewright/problem/text.hpp"
+
+namespace platewright {
+
+/// Number of single-letter insertions, deletions, replacements and neighbour swaps that turn `left`
+/// into `right` (optimal string alignment distance), upper and lower case alike. Long names are
+/// compared on their first 64 letters, so the time is bounded.
+inline std::size_t spelling_distance(std::string_view left, std::string_view right) {
+  left = left.substr(0, 64);
+  right = right.substr(0, 64);
+  const auto letter = [](char c) { return std::tolower(static_cast<unsigned char>(c)); };
+  std::vector<std::size_t> before_last(right.size() + 1);
+  std::vector<std::size_t> last(right.size() + 1);
+  std::vector<std::size_t> current(right.size() + 1);
+  for (std::size_t j = 0; j <= right.size(); ++j) last[j] = j;
+  for (std::size_t i = 1; i <= left.size(); ++i) {
+    current[0] = i;
+    for (std::size_t j = 1; j <= right.size(); ++j) {
+      const std::size_t change = letter(left[i - 1]) == letter(right[j - 1]) ? 0 : 1;
+      current[j] = std::min({last[j] + 1, current[j - 1] + 1, last[j - 1] + change});
+      if (i > 1 && j > 1 && letter(left[i - 1]) == letter(right[j - 2]) &&
+          letter(left[i - 2]) == letter(right[j - 1])) {
+        current[j] = std::min(current[j], before_last[j - 2] + 1);
+      }
+    }
+    std::swap(before_last, last);
+    std::swap(last, current);
+  }
+  return last[right.size()];
+}
+
+/// Up to `most` of `known`, nearest first: names that begin alike or hold the word count as near,
+/// others when at most a third of their letters (and at least one) differ.
+inline std::vector<std::string> nearest_names(std::string_view wanted,
+                                              const std::vector<std::string>& known,
+                                              std::size_t most = 3) {
+  std::vector<std::pair<std::size_t, std::string>> ranked;
+  for (const std::string& name : known) {
+    std::size_t distance = spelling_distance(wanted, name);
+    const bool holds = wanted.size() >= 3 && name.find(wanted) != std::string::npos;
+    const bool held = name.size() >= 3 && wanted.find(name) != std::string_view::npos;
+    const std::size_t allowed = std::max<std::size_t>(1, std::max(wanted.size(), name.size()) / 3);
+    if (holds || held) distance = std::min(distance, allowed);
+    if (distance <= allowed) ranked.emplace_back(distance, name);
+  }
+  std::stable_sort(ranked.begin(), ranked.end());
+  std::vector<std::string> out;
+  for (auto& [distance, name] : ranked) {
+    if (out.size() == most) break;
+    if (std::find(out.begin(), out.end(), name) == out.end()) out.push_back(std::move(name));
+  }
+  return out;
+}
+
+/// `did you mean "a", "b"?`, or nothing where no known name is near.
+inline std::string did_you_mean(std::string_view wanted, const std::vector<std::string>& known) {
+  std::string out;
+  for (const std::string& name : nearest_names(wanted, known)) {
+    out += out.empty() ? "did you mean " : ", ";
+    out += in_quotes(name);
+  }
+  if (!out.empty()) out += "?";
+  return out;
+}
+
+}  // namespace platewright

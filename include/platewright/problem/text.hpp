@@ -1,0 +1,55 @@
+#pragma once
+// Small helpers that every problem's wording uses.
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+#include "platewright/problem/utf8.hpp"
+
+namespace platewright {
+
+/// True for signs that show nothing and change how the text around them is shown: control
+/// characters, marks and overrides of the reading direction, line and paragraph separators, byte
+/// order marks.
+inline bool is_unseen_control(char32_t code) {
+  return code < 0x20 || (code >= 0x7F && code <= 0x9F) || code == 0x061C || code == 0x200E ||
+         code == 0x200F || (code >= 0x2028 && code <= 0x202E) ||
+         (code >= 0x2066 && code <= 0x2069) || code == 0xFEFF;
+}
+
+/// `text` with its control characters, its signs that turn the reading direction and its bytes that
+/// are not UTF-8 written as escapes (`\x1B`, `\u202E`), so that a hostile name can't change how a
+/// message or a sheet is shown. What comes out is always valid UTF-8.
+inline std::string escaped(std::string_view text) {
+  static constexpr char hex[] = "0123456789abcdef";
+  std::string out;
+  for (std::size_t i = 0; i < text.size();) {
+    const Character character = character_at(text, i);
+    const bool broken = character.length == 0;
+    if (!broken && !is_unseen_control(character.code)) {
+      out += text.substr(i, character.length);
+    } else {
+      const char32_t code = broken ? static_cast<unsigned char>(text[i]) : character.code;
+      const bool one_byte = broken || code < 0x80;
+      out += one_byte ? "\\x" : "\\u";
+      for (int shift = one_byte ? 4 : 12; shift >= 0; shift -= 4)
+        out += hex[(code >> shift) & 0xFU];
+    }
+    i += broken ? 1 : character.length;
+  }
+  return out;
+}
+
+/// `text` between quotation marks, shortened to `limit` bytes (never inside a UTF-8 sequence) and
+/// `escaped`.
+inline std::string in_quotes(std::string_view text, std::size_t limit = 60) {
+  const bool shortened = text.size() > limit;
+  if (shortened) {
+    while (limit > 0 && (static_cast<unsigned char>(text[limit]) & 0xC0U) == 0x80U) --limit;
+    text = text.substr(0, limit);
+  }
+  return "\"" + escaped(text) + (shortened ? "...\"" : "\"");
+}
+
+}  // namespace platewright
