@@ -1,0 +1,174 @@
+#pragma once
+// From cups and pieces to weight and back: only through an ingredient's own figures.
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "platewright/quantity/amount.hpp"
+#include "platewright/quantity/unit_table.hpp"
+
+namespace platewright {
+
+/// What one measure or one piece weighs: `1 cup` is 125 g, `1 clove` is 3 g. Piece weights are of
+/// the edible portion, as the tables of foods print them.
+struct MeasureWeight {
+  Amount measure;
+  Mass weighs;
+  std::string size;    ///< of a piece: small, medium, large; else empty
+  bool usual = true;   ///< of several sizes, the one that is meant where none is named
+  std::string source;  ///< whose figure it is
+  std::string row;
+  bool own = false;    ///< the book's own weighing
+};
+
+/// All that is known about the weight of one ingredient.
+struct IngredientWeights {
+  std::string name;
+  std::vector<MeasureWeight> rows;
+};
+
+/// An amount in another dimension, and the figures it went through.
+struct Conversion {
+  Amount amount;
+  std::vector<const MeasureWeight*> through;  ///< rows of the `IngredientWeights` that was passed
+};
+
+namespace detail {
+
+inline bool is_weighed_by(const MeasureWeight& row, const Unit& unit) {
+  return same_measure(row.measure.unit, unit);
+}
+
+/// The figure for `unit`: the book's own before a table's; of several measures the one nearest in
+/// size to `canonical`, since a spoon and a cup of one food do not always agree; of several sizes of
+/// piece the usual one.
+inline const MeasureWeight* best_row(const IngredientWeights& weights, const Unit& unit,
+                                     const std::optional<Rational>& canonical) {
+  const MeasureWeight* best = nullptr;
+  Rational best_distance;
+  for (const MeasureWeight& row : weights.rows) {
+    if (!is_weighed_by(row, unit)) continue;
+    Rational distance;
+    if (unit.dimension() == UnitDimension::pieces) {
+      distance = row.usual ? 0 : 1;
+    } else if (canonical && *canonical > 0) {
+      const Rational size = row.measure.canonical();
+      distance = size > *canonical ? size / *canonical : *canonical / size;
+    }
+    if (best == nullptr || (row.own && !best->own) ||
+        (row.own == best->own && distance < best_distance)) {
+      best = &row;
+      best_distance = distance;
+    }
+  }
+  return best;
+}
+
+inline std::string known_kinds(const IngredientWeights& weights) {
+  std::string out;
+  for (const MeasureWeight& row : weights.rows) {
+    if (row.measure.dimension() != UnitDimension::pieces) continue;
+    if (!out.empty()) out += ", ";
+    out += row.measure.unit.kind();
+  }
+  return out;
+}
+
+/// The figure for `unit`, or Failure naming what is missing.
+inline const MeasureWeight& need_row(const IngredientWeights& weights, const Unit& unit,
+                                     const std::optional<Rational>& canonical,
+                                     std::string_view from, std::string_view to) {
+  if (const MeasureWeight* row = best_row(weights, unit, canonical)) return *row;
+  if (unit.dimension() == UnitDimension::pieces) {
+    throw Failure(
+        problems::piece_weight_missing(weights.name, unit.kind(), known_kinds(weights)));
+  }
+  throw Failure(problems::density_missing(weights.name, from, to));
+}
+
+inline bool can_be_weighed(const Unit& unit) {
+  return unit.dimension() == UnitDimension::mass || unit.dimension() == UnitDimension::volume ||
+         unit.dimension() == UnitDimension::pieces;
+}
+
+}  // namespace detail
+
+/// What `amount` of an ingredient weighs. Throws Failure as `convert` does.
+inline Mass weight_of(const Amount& amount, const IngredientWeights& weights) {
+  if (amount.dimension() == UnitDimension::mass) return to_mass(amount);
+  if (!detail::can_be_weighed(amount.unit)) return to_mass(amount);  // throws: it is no weight
+  const MeasureWeight& row = detail::need_row(weights, amount.unit, amount.canonical(),
+                                              amount_text(amount), "weight");
+  return row.weighs * (amount.canonical() / row.measure.canonical());
+}
+
+/// `amount` of an ingredient in `unit`. Within a dimension the units alone decide; weight, capacity
+/// and pieces convert through the ingredient's own figures. Throws Failure where such a figure is
+/// missing (there is no default), or where the dimensions can't be converted at all.
+inline Conversion convert(const Amount& amount, const Unit& unit, const IngredientWeights& weights) {
+  if (same_measure(amount.unit, unit)) return {in_unit(amount, unit), {}};
+  if (!detail::can_be_weighed(amount.unit) || !detail::can_be_weighed(unit)) {
+    return {in_unit(amount, unit), {}};  // throws: names both dimensions
+  }
+  const std::string from = amount_text(amount);
+  Conversion out;
+  Rational grams = amount.canonical();
+  if (amount.dimension() != UnitDimension::mass) {
+    grams = weight_of(amount, weights).in(units::gram);
+    out.through.push_back(detail::best_row(weights, amount.unit, amount.canonical()));
+  }
+  Rational canonical = grams;
+  if (unit.dimension() != UnitDimension::mass) {
+    const MeasureWeight& row =
+        detail::need_row(weights, unit, std::nullopt, from, dimension_name(unit.dimension()));
+    canonical = grams * row.measure.canonical() / row.weighs.in(units::gram);
+    out.through.push_back(&row);
+  }
+  out.amount = Amount{canonical / unit.size(), unit};
+  return out;
+}
+
+/// The weights of many ingredients, by the names that cooks write.
+class WeightTable {
+ public:
+  /// Adds what is known under a name; rows of the same name are put together.
+  void add(const std::string& name, const std::vector<std::string>& synonyms, MeasureWeight row) {
+    const std::string plain = detail::plain_name(name);
+    IngredientWeights& weights = by_name_[plain];
+    if (weights.name.empty()) weights.name = name;
+    weights.rows.push_back(std::move(row));
+    for (const std::string& synonym : synonyms) {
+      by_synonym_.emplace(detail::plain_name(synonym), plain);
+    }
+  }
+
+  /// What is known under `name` or a synonym of it, or nothing.
+  const IngredientWeights* find(std::string_view name) const {
+    const std::string plain = detail::plain_name(name);
+    if (const auto found = by_name_.find(plain); found != by_name_.end()) return &found->second;
+    if (const auto synonym = by_synonym_.find(plain); synonym != by_synonym_.end()) {
+      return &by_name_.at(synonym->second);
+    }
+    return nullptr;
+  }
+
+  std::vector<std::string> names() const {
+    std::vector<std::string> out;
+    for (const auto& [plain, weights] : by_name_) out.push_back(weights.name);
+    for (const auto& [synonym, plain] : by_synonym_) out.push_back(synonym);
+    return out;
+  }
+
+  const std::map<std::string, IngredientWeights>& all() const { return by_name_; }
+
+ private:
+  std::map<std::string, IngredientWeights> by_name_;
+  std::map<std::string, std::string> by_synonym_;
+};
+
+}  // namespace platewright

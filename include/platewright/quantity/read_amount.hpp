@@ -1,0 +1,137 @@
+#pragma once
+// Amounts from text: `2 1/4 cups`, `2 lb 3 oz`, `1 cup plus 2 tbsp`, `2-3 tbsp`, `to taste`.
+
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "platewright/number/read.hpp"
+#include "platewright/quantity/amount.hpp"
+#include "platewright/quantity/unit_table.hpp"
+
+namespace platewright {
+
+namespace detail {
+
+inline std::string_view trimmed_spaces(std::string_view text) {
+  while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) text.remove_prefix(1);
+  while (!text.empty() && (text.back() == ' ' || text.back() == '\t')) text.remove_suffix(1);
+  return text;
+}
+
+/// Reads amounts from the front of one text.
+class AmountReader {
+ public:
+  AmountReader(std::string_view text, const UnitTable& table, MeasuringSystem system)
+      : whole_(text), rest_(trimmed_spaces(text)), table_(table), system_(system) {}
+
+  LineAmount read() {
+    if (plain_name(rest_) == "to taste") return {};
+    const Rational number = take_number();
+    LineAmount out;
+    if (const auto upper = take_range_end()) {
+      const Unit unit = take_unit();
+      if (*upper <= number) {
+        throw Failure(problems::amount_malformed(whole_, "a range goes from less to more"));
+      }
+      out.low = Amount{number, unit};
+      out.high = Amount{*upper, unit};
+    } else {
+      out.low = Amount{number, take_unit()};
+      while (!rest_.empty()) {
+        skip_plus();
+        const Rational next = take_number();
+        out.low = sum(*out.low, Amount{next, take_unit()});
+      }
+    }
+    if (!rest_.empty()) {
+      throw Failure(problems::amount_malformed(whole_, in_quotes(rest_, 20) + " follows the amount"));
+    }
+    return out;
+  }
+
+ private:
+  void take(std::size_t bytes) { rest_ = trimmed_spaces(rest_.substr(bytes)); }
+
+  Rational take_number() {
+    const NumberPrefix prefix = read_number_prefix(rest_);
+    take(prefix.length);
+    return prefix.value;
+  }
+
+  std::optional<Rational> take_range_end() {
+    std::size_t length = 0;
+    for (const std::string_view sign : {"\u2013", "-", "to "}) {
+      if (rest_.substr(0, sign.size()) == sign) length = sign.size();
+    }
+    if (length == 0) return std::nullopt;
+    take(length);
+    return take_number();
+  }
+
+  void skip_plus() {
+    for (const std::string_view word : {"plus ", "and ", "+ "}) {
+      if (rest_.substr(0, word.size()) == word) {
+        take(word.size());
+        return;
+      }
+    }
+  }
+
+  /// The longest run of words that is a unit, or `each` where no word follows the number.
+  Unit take_unit() {
+    if (rest_.empty()) return table_.find("each", system_);
+    std::size_t best = 0;
+    Unit unit;
+    std::size_t words = 0;
+    std::size_t first_word = rest_.size();
+    for (std::size_t end = 1; end <= rest_.size() && words < 5; ++end) {
+      const bool boundary = end == rest_.size() || rest_[end] == ' ' ||
+                            (is_digit(rest_[end]) && !is_digit(rest_[end - 1])) ||
+                            rest_[end] == '+';
+      if (!boundary || end > 48) continue;
+      if (++words == 1) first_word = end;
+      if (const Unit found = table_.look_up(rest_.substr(0, end), system_)) {
+        best = end;
+        unit = found;
+      }
+    }
+    if (best == 0) return table_.find(unknown_unit(first_word), system_);
+    const std::string_view name = rest_.substr(0, best);
+    unit = table_.find(name, system_);
+    take(best);
+    return unit;
+  }
+
+  /// What to show as the unit that is not known: all words up to the next number.
+  std::string_view unknown_unit(std::size_t first_word) const {
+    std::size_t end = first_word;
+    while (end < rest_.size() && !is_digit(rest_[end]) && end < 40) ++end;
+    return trimmed_spaces(rest_.substr(0, end));
+  }
+
+  std::string_view whole_;
+  std::string_view rest_;
+  const UnitTable& table_;
+  MeasuringSystem system_;
+};
+
+}  // namespace detail
+
+/// Reads what a recipe's line may say. Bare cups and pints are those of `system`. Throws Failure for
+/// a malformed number, an unknown or ambiguous unit, and parts that do not mix.
+inline LineAmount read_line_amount(std::string_view text, const UnitTable& table,
+                                   MeasuringSystem system) {
+  return detail::AmountReader(text, table, system).read();
+}
+
+/// Reads one amount; a range or "to taste" is refused. Throws Failure as `read_line_amount` does.
+inline Amount read_amount(std::string_view text, const UnitTable& table, MeasuringSystem system) {
+  const LineAmount amount = read_line_amount(text, table, system);
+  if (amount.to_taste() || amount.high) {
+    throw Failure(problems::amount_malformed(text, "one single amount is needed here"));
+  }
+  return *amount.low;
+}
+
+}  // namespace platewright
