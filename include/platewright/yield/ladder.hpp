@@ -1,0 +1,162 @@
+#pragma once
+// From the weight as purchased to the weight served, and back up.
+
+#include <algorithm>
+#include <iterator>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "platewright/quantity/quantity.hpp"
+#include "platewright/yield/rung.hpp"
+
+namespace platewright {
+
+/// The weight at one stage of a ladder.
+struct LadderStep {
+  Stage stage = Stage::purchased;
+  Mass mass;
+  /// Of the weight at the ladder's first stage.
+  Rational share = 1;
+  /// The rung that led here; none at the first stage.
+  std::optional<Rung> rung;
+};
+
+/// A chain of rungs, each of which begins where the one before it ends; stages may be skipped.
+/// Down: out = in x y1 x y2 x ...; up: in = out / (y1 x y2 x ...). The two are exact inverses.
+class Ladder {
+ public:
+  /// For goods that lose and gain nothing: every stage is there and weighs the same.
+  static Ladder nothing_lost() { return Ladder(); }
+
+  /// Nothing is lost.
+  Ladder() = default;
+
+  /// Throws Failure for no rungs, for what `check_rung` refuses, for a rung that does not begin
+  /// where the one before it ends, and for a loss that two rungs hold.
+  explicit Ladder(std::vector<Rung> rungs) : rungs_(std::move(rungs)) {
+    if (rungs_.empty()) throw Failure(problems::ladder_empty());
+    for (auto rung = rungs_.begin(); rung != rungs_.end(); ++rung) {
+      check_rung(*rung);
+      if (rung == rungs_.begin()) continue;
+      check_joined(*std::prev(rung), *rung);
+      for (auto before = rungs_.begin(); before != rung; ++before) check_losses(*before, *rung);
+    }
+  }
+
+  const std::vector<Rung>& rungs() const { return rungs_; }
+  bool loses_nothing() const { return rungs_.empty(); }
+
+  Stage first() const { return rungs_.empty() ? Stage::purchased : rungs_.front().from; }
+  Stage last() const { return rungs_.empty() ? Stage::served : rungs_.back().to; }
+
+  bool has(Stage stage) const {
+    return rungs_.empty() || stage == first() ||
+           std::any_of(rungs_.begin(), rungs_.end(),
+                       [&](const Rung& rung) { return rung.to == stage; });
+  }
+
+  /// The yield between two stages, `from` not below `to`; 1 where they are the same. Throws Failure
+  /// for a stage that the ladder does not have, and for stages in the wrong order.
+  Rational yield_between(Stage from, Stage to) const {
+    check_has(from);
+    check_has(to);
+    if (to < from) throw Failure(problems::stages_out_of_order(name_of(from), name_of(to)));
+    Rational yield = 1;
+    for (const Rung& rung : rungs_) {
+      if (rung.from >= from && rung.to <= to) yield *= rung.yield;
+    }
+    return yield;
+  }
+
+  /// The yield of the whole ladder.
+  Rational yield() const { return yield_between(first(), last()); }
+
+  /// What `mass` at `from` weighs at the later stage `to`. Throws as `yield_between` does.
+  Mass down(const Mass& mass, Stage from, Stage to) const { return mass * yield_between(from, to); }
+  /// The whole way down, from the first stage to the last.
+  Mass down(const Mass& mass) const { return mass * yield(); }
+
+  /// What `mass` at `from` weighed at the earlier stage `to`. Throws as `yield_between` does.
+  Mass up(const Mass& mass, Stage from, Stage to) const { return mass / yield_between(to, from); }
+  /// The whole way up, from the last stage to the first.
+  Mass up(const Mass& mass) const { return mass / yield(); }
+
+  /// The weight at each stage of the ladder, when `mass` is at its first. Where nothing is lost
+  /// these are the first stage and the last.
+  std::vector<LadderStep> walk(const Mass& mass) const {
+    std::vector<LadderStep> steps{{first(), mass, 1, std::nullopt}};
+    if (rungs_.empty()) steps.push_back({last(), mass, 1, std::nullopt});
+    for (const Rung& rung : rungs_) {
+      const LadderStep& above = steps.back();
+      steps.push_back({rung.to, above.mass * rung.yield, above.share * rung.yield, rung});
+    }
+    return steps;
+  }
+
+  /// The same ladder with the cook's own figure between two of its stages. It stands in place of
+  /// all rungs between them and holds what they held. Where nothing is lost so far, the tested
+  /// yield becomes the only rung. Throws Failure as `yield_between` and `check_rung` do.
+  Ladder with_tested_yield(Stage from, Stage to, const Rational& yield, Source source,
+                           Spread spread = {}) const {
+    check_has(from);
+    check_has(to);
+    Rung tested{from, to, yield, {}, {}, std::move(spread), std::move(source), true};
+    std::vector<Rung> rungs;
+    for (const Rung& rung : rungs_) {
+      if (rung.to <= from || rung.from >= to) {
+        rungs.push_back(rung);
+        continue;
+      }
+      tested.holds.insert(tested.holds.end(), rung.holds.begin(), rung.holds.end());
+      if (!rung.method.empty()) {
+        tested.method += (tested.method.empty() ? "" : ", ") + rung.method;
+      }
+    }
+    check_rung(tested);
+    const auto below =
+        std::find_if(rungs.begin(), rungs.end(), [&](const Rung& rung) { return rung.from >= to; });
+    rungs.insert(below, std::move(tested));
+    return Ladder(std::move(rungs));
+  }
+
+  /// The same ladder, longer by the cook's own rung, which begins at its last stage. Throws Failure
+  /// as the constructor does.
+  Ladder with_further_rung(Rung rung) const {
+    std::vector<Rung> rungs = rungs_;
+    rungs.push_back(std::move(rung));
+    return Ladder(std::move(rungs));
+  }
+
+  friend bool operator==(const Ladder&, const Ladder&) = default;
+
+ private:
+  static void check_joined(const Rung& above, const Rung& below) {
+    if (below.from < above.to) {
+      throw Failure(problems::stages_out_of_order(name_of(above.to), name_of(below.from)));
+    }
+    if (below.from != above.to) {
+      throw Failure(problems::rungs_not_joined(name_of(above.to), name_of(below.from)));
+    }
+  }
+
+  static void check_losses(const Rung& above, const Rung& below) {
+    for (const Loss loss : below.holds) {
+      if (std::find(above.holds.begin(), above.holds.end(), loss) != above.holds.end()) {
+        throw Failure(problems::loss_held_twice(name_of(loss), words_for(above), words_for(below)));
+      }
+    }
+  }
+
+  void check_has(Stage stage) const {
+    if (has(stage)) return;
+    std::string stages(name_of(first()));
+    for (const Rung& rung : rungs_) stages += ", " + std::string(name_of(rung.to));
+    throw Failure(problems::stage_missing(name_of(stage), stages));
+  }
+
+  std::vector<Rung> rungs_;
+};
+
+}  // namespace platewright

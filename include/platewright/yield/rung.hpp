@@ -1,0 +1,109 @@
+#pragma once
+// One step of a ladder: a weight at one stage becomes a weight at a later one.
+
+#include <algorithm>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "platewright/number/write.hpp"
+#include "platewright/problem/catalogue/numbers.hpp"
+#include "platewright/yield/loss.hpp"
+#include "platewright/yield/stage.hpp"
+
+namespace platewright {
+
+/// How far single samples of a yield lie apart, as far as the source prints it. All figures are
+/// yields (out over in, no unit), not percentages.
+struct Spread {
+  std::optional<std::int64_t> samples;
+  std::optional<Rational> standard_deviation;
+  std::optional<Rational> low;
+  std::optional<Rational> high;
+
+  friend bool operator==(const Spread&, const Spread&) = default;
+};
+
+/// Whose number it is: a published table and its row, or the cook's own test.
+struct Source {
+  std::string text;
+  std::string row;
+
+  friend bool operator==(const Source&, const Source&) = default;
+};
+
+/// A yield between two stages: weight out over weight in, above 0. Dry goods that take up water
+/// have a yield above 1.
+struct Rung {
+  Stage from = Stage::purchased;
+  Stage to = Stage::served;
+  Rational yield = 1;
+  /// What the yield already accounts for; no later rung may take it off again.
+  std::vector<Loss> holds;
+  /// How it was cooked or cut, as in `roasted`.
+  std::string method;
+  Spread spread;
+  Source source;
+  /// True where the cook's own test stands in place of a table's figure.
+  bool own = false;
+
+  friend bool operator==(const Rung&, const Rung&) = default;
+};
+
+/// `purchased to cooked`.
+inline std::string words_for(const Rung& rung) {
+  return std::string(name_of(rung.from)) + " to " + std::string(name_of(rung.to));
+}
+
+/// Throws Failure for a yield of 0 or less.
+inline void check_yield(const Rational& yield) {
+  if (yield <= 0) throw Failure(problems::yield_not_positive(as_exact(yield)));
+}
+
+/// Throws Failure for a standard deviation that does not come from two samples or more or is below
+/// 0, and for a range whose ends are not above 0 or stand in the wrong order. The yield may lie
+/// outside the range: published tables round the two differently.
+inline void check_spread(const Spread& spread) {
+  if (spread.standard_deviation) {
+    const Rational& deviation = *spread.standard_deviation;
+    if (deviation < 0) {
+      throw Failure(problems::number_not_positive("a standard deviation", as_exact(deviation)));
+    }
+    if (spread.samples.value_or(0) < 2) {
+      throw Failure(problems::spread_without_samples(as_exact(deviation)));
+    }
+  }
+  const Rational low = spread.low.value_or(spread.high.value_or(1));
+  const Rational high = spread.high.value_or(low);
+  if (low <= 0 || high < low) {
+    throw Failure(problems::spread_upside_down(as_exact(low), as_exact(high)));
+  }
+}
+
+/// Throws Failure for what is wrong with a rung by itself: its yield, its spread, stages that do
+/// not go down the ladder, and a loss named twice.
+inline void check_rung(const Rung& rung) {
+  check_yield(rung.yield);
+  check_spread(rung.spread);
+  if (rung.to <= rung.from) {
+    throw Failure(problems::stages_out_of_order(name_of(rung.from), name_of(rung.to)));
+  }
+  for (auto loss = rung.holds.begin(); loss != rung.holds.end(); ++loss) {
+    if (std::find(rung.holds.begin(), loss, *loss) != loss) {
+      throw Failure(problems::loss_held_twice(name_of(*loss), words_for(rung), words_for(rung)));
+    }
+  }
+}
+
+/// Throws Failure for a meat that weighs more after a step than before it, unless the rung says
+/// that water is taken up (brined, pumped or braised in its liquid).
+inline void check_meat_yield(const Rung& rung) {
+  const bool takes_up_water =
+      std::find(rung.holds.begin(), rung.holds.end(), Loss::water_taken_up) != rung.holds.end();
+  if (rung.yield > 1 && !takes_up_water) {
+    throw Failure(problems::meat_yield_above_one(as_exact(rung.yield)));
+  }
+}
+
+}  // namespace platewright
