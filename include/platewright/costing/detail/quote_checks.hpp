@@ -1,0 +1,65 @@
+#pragma once
+// What a quote can't be made from.
+
+#include <string_view>
+#include <vector>
+
+#include "platewright/costing/quote.hpp"
+#include "platewright/problem/catalogue/costs.hpp"
+#include "platewright/yield/detail/positive.hpp"
+
+namespace platewright::detail {
+
+inline void check_share(std::string_view what, const Rational& share) {
+  if (share < 0 || share > 1) {
+    throw Failure(problems::share_out_of_range(what, as_exact(share), "a share from 0 to 100 %"));
+  }
+}
+
+inline void check_rule(PricingRule rule, const Rational& share) {
+  switch (rule) {
+    case PricingRule::margin:
+      if (share < 0 || share >= 1) {
+        throw Failure(problems::share_out_of_range("a margin", as_exact(share),
+                                                   "a share of the price, from 0 to below 100 %"));
+      }
+      return;
+    case PricingRule::mark_up:
+      if (share < 0) {
+        throw Failure(problems::share_out_of_range("a mark-up", as_exact(share),
+                                                   "a share of the cost, 0 or above"));
+      }
+      return;
+    case PricingRule::food_cost:
+      if (share <= 0 || share > 1) {
+        throw Failure(problems::share_out_of_range("a food cost", as_exact(share),
+                                                   "a share of the price, above 0, to 100 %"));
+      }
+      return;
+  }
+}
+
+inline void check_terms(const QuoteTerms& terms) {
+  check_share("a Q factor", terms.q_factor);
+  check_not_negative("an overhead", terms.overhead);
+  check_share("a tax", terms.tax);
+  if (terms.service) check_share("a service charge", terms.service->share);
+  check_rule(terms.rule, terms.rule_share);
+  if (terms.round_up_to) check_positive("a step of the price", *terms.round_up_to);
+  for (const LabourLine& line : terms.labour) {
+    check_not_negative("a cost of labour", line.rate * (line.time * line.workers));
+  }
+  for (const ExtraLine& line : terms.extras) check_not_negative("a price of an extra", line.price);
+}
+
+inline void check_guests(const std::vector<PayingGuests>& guests) {
+  Rational paying;
+  for (const PayingGuests& kind : guests) {
+    check_not_negative("a number of guests", kind.count);
+    check_not_negative("a price share", kind.price_share);
+    paying += kind.count * kind.price_share;
+  }
+  if (paying == 0) throw Failure(problems::quote_nobody_pays());
+}
+
+}  // namespace platewright::detail

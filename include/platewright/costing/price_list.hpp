@@ -1,0 +1,22 @@
+#pragma once
+// What everything costs, by the name of the ingredient.
+
+#include <map>
+#include <string>
+
+#include "platewright/costing/purchase.hpp"
+
+namespace platewright {
+
+struct PriceList {
+  std::string currency = "USD";  ///< ISO 4217 code
+  unsigned minor_digits = 2;     ///< decimals of the currency's minor unit (ISO 4217)
+  std::map<std::string, PriceEntry> entries;
+
+  const PriceEntry* find(const std::string& ingredient) const {
+    const auto found = entries.find(ingredient);
+    return found == entries.end() ? nullptr : &found->second;
+  }
+};
+
+}  // namespace platewright

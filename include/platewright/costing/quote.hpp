@@ -1,0 +1,74 @@
+#pragma once
+// From the cost of the food to what a guest pays, with every step.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "platewright/costing/quote_terms.hpp"
+
+namespace platewright {
+
+/// Guests who pay alike.
+struct PayingGuests {
+  std::string kind;
+  Rational count;
+  Rational price_share = 1;  ///< of the full price; 0 pays nothing
+};
+
+struct LabourCost {
+  LabourLine line;
+  Duration time;  ///< of all workers together
+  Money cost;
+};
+
+struct ExtraCost {
+  ExtraLine line;
+  Rational count = 1;  ///< heads, or 1 for the whole event
+  Money cost;
+};
+
+/// What one kind of guests pays.
+struct QuoteLine {
+  PayingGuests guests;
+  Money price;   ///< for one: full price x price share, half up to the minor unit
+  Money amount;  ///< count x price
+};
+
+/// Money is exact unless a member says how it is rounded. The cost of a quote is food, Q factor,
+/// labour, extras and overhead; what is paid is subtotal, service charge and tax.
+struct Quote {
+  QuoteTerms terms;
+  unsigned minor_digits = 2;
+  Rational guests;       ///< all heads
+  Rational full_prices;  ///< heads by what they pay: two at half the price are one
+
+  Money food;
+  Money q_factor;  ///< food x Q factor
+  std::vector<LabourCost> labour;
+  Money labour_total;
+  std::vector<ExtraCost> extras;
+  Money extras_total;
+  Money overhead;  ///< share of food, Q factor, labour and extras
+  Money cost;
+
+  Money target;       ///< what the pricing rule asks of all guests together
+  Money exact_price;  ///< target / full prices
+  Money price;        ///< rounded up to the step of the price
+  std::vector<QuoteLine> lines;
+  Money subtotal;  ///< sum of the lines
+  Money service;   ///< share of the subtotal, half up to the minor unit
+  Money taxed;     ///< the subtotal, and the service charge where that is taxed
+  Money tax;       ///< half up to the minor unit
+  Money total;
+
+  Money margin;            ///< subtotal - cost; below 0 where the price does not cover the cost
+  Rational margin_share;   ///< of the subtotal
+  Rational mark_up_share;  ///< of the cost
+  Rational food_share;     ///< food and Q factor / subtotal: the food cost percentage
+  /// The fewest guests, of the same mix, whose payments cover the cost; none where every guest
+  /// costs more than they pay.
+  std::optional<Integer> break_even;
+};
+
+}  // namespace platewright

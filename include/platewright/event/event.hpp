@@ -1,0 +1,56 @@
+#pragma once
+// An occasion: who comes, what they eat, and when.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "platewright/costing/quote_terms.hpp"
+#include "platewright/event/local_time.hpp"
+#include "platewright/problem/place.hpp"
+
+namespace platewright {
+
+/// Guests who eat and pay alike. A portion share of 1/2 eats half a portion; a price share of 0 pays
+/// nothing.
+struct GuestKind {
+  std::string name;
+  Rational count;
+  Rational portion_share = 1;
+  Rational price_share = 1;
+};
+
+/// A recipe of the menu and the share of the guests who take it.
+struct MenuLine {
+  std::string recipe;
+  Rational share = 1;
+  Place place;
+};
+
+struct Event {
+  std::string name;
+  std::optional<LocalTime> at;  ///< when the food is served
+  std::string zone;             ///< as written: `America/Chicago`; printed, not calculated with
+  std::vector<GuestKind> guests;
+  std::vector<MenuLine> menu;
+  Rational over;                ///< over-production, as a share of the portions
+  QuoteTerms terms;
+  bool has_terms = false;       ///< the book says how to quote
+  Place place;
+};
+
+/// All heads.
+inline Rational guest_count(const Event& event) {
+  Rational out;
+  for (const GuestKind& kind : event.guests) out += kind.count;
+  return out;
+}
+
+/// Heads by what they eat: two children at half a portion are one.
+inline Rational portion_count(const Event& event) {
+  Rational out;
+  for (const GuestKind& kind : event.guests) out += kind.count * kind.portion_share;
+  return out;
+}
+
+}  // namespace platewright

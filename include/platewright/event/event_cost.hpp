@@ -1,0 +1,49 @@
+#pragma once
+// What the food of an occasion costs, and its quote.
+
+#include <vector>
+
+#include "platewright/costing/make_quote.hpp"
+#include "platewright/event/production.hpp"
+
+namespace platewright {
+
+/// The plate costs of all dishes, sub-recipes inside them by what they yield: what is used, not
+/// what must be bought in whole packs.
+struct EventCost {
+  std::vector<PlateCost> dishes;  ///< in the order of the menu
+  Money food;                     ///< the sum of their totals
+};
+
+/// Throws Failure as `PlateCosting::cost` does.
+inline EventCost event_cost(const Production& production, const RecipeBook& book,
+                            const PriceList& prices) {
+  PlateCosting costing(book, prices);
+  EventCost out;
+  for (const DishPlan& dish : production.dishes) {
+    out.dishes.push_back(costing.cost(dish.scaled));
+    out.food += out.dishes.back().total;
+  }
+  return out;
+}
+
+/// The guests of an occasion as they pay.
+inline std::vector<PayingGuests> paying_guests(const Event& event) {
+  std::vector<PayingGuests> out;
+  for (const GuestKind& kind : event.guests) {
+    out.push_back({kind.name, kind.count, kind.price_share});
+  }
+  return out;
+}
+
+/// The quote for an occasion by its own terms. Throws Failure, at the event's place, as
+/// `make_quote` does.
+inline Quote quote_for(const Event& event, const EventCost& cost, const PriceList& prices) {
+  try {
+    return make_quote(cost.food, paying_guests(event), event.terms, prices.minor_digits);
+  } catch (const Failure& failure) {
+    throw Failure(at(failure.problem(), event.place));
+  }
+}
+
+}  // namespace platewright

@@ -1,0 +1,76 @@
+#pragma once
+// A date and time on the wall clock of the event's place.
+
+#include <chrono>
+#include <string>
+#include <string_view>
+
+#include "platewright/number/write.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/failure.hpp"
+
+namespace platewright {
+
+/// A wall-clock minute. Calculated with as if no clock were turned in between.
+using LocalTime = std::chrono::local_time<std::chrono::minutes>;
+
+namespace detail {
+
+inline int digits_at(std::string_view text, std::size_t start, std::size_t count) {
+  int out = 0;
+  for (std::size_t i = start; i < start + count; ++i) {
+    if (i >= text.size() || text[i] < '0' || text[i] > '9') {
+      throw Failure(problems::date_malformed(text, "digits are missing"));
+    }
+    out = out * 10 + (text[i] - '0');
+  }
+  return out;
+}
+
+inline std::string two_digits(long value) {
+  const std::string text = std::to_string(value);
+  return text.size() < 2 ? "0" + text : text;
+}
+
+}  // namespace detail
+
+/// Reads `2027-10-09 18:30` (ISO 8601 with a space or a T). Throws Failure for another form and for
+/// days and hours that do not exist.
+inline LocalTime read_local_time(std::string_view text) {
+  if (text.size() != 16 || text[4] != '-' || text[7] != '-' ||
+      (text[10] != ' ' && text[10] != 'T') || text[13] != ':') {
+    throw Failure(problems::date_malformed(text, "another form"));
+  }
+  const std::chrono::year_month_day date{
+      std::chrono::year(detail::digits_at(text, 0, 4)),
+      std::chrono::month(static_cast<unsigned>(detail::digits_at(text, 5, 2))),
+      std::chrono::day(static_cast<unsigned>(detail::digits_at(text, 8, 2)))};
+  const int hour = detail::digits_at(text, 11, 2);
+  const int minute = detail::digits_at(text, 14, 2);
+  if (!date.ok() || hour > 23 || minute > 59) {
+    throw Failure(problems::date_malformed(text, "no such day or time"));
+  }
+  return std::chrono::local_days(date) + std::chrono::hours(hour) + std::chrono::minutes(minute);
+}
+
+/// `2027-10-09`.
+inline std::string date_text(const LocalTime& time) {
+  const std::chrono::year_month_day date(std::chrono::floor<std::chrono::days>(time));
+  return std::to_string(static_cast<int>(date.year())) + "-" +
+         detail::two_digits(static_cast<long>(static_cast<unsigned>(date.month()))) + "-" +
+         detail::two_digits(static_cast<long>(static_cast<unsigned>(date.day())));
+}
+
+/// `Sat`.
+inline std::string weekday_text(const LocalTime& time) {
+  static constexpr const char* names[] = {"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
+  return names[std::chrono::weekday(std::chrono::floor<std::chrono::days>(time)).c_encoding()];
+}
+
+/// `18:30`.
+inline std::string clock_text(const LocalTime& time) {
+  const auto minutes = (time - std::chrono::floor<std::chrono::days>(time)).count();
+  return detail::two_digits(minutes / 60) + ":" + detail::two_digits(minutes % 60);
+}
+
+}  // namespace platewright

@@ -1,0 +1,139 @@
+#pragma once
+// What the kitchen makes for an occasion: every dish scaled, every sub-recipe made once for all.
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "platewright/costing/plate_cost.hpp"
+#include "platewright/event/event.hpp"
+
+namespace platewright {
+
+/// One line of the menu, at the size that is wanted.
+struct DishPlan {
+  MenuLine menu;
+  Rational portions_wanted;  ///< exact; a recipe of whole pieces makes at least as many
+  ScaledRecipe scaled;
+};
+
+/// A recipe that others use, at the size that all of them together need.
+struct SubRecipePlan {
+  ScaledRecipe scaled;
+  Amount needed;
+  Rational batches;  ///< needed / what one batch makes
+  std::vector<std::string> used_by;
+};
+
+/// Refers to the recipes of the book, which must live longer.
+struct Production {
+  std::vector<DishPlan> dishes;            ///< in the order of the menu
+  std::vector<SubRecipePlan> sub_recipes;  ///< each before those that use it
+};
+
+/// Portions wanted of one line of the menu: sum(heads x portion share) x share of the line x
+/// (1 + over-production).
+inline Rational portions_wanted(const Event& event, const MenuLine& line) {
+  return portion_count(event) * line.share * (1 + event.over);
+}
+
+namespace detail {
+
+/// Every recipe below `name`, each before those that use it; the recipe itself comes last. Needs a
+/// book without circles.
+inline void append_makers_first(const RecipeBook& book, const std::string& name,
+                                std::set<std::string>& seen, std::vector<std::string>& order) {
+  if (!seen.insert(name).second) return;
+  for (const RecipeLine& line : book.recipe(name).lines) {
+    if (line.is_recipe) append_makers_first(book, line.name, seen, order);
+  }
+  order.push_back(name);
+}
+
+/// Adds up what recipes take of each other.
+class SubRecipeNeeds {
+ public:
+  explicit SubRecipeNeeds(const RecipeBook& book) : book_(book) {}
+
+  void add_lines_of(const ScaledRecipe& user) {
+    for (const ScaledLine& line : user.lines) {
+      const std::optional<Amount> used = amount_to_buy(line.amount);
+      if (!line.line->is_recipe || !used || used->number == 0) continue;
+      try {
+        add(user.recipe->name, book_.recipe(line.line->name), *used);
+      } catch (const Failure& failure) {
+        throw Failure(at(failure.problem(), line.line->place));
+      }
+    }
+  }
+
+  /// What was added so far for a recipe, which is not scaled yet; nothing where no one takes any.
+  const SubRecipePlan* find(const std::string& name) const {
+    const auto found = needs_.find(name);
+    return found == needs_.end() ? nullptr : &found->second;
+  }
+
+ private:
+  void add(const std::string& user, const Recipe& recipe, const Amount& used) {
+    const Rational batches = batches_for(recipe, used);
+    SubRecipePlan& need = needs_[recipe.name];
+    need.batches += batches;
+    if (const auto whole = whole_amount(recipe)) {
+      need.needed = platewright::scaled(*whole, need.batches);
+    } else if (need.needed.unit) {
+      need.needed.number += used.canonical() / need.needed.unit.size();
+    } else {
+      need.needed = used;
+    }
+    if (need.used_by.empty() || need.used_by.back() != user) need.used_by.push_back(user);
+  }
+
+  const RecipeBook& book_;
+  std::map<std::string, SubRecipePlan> needs_;
+};
+
+}  // namespace detail
+
+/// What to make. A recipe of whole pieces is made with the pieces that the supplier delivers, or
+/// else with those it was tested on. A dish that other recipes use as well stands in both lists.
+/// Throws Failure, at its place in the book, for a dish that is no recipe or counts no portions,
+/// for no portions wanted, for a sub-recipe that does not make what is taken of it, and for recipes
+/// that use each other in a circle.
+inline Production plan_production(const Event& event, const RecipeBook& book,
+                                  const PriceList& prices) {
+  if (const auto circle = find_cycle(book)) throw Failure(problems::recipe_cycle(*circle));
+  Production out;
+  detail::SubRecipeNeeds needs(book);
+  std::set<std::string> seen;
+  std::vector<std::string> makers_first;
+  for (const MenuLine& line : event.menu) {
+    try {
+      const Recipe& recipe = book.recipe(line.recipe);
+      const Rational wanted = portions_wanted(event, line);
+      const auto weight = supplied_piece_weight(recipe, book, prices);
+      out.dishes.push_back(
+          {line, wanted, scale(recipe, plan_for_portions(recipe, wanted, weight))});
+    } catch (const Failure& failure) {
+      throw Failure(at(failure.problem(), line.place));
+    }
+    needs.add_lines_of(out.dishes.back().scaled);
+    detail::append_makers_first(book, line.recipe, seen, makers_first);
+  }
+  // From the users down, so that a need is complete before the recipe's own lines are added.
+  for (auto name = makers_first.rbegin(); name != makers_first.rend(); ++name) {
+    const SubRecipePlan* need = needs.find(*name);
+    if (need == nullptr) continue;
+    SubRecipePlan plan = *need;
+    const Recipe& recipe = book.recipe(*name);
+    const auto weight = supplied_piece_weight(recipe, book, prices);
+    plan.scaled = scale(recipe, plan_for_factor(recipe, plan.batches, weight));
+    needs.add_lines_of(plan.scaled);
+    out.sub_recipes.insert(out.sub_recipes.begin(), std::move(plan));
+  }
+  return out;
+}
+
+}  // namespace platewright

@@ -1,0 +1,43 @@
+#pragma once
+// An occasion, backwards from the moment the food is served.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "platewright/event/order.hpp"
+
+namespace platewright {
+
+enum class TimelineKind {
+  order,        ///< the last day to order from a supplier
+  method_step,  ///< a step that takes a while: marinating, proving, simmering
+  oven_step,    ///< the oven at one setting
+  pull,         ///< out of the oven, to rest
+  serve,
+};
+
+/// One entry. `latest` and `earliest` are when it begins: the shortest times of all that follows
+/// give the one, the longest the other.
+struct TimelineEntry {
+  TimelineKind kind = TimelineKind::serve;
+  LocalTime latest;                   ///< no later than this
+  std::optional<LocalTime> earliest;  ///< no earlier than this; none where it can't be told
+  /// It, or a step between it and the serving, goes until the inside has a temperature and names no
+  /// time: how much earlier than `latest` it begins, the thermometer decides.
+  bool open = false;
+  std::string recipe;
+  std::string text;      ///< of a step of the method
+  std::string supplier;  ///< of an order
+  std::optional<OvenStep> oven;
+  std::optional<Temperature> inside;  ///< when it is pulled
+  std::optional<TimeSpan> takes;
+};
+
+/// By `latest`; entries of the same minute in the order in which they are done.
+struct Timeline {
+  LocalTime served;
+  std::vector<TimelineEntry> entries;
+};
+
+}  // namespace platewright

@@ -1,0 +1,60 @@
+#pragma once
+// What a kitchen knows about an ingredient: what it weighs, what is lost of it, what it contains.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "platewright/problem/place.hpp"
+#include "platewright/quantity/ingredient_weights.hpp"
+#include "platewright/yield/ladder.hpp"
+
+namespace platewright {
+
+/// An ingredient as the recipes name it. Prices are another floor's business.
+struct Ingredient {
+  std::string name;
+  IngredientWeights weights;
+  /// From the weight on the invoice to the weight on the plate; nothing lost where no yield is known.
+  Ladder ladder;
+  /// Whose yield it is, by the name of its row; empty where no yield is known.
+  std::string yield_name;
+  /// Meat or poultry, whose amounts in recipes are weights as purchased unless a line says otherwise.
+  bool is_cut = false;
+  /// Which minimum temperature applies (`whole cut`, `poultry`, ...); empty where none does.
+  std::string safety;
+  std::string species;
+  /// Allergens by key; nothing where the book does not say.
+  std::optional<std::vector<std::string>> allergens;
+  Place place;
+};
+
+/// A line's amount is written at this stage unless the line says otherwise: a cut as purchased,
+/// everything else ready to cook (edible portion).
+inline Stage usual_stage(const Ingredient& ingredient) {
+  return ingredient.is_cut ? Stage::purchased : Stage::trimmed;
+}
+
+/// The share of the purchased weight that is there at `stage`. A ladder without that stage counts
+/// at the last stage before it: produce with a trim yield alone is the same trimmed and cooked.
+inline Rational yield_to(const Ingredient& ingredient, Stage stage) {
+  Rational yield = 1;
+  for (const Rung& rung : ingredient.ladder.rungs()) {
+    if (rung.to <= stage) yield *= rung.yield;
+  }
+  return yield;
+}
+
+/// `used` of the ingredient at `stage`, as the amount to take from the store, in `unit`. A count of
+/// whole things is a count as purchased where it is bought by that count; everything else goes
+/// through its yield. Throws Failure where a weight of a measure or a piece is missing.
+inline Amount as_purchased(const Amount& used, Stage stage, const Ingredient& ingredient,
+                           const Unit& unit) {
+  if (used.dimension() == UnitDimension::pieces && same_measure(used.unit, unit)) {
+    return in_unit(used, unit);
+  }
+  const Rational yield = yield_to(ingredient, stage);
+  return scaled(convert(used, unit, ingredient.weights).amount, Rational(1) / yield);
+}
+
+}  // namespace platewright

@@ -1,0 +1,97 @@
+#pragma once
+// A tested recipe, as a cook writes it down.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "platewright/problem/place.hpp"
+#include "platewright/quantity/amount.hpp"
+#include "platewright/quantity/temperature.hpp"
+#include "platewright/recipe/scaling_rule.hpp"
+#include "platewright/yield/stage.hpp"
+
+namespace platewright {
+
+/// One line of a recipe: an ingredient, or another recipe, with an amount.
+struct RecipeLine {
+  std::string name;
+  LineAmount amount;
+  std::string preparation;  ///< `finely chopped`
+  std::string part;         ///< the component it belongs to: `the paste`; may be empty
+  ScalingRule scale = ScalingRule::proportional;
+  /// Of a line that is held back: the share that is put in at first; the rest goes in to taste.
+  Rational start_share = 1;
+  /// At which stage the amount is written; the ingredient's usual one where the line does not say.
+  std::optional<Stage> stage;
+  bool is_recipe = false;  ///< the name is that of another recipe of the book
+  Place place;
+};
+
+/// One setting of the oven: for a time, or until the inside has a temperature, or both.
+struct OvenStep {
+  Temperature oven = Temperature::celsius(0);
+  std::optional<Duration> time;
+  std::optional<Temperature> until;
+};
+
+/// From the shortest to the longest time that a step takes; the same where it is one time.
+struct TimeSpan {
+  Duration least;
+  Duration most;
+};
+
+/// One step of the method. `uses` names lines of the recipe, whose scaled amounts are printed with it.
+struct MethodStep {
+  std::string text;
+  std::vector<std::string> uses;
+  std::optional<TimeSpan> takes;
+  Place place;
+};
+
+/// What one cooking of the recipe gives.
+struct RecipeYield {
+  std::optional<Rational> portions;
+  std::optional<Amount> portion;  ///< the size of a portion
+  std::optional<Amount> amount;   ///< the whole, for a recipe that others use: `2 qt`
+};
+
+/// The whole pieces (roasts, birds, racks) that the recipe was tested on.
+struct TestedPieces {
+  Rational count;
+  std::string piece;  ///< `leg`
+  Mass weight;        ///< of one piece, as purchased
+};
+
+struct Recipe {
+  std::string name;
+  RecipeYield makes;
+  std::optional<TestedPieces> tested;
+  std::vector<RecipeLine> lines;
+  std::vector<OvenStep> oven;
+  std::optional<Duration> rest;
+  std::vector<MethodStep> steps;
+  std::vector<std::string> notes;
+  Place place;
+};
+
+/// What the whole recipe makes, in the unit of `makes: 2 qt`, or of portions times their size; nothing
+/// where the recipe says neither.
+inline std::optional<Amount> whole_amount(const Recipe& recipe) {
+  if (recipe.makes.amount) return recipe.makes.amount;
+  if (recipe.makes.portions && recipe.makes.portion) {
+    return scaled(*recipe.makes.portion, *recipe.makes.portions);
+  }
+  return std::nullopt;
+}
+
+/// The inside temperature at which the meat comes out of the oven: that of the last step that has one.
+inline std::optional<Temperature> pull_temperature(const Recipe& recipe) {
+  std::optional<Temperature> out;
+  for (const OvenStep& step : recipe.oven) {
+    if (step.until) out = step.until;
+  }
+  return out;
+}
+
+}  // namespace platewright

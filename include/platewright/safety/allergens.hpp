@@ -1,0 +1,87 @@
+#pragma once
+// The allergens that must be declared, and the names they go by.
+
+#include <set>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/failure.hpp"
+#include "platewright/yield/detail/folded_name.hpp"
+
+namespace platewright {
+
+/// One row: an allergen as one law names it. Two laws' rows for the same thing share their key.
+struct Allergen {
+  std::string name;
+  std::string scheme;                ///< `us` or `eu`
+  std::string key;                   ///< what the book writes
+  std::vector<std::string> names;    ///< foods that are it or always hold it
+  std::vector<std::string> implies;  ///< keys of allergens that come with it
+  bool name_the_kind = false;        ///< the law wants the species or the grain named
+  std::string source;
+};
+
+/// Finds rows by key or by name; capitals do not matter. Holds what it was given.
+class AllergenTable {
+ public:
+  AllergenTable() = default;
+  explicit AllergenTable(std::vector<Allergen> rows) : rows_(std::move(rows)) {}
+
+  const std::vector<Allergen>& rows() const { return rows_; }
+
+  /// The rows of one key, a law each.
+  std::vector<Allergen> rows_of(std::string_view key) const {
+    std::vector<Allergen> out;
+    for (const Allergen& row : rows_) {
+      if (row.key == key) out.push_back(row);
+    }
+    return out;
+  }
+
+  /// The key of an allergen called so: a key before a law's own name before a food's. Throws
+  /// Failure with the nearest names.
+  const std::string& key_for(std::string_view text) const {
+    const std::string wanted = detail::folded_name(text);
+    for (const Allergen& row : rows_) {
+      if (detail::folded_name(row.key) == wanted) return row.key;
+    }
+    for (const Allergen& row : rows_) {
+      if (detail::folded_name(row.name) == wanted) return row.key;
+    }
+    std::vector<std::string> known;
+    for (const Allergen& row : rows_) {
+      for (const std::string& name : row.names) {
+        if (detail::folded_name(name) == wanted) return row.key;
+        known.push_back(name);
+      }
+      known.push_back(row.key);
+    }
+    throw Failure(problems::name_unknown("allergen", text, known,
+                                         "list them with `platewright tables allergens`"));
+  }
+
+  /// The keys with all that come with them.
+  std::set<std::string> with_implied(const std::set<std::string>& keys) const {
+    std::set<std::string> out = keys;
+    std::vector<std::string> open(keys.begin(), keys.end());
+    while (!open.empty()) {
+      const std::string key = std::move(open.back());
+      open.pop_back();
+      for (const Allergen& row : rows_) {
+        if (row.key != key) continue;
+        for (const std::string& implied : row.implies) {
+          if (out.insert(implied).second) open.push_back(implied);
+        }
+      }
+    }
+    return out;
+  }
+
+ private:
+  std::vector<Allergen> rows_;
+};
+
+}  // namespace platewright

@@ -1,0 +1,88 @@
+#pragma once
+// The temperature at which a cook takes the meat out, beside what the authorities ask.
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "platewright/safety/safety_table.hpp"
+
+namespace platewright {
+
+/// Whether food service has to print a consumer advisory (FDA Food Code 2022, 3-603.11).
+enum class Advisory {
+  no_minimum,   ///< the table asks nothing of this kind of food
+  not_needed,   ///< the minimum is reached
+  unless_held,  ///< below the minimum, but a roast that is held long enough needs none
+  needed,       ///< below the minimum, and no hold makes up for it
+};
+
+/// One authority's minimum against the pull temperature.
+struct MinimumCheck {
+  MinimumTemperature minimum;
+  bool reached = false;
+  TemperatureStep short_by;  ///< 0 where it is reached
+  bool rests_enough = true;  ///< the rest is as long as the authority asks
+};
+
+struct PullCheck {
+  std::string key;
+  Temperature pull = Temperature::celsius(0);
+  std::optional<Duration> rest;
+  std::vector<MinimumCheck> checks;  ///< one for each authority
+  /// How long a whole roast has to be kept at this temperature instead (FDA Food Code 2022,
+  /// 3-401.11(B)); nothing for other food and below its table.
+  std::optional<RoastHold> hold;
+  Advisory advisory = Advisory::no_minimum;
+};
+
+namespace detail {
+
+/// Beef, corned beef, lamb, pork and cured pork roasts (FDA Food Code 2022, 3-401.11(B)).
+inline bool may_be_held(std::string_view key) {
+  return key == "whole cut" || key == "cured";
+}
+
+/// The Food Code's minimums decide; those for consumers only where it has no row for this food.
+inline bool falls_short(const std::vector<MinimumCheck>& checks) {
+  const auto for_service = [](const MinimumCheck& check) {
+    return check.minimum.audience == "food service";
+  };
+  const bool any = std::any_of(checks.begin(), checks.end(), for_service);
+  return std::any_of(checks.begin(), checks.end(), [&](const MinimumCheck& check) {
+    return !check.reached && (!any || for_service(check));
+  });
+}
+
+}  // namespace detail
+
+/// What a sheet prints beside the pull temperature; it never refuses one. The rise after the oven
+/// is not counted, as no one can promise it. `key` is the kind of food, as in `whole cut`.
+inline PullCheck check_pull_temperature(std::string_view key, const Temperature& pull,
+                                        const std::optional<Duration>& rest,
+                                        const SafetyTable& table) {
+  PullCheck out;
+  out.key = key;
+  out.pull = pull;
+  out.rest = rest;
+  for (const MinimumTemperature& minimum : table.minimums_for(key)) {
+    MinimumCheck check;
+    check.minimum = minimum;
+    check.reached = pull >= minimum.at;
+    if (!check.reached) check.short_by = minimum.at - pull;
+    check.rests_enough = !minimum.rest || rest.value_or(Duration{}) >= *minimum.rest;
+    out.checks.push_back(check);
+  }
+  if (detail::may_be_held(key)) out.hold = table.roast_hold_at(pull);
+  if (out.checks.empty()) return out;
+  if (!detail::falls_short(out.checks)) {
+    out.advisory = Advisory::not_needed;
+  } else {
+    out.advisory = out.hold ? Advisory::unless_held : Advisory::needed;
+  }
+  return out;
+}
+
+}  // namespace platewright
