@@ -1,0 +1,99 @@
+// Names become what they mean, and what can be known to be wrong is reported before anyone asks.
+
+#include <algorithm>
+
+#include "book/reading.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/recipes.hpp"
+#include "platewright/recipe/scaled_recipe.hpp"
+
+namespace platewright::reading {
+namespace {
+
+class Linker {
+ public:
+  Linker(Book& book, ProblemList& problems) : book_(book), problems_(problems) {}
+
+  void run() {
+    for (auto& [name, recipe] : book_.recipes.recipes) {
+      if (const Ingredient* ingredient = book_.recipes.find_ingredient(name)) {
+        problems_.add(at(problems::name_twice("ingredient or recipe", name,
+                                              ingredient->place.file + ":" +
+                                                  std::to_string(ingredient->place.line)),
+                         recipe.place));
+      }
+      for (RecipeLine& line : recipe.lines) link_line(recipe, line);
+      check_steps(recipe);
+    }
+    if (const auto cycle = find_cycle(book_.recipes)) {
+      problems_.add(
+          at(problems::recipe_cycle(*cycle), book_.recipes.recipe(cycle->front()).place));
+    }
+    for (const Event& event : book_.events) {
+      for (const MenuLine& line : event.menu) {
+        problems_.attempt(line.place, [&] {
+          const Recipe& recipe = book_.recipes.recipe(line.recipe);
+          if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
+        });
+      }
+    }
+  }
+
+ private:
+  void link_line(const Recipe& recipe, RecipeLine& line) {
+    const bool needs_pieces =
+        line.scale == ScalingRule::by_surface || line.scale == ScalingRule::by_piece;
+    if (needs_pieces && !recipe.tested) {
+      problems_.add(at(problems::by_surface_without_pieces(line.name), line.place));
+    }
+    if (const Recipe* other = book_.recipes.find_recipe(line.name)) {
+      line.is_recipe = true;
+      if (line.amount.low) {
+        problems_.attempt(line.place, [&] { batches_for(*other, *line.amount.low); });
+      }
+      return;
+    }
+    problems_.attempt(line.place, [&] { check_bought(book_.recipes.ingredient(line.name), line); });
+  }
+
+  /// Whether the amount can be turned into what is bought; without a price there is nothing to check.
+  void check_bought(const Ingredient& ingredient, const RecipeLine& line) const {
+    const PriceEntry* prices = book_.prices.find(ingredient.name);
+    if (!line.amount.low || prices == nullptr) return;
+    for (const Purchase& purchase : prices->purchases) {
+      const Unit& unit = purchase.weighs ? purchase.weighs->unit : purchase.content.unit;
+      const bool by_count = same_measure(line.amount.low->unit, purchase.content.unit);
+      as_purchased(*line.amount.low, line.stage.value_or(usual_stage(ingredient)), ingredient,
+                   by_count ? purchase.content.unit : unit);
+    }
+  }
+
+  void check_steps(const Recipe& recipe) {
+    std::vector<std::string> names;
+    for (const RecipeLine& line : recipe.lines) names.push_back(line.name);
+    std::vector<std::string> used;
+    for (const MethodStep& step : recipe.steps) {
+      for (const std::string& name : step.uses) {
+        used.push_back(name);
+        if (std::find(names.begin(), names.end(), name) == names.end()) {
+          problems_.add(at(problems::step_uses_unknown(name, names), step.place));
+        }
+      }
+    }
+    if (used.empty()) return;
+    for (const RecipeLine& line : recipe.lines) {
+      if (std::find(used.begin(), used.end(), line.name) == used.end()) {
+        problems_.add(as_warning(at(problems::line_not_used(line.name), line.place)));
+      }
+    }
+  }
+
+  Book& book_;
+  ProblemList& problems_;
+};
+
+}  // namespace
+
+void link(Book& book, ProblemList& problems) { Linker(book, problems).run(); }
+
+}  // namespace platewright::reading

@@ -1,0 +1,121 @@
+#include "platewright/book/read_book.hpp"
+
+#include <algorithm>
+#include <deque>
+#include <filesystem>
+#include <set>
+
+#include "book/reading.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "yaml/read_yaml.hpp"
+
+namespace platewright {
+namespace reading {
+namespace {
+
+/// The file named in `beside`, by its own path.
+std::string found_beside(const std::string& beside, const std::string& name) {
+  const std::filesystem::path path(name);
+  if (path.is_absolute()) return name;
+  return (std::filesystem::path(beside).parent_path() / path).lexically_normal().string();
+}
+
+std::string kind_of(const yaml::Node& root) {
+  for (const std::string_view kind : {"recipe", "larder", "event", "tables"}) {
+    for (const auto& [key, value] : root.entries) {
+      if (key.text == kind) return std::string(kind);
+    }
+  }
+  return {};
+}
+
+/// Loads the files named and all that they name, each once.
+class Loader {
+ public:
+  explicit Loader(ProblemList& problems) : problems_(problems) {}
+
+  std::deque<BookFile> load(const std::vector<std::string>& files) {
+    for (const std::string& file : files) load_one(file, true);
+    // The list grows while it is walked: files name further files.
+    for (std::size_t i = 0; i < files_.size(); ++i) {
+      const std::string file = files_[i].file;
+      yaml::Fields top(files_[i].root, {file, problems_}, {});
+      for (const std::string& name : top.texts("with")) load_one(found_beside(file, name), false);
+    }
+    return std::move(files_);
+  }
+
+ private:
+  void load_one(const std::string& file, bool named) {
+    const std::string plain = std::filesystem::path(file).lexically_normal().string();
+    if (!seen_.insert(plain).second) return;
+    const auto text = yaml::read_file(plain, problems_);
+    if (!text) return;
+    auto root = yaml::read_yaml(*text, plain, problems_);
+    if (!root) return;
+    if (!root->is_map()) {
+      problems_.add(at(problems::wrong_shape(yaml::shape_of(*root), "a map of keys"),
+                       yaml::place_of(*root, plain)));
+      return;
+    }
+    BookFile loaded{plain, std::move(*root), {}, named, MeasuringSystem::us};
+    loaded.kind = kind_of(loaded.root);
+    if (loaded.kind.empty()) {
+      const std::string first =
+          loaded.root.entries.empty() ? std::string{} : loaded.root.entries.front().first.text;
+      problems_.add(at(problems::not_a_book(first), yaml::place_of(loaded.root, plain)));
+      return;
+    }
+    files_.push_back(std::move(loaded));
+  }
+
+  ProblemList& problems_;
+  std::set<std::string> seen_;
+  std::deque<BookFile> files_;
+};
+
+/// A file's own `measures` wins; else those of the first file that declares any; else US customary.
+MeasuringSystem set_measures(std::deque<BookFile>& files, ProblemList& problems) {
+  std::optional<MeasuringSystem> declared;
+  std::vector<std::optional<MeasuringSystem>> own;
+  for (const BookFile& file : files) {
+    yaml::Fields top(file.root, {file.file, problems}, {});
+    own.push_back(top.read<MeasuringSystem>(
+        "measures", [](const std::string& text) { return read_system(text); }));
+    if (!declared) declared = own.back();
+  }
+  const MeasuringSystem book = declared.value_or(MeasuringSystem::us);
+  for (std::size_t i = 0; i < files.size(); ++i) files[i].measures = own[i].value_or(book);
+  return book;
+}
+
+}  // namespace
+}  // namespace reading
+
+std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList& problems) {
+  using namespace reading;
+  std::deque<BookFile> files = Loader(problems).load(names);
+  Book book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
+  book.measures = set_measures(files, problems);
+  std::vector<BookFile> tables;
+  for (const BookFile& file : files) {
+    book.files.push_back(file.file);
+    if (file.kind == "tables") tables.push_back(file);
+  }
+  // Own units and weights first, since larders are written in them; larders before recipes.
+  read_own_tables(tables, book, problems);
+  for (const std::string_view kind : {"larder", "recipe", "event"}) {
+    for (const BookFile& file : files) {
+      if (file.kind != kind) continue;
+      const Reading reading{file, book, problems};
+      if (kind == "larder") read_larder(reading);
+      if (kind == "recipe") read_recipe(reading);
+      if (kind == "event") read_event(reading);
+    }
+  }
+  link(book, problems);
+  if (problems.has_errors()) return std::nullopt;
+  return book;
+}
+
+}  // namespace platewright

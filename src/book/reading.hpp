@@ -1,0 +1,76 @@
+#pragma once
+// What the readers of all kinds of files share.
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "platewright/book/book.hpp"
+#include "platewright/problem/problem_list.hpp"
+#include "platewright/quantity/read_amount.hpp"
+#include "yaml/fields.hpp"
+
+namespace platewright::reading {
+
+/// A file of the book, as it was loaded.
+struct BookFile {
+  std::string file;
+  yaml::Node root;
+  std::string kind;         ///< recipe, larder, event or tables
+  bool named = false;       ///< on the command line, not in another file
+  MeasuringSystem measures = MeasuringSystem::us;
+};
+
+/// Where the reading stands: the file, the book that grows, the problems so far.
+struct Reading {
+  const BookFile& file;
+  Book& book;
+  ProblemList& problems;
+
+  yaml::Context context() const { return {file.file, problems}; }
+  Amount amount(std::string_view text) const {
+    return read_amount(text, book.tables.units, file.measures);
+  }
+  LineAmount line_amount(std::string_view text) const {
+    return read_line_amount(text, book.tables.units, file.measures);
+  }
+};
+
+/// The texts before and after the first `separator`; the second is empty where there is none.
+struct SplitText {
+  std::string before;
+  std::string after;
+};
+SplitText split_at(std::string_view text, std::string_view separator);
+
+/// `key: value` pairs of a map value, each scalar; others are reported.
+struct TextPair {
+  std::string key;
+  std::string value;
+  Place key_place;
+  Place value_place;
+};
+std::vector<TextPair> text_pairs(yaml::Fields& fields, std::string_view key);
+
+/// `12 h to 48 h` or `20 min`. Throws Failure.
+TimeSpan read_time_span(std::string_view text, const Reading& reading);
+
+/// Money in the book's currency: `8.95`. Throws Failure for a sign or anything else that follows.
+Money read_money(std::string_view text);
+
+/// Reports a name that stands twice, with the place of the first.
+void report_twice(const Reading& reading, std::string_view what, const std::string& name,
+                  const Place& first, const Place& second);
+
+void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList& problems);
+void read_larder(const Reading& reading);
+void read_recipe(const Reading& reading);
+void read_event(const Reading& reading);
+void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
+                      QuoteTerms& terms);
+
+/// Links names to recipes and ingredients and checks what can be checked without a question asked.
+void link(Book& book, ProblemList& problems);
+
+}  // namespace platewright::reading

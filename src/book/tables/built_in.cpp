@@ -1,0 +1,142 @@
+// The rows of the program as tables that can be asked.
+
+#include "book/tables/rows.hpp"
+#include "platewright/book/tables.hpp"
+
+namespace platewright {
+namespace {
+
+std::string text(std::string_view view) { return std::string(view); }
+
+std::optional<Rational> printed(const Ratio& ratio) {
+  if (ratio.denominator == 0) return std::nullopt;
+  return to_rational(ratio);
+}
+
+std::optional<Duration> seconds(const Ratio& ratio) {
+  if (ratio.denominator == 0) return std::nullopt;
+  return Duration::of(to_rational(ratio), units::second);
+}
+
+void add_weights(std::span<const tables::WeightRow> rows, const UnitTable& units,
+                 WeightTable& weights) {
+  for (const tables::WeightRow& row : rows) {
+    MeasureWeight weight;
+    weight.measure = Amount{to_rational(row.number), units.find(row.unit, MeasuringSystem::us)};
+    weight.weighs = Mass::of(to_rational(row.grams), units::gram);
+    weight.size = row.size;
+    weight.usual = row.usual;
+    weight.source = row.source;
+    weight.row = row.row;
+    weights.add(text(row.of), detail::split_list(row.names), std::move(weight));
+  }
+}
+
+Rung rung_from(const tables::RungRow& row) {
+  Rung rung;
+  rung.from = stage_from(row.from);
+  rung.to = stage_from(row.to);
+  rung.yield = to_rational(row.yield);
+  for (const std::string& loss : detail::split_list(row.holds)) rung.holds.push_back(loss_from(loss));
+  rung.method = row.method;
+  if (const auto samples = printed(row.samples)) {
+    rung.spread.samples = static_cast<std::int64_t>(numerator_of(*samples));
+  }
+  rung.spread.standard_deviation = printed(row.deviation);
+  rung.spread.low = printed(row.low);
+  rung.spread.high = printed(row.high);
+  rung.source = Source{text(row.source), text(row.row)};
+  return rung;
+}
+
+Cut cut_from(const tables::CutRow& row) {
+  Cut cut;
+  cut.name = row.name;
+  cut.names = detail::split_list(row.names);
+  cut.species = row.species;
+  cut.safety = row.safety;
+  cut.bought = row.bought;
+  cut.imps = row.imps;
+  std::vector<Rung> rungs;
+  for (const tables::RungRow& rung : row.rungs) rungs.push_back(rung_from(rung));
+  cut.ladder = Ladder(std::move(rungs));
+  return cut;
+}
+
+SafetyTable safety_table() {
+  std::vector<MinimumTemperature> minimums;
+  for (const tables::MinimumRow& row : tables::minimum_rows()) {
+    minimums.push_back({text(row.product), text(row.key), text(row.authority), text(row.audience),
+                        Temperature::celsius(to_rational(row.celsius)), seconds(row.rest),
+                        seconds(row.hold), text(row.source), text(row.row), text(row.note)});
+  }
+  std::vector<RoastHold> holds;
+  for (const tables::RoastHoldRow& row : tables::roast_hold_rows()) {
+    holds.push_back({Temperature::celsius(to_rational(row.celsius)), *seconds(row.hold),
+                     text(row.authority), text(row.row)});
+  }
+  std::vector<SafetyLimit> limits;
+  for (const tables::LimitRow& row : tables::limit_rows()) {
+    std::optional<Temperature> at;
+    if (const auto celsius = printed(row.celsius)) at = Temperature::celsius(*celsius);
+    limits.push_back({text(row.limit), text(row.key), at, seconds(row.within), text(row.source),
+                      text(row.row), text(row.note)});
+  }
+  return SafetyTable{std::move(minimums), std::move(holds), std::move(limits)};
+}
+
+AllergenTable allergen_table() {
+  std::vector<Allergen> allergens;
+  for (const tables::AllergenRow& row : tables::allergen_rows()) {
+    allergens.push_back({text(row.name), text(row.scheme), text(row.key),
+                         detail::split_list(row.names), detail::split_list(row.implies),
+                         row.name_the_kind, text(row.source)});
+  }
+  return AllergenTable(std::move(allergens));
+}
+
+std::vector<Vessel> vessels() {
+  std::vector<Vessel> out;
+  for (const tables::VesselRow& row : tables::vessel_rows()) {
+    out.push_back({text(row.name), text(row.kind), detail::split_list(row.names), text(row.printed),
+                   text(row.by_rule), text(row.capacity), text(row.outside), text(row.source),
+                   text(row.note)});
+  }
+  return out;
+}
+
+std::vector<PublishedTime> times() {
+  std::vector<PublishedTime> out;
+  for (const tables::TimeRow& row : tables::time_rows()) {
+    out.push_back({text(row.kind), text(row.of), text(row.weight), text(row.at), text(row.time),
+                   text(row.end), text(row.source), text(row.row), text(row.note)});
+  }
+  return out;
+}
+
+}  // namespace
+
+YieldRows built_in_yields() {
+  YieldRows rows;
+  for (const tables::CutRow& row : tables::cut_rows()) rows.cuts.push_back(cut_from(row));
+  for (const tables::GoodsRow& row : tables::produce_rows()) {
+    rows.produce.push_back({text(row.name), detail::split_list(row.names), text(row.trim),
+                            to_rational(row.yield), {text(row.source), text(row.row)}});
+  }
+  for (const tables::GoodsRow& row : tables::grain_rows()) {
+    rows.grains.push_back({text(row.name), detail::split_list(row.names), to_rational(row.yield),
+                           {text(row.source), text(row.row)}, text(row.note)});
+  }
+  return rows;
+}
+
+Tables built_in_tables() {
+  UnitTable units;
+  WeightTable weights;
+  add_weights(tables::density_rows(), units, weights);
+  add_weights(tables::piece_rows(), units, weights);
+  return Tables{std::move(units), std::move(weights), YieldTable(built_in_yields()),
+                safety_table(),   allergen_table(),   vessels(),          times()};
+}
+
+}  // namespace platewright

@@ -1,0 +1,123 @@
+#include "yaml/fields.hpp"
+
+#include <algorithm>
+
+#include "platewright/number/read.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+
+namespace platewright::yaml {
+
+std::string shape_of(const Node& node) {
+  switch (node.kind) {
+    case Node::Kind::nothing:
+      return "nothing";
+    case Node::Kind::scalar:
+      return in_quotes(node.text);
+    case Node::Kind::list:
+      return "a list";
+    case Node::Kind::map:
+      return "a map of keys";
+  }
+  return {};
+}
+
+Fields::Fields(const Node& node, Context context, std::string path)
+    : node_(node), context_(context), path_(std::move(path)) {
+  if (!node_.is_map()) report(problems::wrong_shape(shape_of(node_), "a map of keys"), node_, {});
+}
+
+Place Fields::place(const Node& node, std::string_view step) const {
+  const Place here = place_of(node, context_.file, path_);
+  return step.empty() ? here : inside(here, step);
+}
+
+void Fields::report(const Problem& problem, const Node& node, std::string_view step) {
+  context_.problems.add(at(problem, place(node, step)));
+}
+
+const Node* Fields::find(std::string_view key) {
+  if (std::find(known_.begin(), known_.end(), key) == known_.end()) known_.emplace_back(key);
+  for (const auto& [name, value] : node_.entries) {
+    if (name.text == key) return &value;
+  }
+  return nullptr;
+}
+
+const Node* Fields::need(std::string_view key, std::string_view example) {
+  const Node* node = find(key);
+  if (node == nullptr && node_.is_map()) report(problems::key_missing(key, example), node_, {});
+  return node;
+}
+
+const Node* Fields::scalar(std::string_view key) {
+  const Node* node = find(key);
+  if (node == nullptr || node->is_scalar()) return node;
+  report(problems::wrong_shape(shape_of(*node), "one value"), *node, key);
+  return nullptr;
+}
+
+std::optional<std::string> Fields::text(std::string_view key) {
+  const Node* node = scalar(key);
+  return node == nullptr ? std::nullopt : std::optional(node->text);
+}
+
+std::optional<std::string> Fields::needed_text(std::string_view key, std::string_view example) {
+  return need(key, example) == nullptr ? std::nullopt : text(key);
+}
+
+bool Fields::flag(std::string_view key) {
+  const Node* node = scalar(key);
+  if (node == nullptr) return false;
+  if (node->text == "yes" || node->text == "true") return true;
+  if (node->text != "no" && node->text != "false") {
+    report(problems::word_unknown("answer", node->text, {"yes", "no"}), *node, key);
+  }
+  return false;
+}
+
+std::optional<Rational> Fields::number(std::string_view key) {
+  return read<Rational>(key, [](const std::string& text) { return read_number(text); });
+}
+
+std::optional<Rational> Fields::share(std::string_view key) {
+  return read<Rational>(key, [](const std::string& text) { return read_share(text); });
+}
+
+std::vector<std::string> Fields::texts(std::string_view key) {
+  std::vector<std::string> out;
+  const Node* node = find(key);
+  if (node == nullptr || node->is_nothing()) return out;
+  if (node->is_scalar()) {
+    out.push_back(node->text);
+  } else if (node->is_list()) {
+    for (const Node& item : node->items) {
+      if (item.is_scalar()) {
+        out.push_back(item.text);
+      } else {
+        report(problems::wrong_shape(shape_of(item), "one value"), item, key);
+      }
+    }
+  } else {
+    report(problems::wrong_shape(shape_of(*node), "a list"), *node, key);
+  }
+  return out;
+}
+
+const std::vector<Node>& Fields::list(std::string_view key) {
+  static const std::vector<Node> none;
+  const Node* node = find(key);
+  if (node == nullptr || node->is_nothing()) return none;
+  if (node->is_list()) return node->items;
+  report(problems::wrong_shape(shape_of(*node), "a list"), *node, key);
+  return none;
+}
+
+void Fields::finish() {
+  for (const auto& [name, value] : node_.entries) {
+    if (std::find(known_.begin(), known_.end(), name.text) == known_.end()) {
+      report(problems::key_unknown(name.text, known_), name, name.text);
+    }
+  }
+}
+
+}  // namespace platewright::yaml

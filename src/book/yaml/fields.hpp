@@ -1,0 +1,80 @@
+#pragma once
+// A map of the file as fields by name, every slip reported where it stands.
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "platewright/number/rational.hpp"
+#include "platewright/problem/problem_list.hpp"
+#include "yaml/node.hpp"
+
+namespace platewright::yaml {
+
+/// Which file is being read, and where its problems go.
+struct Context {
+  const std::string& file;
+  ProblemList& problems;
+};
+
+/// What a node is, in words for a message.
+std::string shape_of(const Node& node);
+
+/// The fields of one map. Each key that the reader asks for counts as known; `finish` reports the
+/// others with the nearest known key. A value of the wrong shape is reported and taken as missing.
+class Fields {
+ public:
+  Fields(const Node& node, Context context, std::string path);
+
+  /// The value of `key`, or nothing.
+  const Node* find(std::string_view key);
+  /// The value of `key`; reports a missing one, with `example` as what to write.
+  const Node* need(std::string_view key, std::string_view example);
+
+  std::optional<std::string> text(std::string_view key);
+  std::optional<std::string> needed_text(std::string_view key, std::string_view example);
+  /// `yes` or `no`.
+  bool flag(std::string_view key);
+  /// A plain number, a share (`12 %` or `0.12`), each read exactly.
+  std::optional<Rational> number(std::string_view key);
+  std::optional<Rational> share(std::string_view key);
+  /// A list of texts; a single text is a list of one.
+  std::vector<std::string> texts(std::string_view key);
+  /// A list; nothing there is an empty list.
+  const std::vector<Node>& list(std::string_view key);
+
+  /// Runs `read` on the text of `key` if it is there; a Failure is kept at the value's place.
+  template <class Result>
+  std::optional<Result> read(std::string_view key,
+                             const std::function<Result(const std::string&)>& read) {
+    std::optional<Result> out;
+    if (const Node* node = scalar(key)) {
+      context_.problems.attempt(place(*node, key), [&] { out = read(node->text); });
+    }
+    return out;
+  }
+
+  /// Reports every key that nobody asked for.
+  void finish();
+
+  /// The place of a value of this map.
+  Place place(const Node& node, std::string_view step = {}) const;
+  /// The place of the map itself.
+  Place place() const { return place(node_); }
+  const std::string& path() const { return path_; }
+  const Context& context() const { return context_; }
+  bool is_map() const { return node_.is_map(); }
+
+ private:
+  const Node* scalar(std::string_view key);
+  void report(const Problem& problem, const Node& node, std::string_view step);
+
+  const Node& node_;
+  Context context_;
+  std::string path_;
+  std::vector<std::string> known_;
+};
+
+}  // namespace platewright::yaml

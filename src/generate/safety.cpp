@@ -1,0 +1,70 @@
+// Minimum temperatures, holds, limits and allergens.
+
+#include "generate/rows.hpp"
+#include "platewright/number/read.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/quantity/read_temperature.hpp"
+
+namespace platewright::generate {
+namespace {
+
+std::string celsius_of(yaml::Fields& fields, std::string_view key) {
+  const auto text = fields.text(key);
+  return text ? ratio(read_temperature(*text).in_celsius()) : "not_printed";
+}
+
+/// Seconds of `3 min`, `15 s`, `2 h`, `7 days`.
+std::string seconds_of(yaml::Fields& fields, std::string_view key) {
+  const auto text = fields.text(key);
+  if (!text) return "not_printed";
+  const NumberPrefix prefix = read_number_prefix(*text);
+  const std::size_t start = text->find_first_not_of(' ', prefix.length);
+  const std::string unit = start == std::string::npos ? std::string{} : text->substr(start);
+  if (unit == "s") return ratio(prefix.value);
+  if (unit == "min") return ratio(prefix.value * 60);
+  if (unit == "h") return ratio(prefix.value * 3600);
+  if (unit == "days" || unit == "day") return ratio(prefix.value * 86400);
+  throw Failure(problems::word_unknown("time unit", unit, {"s", "min", "h", "days"}));
+}
+
+}  // namespace
+
+std::string safety_text(const std::vector<TableFile>& files, ProblemList& problems) {
+  std::vector<std::string> minimums;
+  each_row(files, "minimums", "product", problems, [&](yaml::Fields& fields) {
+    minimums.push_back(literal_of(fields, "product") + ", " +
+                       literal(fields.needed_text("key", "key: poultry").value_or("")) + ", " +
+                       literal_of(fields, "authority") + ", " + literal_of(fields, "audience") + ", " +
+                       celsius_of(fields, "at") + ", " + seconds_of(fields, "rest") + ", " +
+                       seconds_of(fields, "hold") + ", " + source_of(fields) + ", " +
+                       literal_of(fields, "row") + ", " + literal_of(fields, "note"));
+  });
+  std::vector<std::string> holds;
+  each_row(files, "roast holds", "at", problems, [&](yaml::Fields& fields) {
+    holds.push_back(celsius_of(fields, "at") + ", " + seconds_of(fields, "hold") + ", " +
+                    literal_of(fields, "authority") + ", " + literal_of(fields, "row"));
+  });
+  std::vector<std::string> limits;
+  each_row(files, "limits", "limit", problems, [&](yaml::Fields& fields) {
+    limits.push_back(literal_of(fields, "limit") + ", " + literal_of(fields, "key") + ", " +
+                     celsius_of(fields, "at") + ", " + seconds_of(fields, "within") + ", " +
+                     source_of(fields) + ", " + literal_of(fields, "row") + ", " +
+                     literal_of(fields, "note"));
+  });
+  return source_file(array_text("MinimumRow", "minimum_rows", minimums) + "\n" +
+                     array_text("RoastHoldRow", "roast_hold_rows", holds) + "\n" +
+                     array_text("LimitRow", "limit_rows", limits));
+}
+
+std::string allergens_text(const std::vector<TableFile>& files, ProblemList& problems) {
+  std::vector<std::string> rows;
+  each_row(files, "allergens", "allergen", problems, [&](yaml::Fields& fields) {
+    rows.push_back(literal_of(fields, "allergen") + ", " + literal_of(fields, "scheme") + ", " +
+                   literal_of(fields, "key") + ", " + joined(fields.texts("names")) + ", " +
+                   joined(fields.texts("implies")) + ", " +
+                   (fields.flag("name the kind") ? "true" : "false") + ", " + source_of(fields));
+  });
+  return source_file(array_text("AllergenRow", "allergen_rows", rows));
+}
+
+}  // namespace platewright::generate

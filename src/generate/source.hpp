@@ -1,0 +1,27 @@
+#pragma once
+// Writing C++ text.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "platewright/number/rational.hpp"
+
+namespace platewright::generate {
+
+/// A C++ string literal.
+std::string literal(std::string_view text);
+
+/// Texts as one literal, joined by `|`. Throws Failure where a text holds a `|` itself.
+std::string joined(const std::vector<std::string>& texts);
+
+/// A `Ratio` as an initializer. Throws Failure where a part does not fit into 64 bits.
+std::string ratio(const Rational& value);
+
+/// The words of a name as a C++ name: `US fluid ounce` is `us_fluid_ounce`.
+std::string identifier(std::string_view name);
+
+/// Writes the file if its text is another than it was, so that nothing is compiled again for nothing.
+void write_if_changed(const std::string& file, const std::string& text);
+
+}  // namespace platewright::generate
