@@ -1,0 +1,23 @@
+#pragma once
+// One amount, in another unit and in kitchen measures.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "platewright/card/kitchen_view.hpp"
+#include "platewright/card/sheet.hpp"
+
+namespace platewright {
+
+/// An amount, converted.
+struct MeasureAnswer {
+  Amount asked;
+  std::optional<Amount> converted;    ///< nothing where no unit was asked for
+  std::string ingredient;             ///< empty where the units alone decide
+  std::vector<std::string> sources;   ///< whose weights it went through
+};
+
+Sheet measure_sheet(const MeasureAnswer& answer, const KitchenView& view);
+
+}  // namespace platewright

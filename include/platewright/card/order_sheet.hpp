@@ -1,0 +1,13 @@
+#pragma once
+// What to buy, by supplier.
+
+#include "platewright/card/sheet.hpp"
+#include "platewright/costing/price_list.hpp"
+#include "platewright/event/order.hpp"
+
+namespace platewright {
+
+/// A list to shop from: packs and whole pieces, what they hold, what is needed, what is left over.
+Sheet order_sheet(const Event& event, const Order& order, const PriceList& prices);
+
+}  // namespace platewright

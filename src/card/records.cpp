@@ -1,0 +1,62 @@
+#include "card/records.hpp"
+
+#include <algorithm>
+
+#include "platewright/problem/text.hpp"
+
+namespace platewright::detail {
+
+namespace {
+
+bool begins_like_a_formula(std::string_view words) {
+  // The wide forms of the signs work in spreadsheets as the plain ones do.
+  constexpr std::string_view signs[] = {"=", "+", "-", "@", "\uFF1D", "\uFF0B", "\uFF0D", "\uFF20"};
+  return std::any_of(std::begin(signs), std::end(signs),
+                     [&](std::string_view sign) { return words.starts_with(sign); });
+}
+
+bool is_signed_number(std::string_view words) {
+  return words.size() > 1 && (words[0] == '-' || words[0] == '+') && words[1] >= '0' &&
+         words[1] <= '9' && words.substr(1).find_first_not_of("0123456789.,/ ") == words.npos;
+}
+
+/// A line end inside a field is what RFC 4180 allows; every other control character is escaped.
+std::string field(std::string_view text) {
+  std::string out;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find('\n'), text.size());
+    const bool carriage_return = end < text.size() && end > 0 && text[end - 1] == '\r';
+    out += escaped(text.substr(0, carriage_return ? end - 1 : end));
+    if (end < text.size()) out += '\n';
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  const bool spaced = !out.empty() && (out.front() == ' ' || out.back() == ' ');
+  if (!spaced && out.find_first_of("\",\n") == std::string::npos) return out;
+  for (std::size_t i = out.find('"'); i != std::string::npos; i = out.find('"', i + 2)) {
+    out.insert(i, 1, '"');
+  }
+  return "\"" + out + "\"";
+}
+
+}  // namespace
+
+std::string guarded(std::string_view words) {
+  const bool formula = begins_like_a_formula(words) && !is_signed_number(words);
+  return (formula ? "'" : "") + std::string(words);
+}
+
+std::string written(const std::vector<Record>& records) {
+  std::size_t longest = 0;
+  for (const Record& record : records) longest = std::max(longest, record.size());
+  std::string out;
+  for (const Record& record : records) {
+    for (std::size_t i = 0; i < longest; ++i) {
+      if (i != 0) out += ',';
+      if (i < record.size()) out += field(record[i]);
+    }
+    out += "\r\n";
+  }
+  return out;
+}
+
+}  // namespace platewright::detail

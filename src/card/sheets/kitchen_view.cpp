@@ -1,0 +1,80 @@
+#include "platewright/card/kitchen_view.hpp"
+
+#include "platewright/card/number_text.hpp"
+#include "platewright/quantity/kitchen_measure.hpp"
+#include "platewright/quantity/kitchen_measure_text.hpp"
+
+namespace platewright {
+namespace {
+
+/// The error in brackets where it is more than 2 %, the usual tolerance.
+std::string with_error(const std::string& text, const Rational& error) {
+  if (error <= kitchen_tolerance() && -error <= kitchen_tolerance()) return text;
+  return text + " (" + signed_percent_text(error) + ")";
+}
+
+/// Whole pieces from three on, halves below; a part of a piece that would vanish stays a half.
+std::string pieces_text(const Amount& amount) {
+  const Rational step = amount.number < 3 ? fraction(1, 2) : Rational(1);
+  Rational shown = half_up(amount.number, step);
+  if (shown == 0 && amount.number > 0) shown = step;
+  std::string text = as_mixed(shown);
+  if (amount.unit.name() != "each") text += " " + amount.unit.symbol_for(shown);
+  return amount.number == 0 ? text : with_error(text, (shown - amount.number) / amount.number);
+}
+
+}  // namespace
+
+Cell KitchenView::weight(const Mass& mass) const {
+  const KitchenMeasure weighed = weigh_out(mass, scale_);
+  return figure_as(kitchen_parts_text(weighed), mass.in(units::gram),
+                   as_short_decimal(mass.in(units::gram), 1), "g");
+}
+
+Cell KitchenView::measure(const Amount& amount) const {
+  const std::string shown = as_short_decimal(amount.number, 3);
+  std::string text;
+  switch (amount.dimension()) {
+    case UnitDimension::volume: {
+      const KitchenMeasure measured = kitchen_measure(to_volume(amount), set_);
+      text = kitchen_measure_text(measured);
+      break;
+    }
+    case UnitDimension::mass: {
+      const KitchenMeasure weighed = weigh_out(to_mass(amount), scale_);
+      text = with_error(kitchen_parts_text(weighed), weighed.error());
+      break;
+    }
+    case UnitDimension::pieces:
+      text = pieces_text(amount);
+      break;
+    case UnitDimension::length:
+    case UnitDimension::area:
+    case UnitDimension::time:
+      text = as_short_decimal(amount.number, 1) + " " + amount.unit.symbol_for(amount.number);
+      break;
+  }
+  return figure_as(text, amount.number, shown, amount.unit.name());
+}
+
+Cell KitchenView::measure(const LineAmount& amount) const {
+  if (!amount.low) return words("to taste");
+  Cell cell = measure(*amount.low);
+  if (amount.high) cell.text += " to " + measure(*amount.high).text;
+  return cell;
+}
+
+Cell KitchenView::weight_of(const LineAmount& amount, const IngredientWeights& weights) const {
+  if (!amount.low || !detail::can_be_weighed(amount.low->unit)) return {};
+  try {
+    Cell cell = weight(platewright::weight_of(*amount.low, weights));
+    if (amount.high) {
+      cell.text += " to " + weight(platewright::weight_of(*amount.high, weights)).text;
+    }
+    return cell;
+  } catch (const Failure&) {
+    return {};  // what it weighs is not known: the measure stands alone
+  }
+}
+
+}  // namespace platewright

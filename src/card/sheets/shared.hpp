@@ -1,0 +1,68 @@
+#pragma once
+// Cells that several sheets share.
+
+#include <string>
+#include <vector>
+
+#include "platewright/card/figures.hpp"
+#include "platewright/costing/price_list.hpp"
+#include "platewright/costing/unit_price.hpp"
+#include "platewright/event/event.hpp"
+#include "platewright/number/apportion.hpp"
+
+namespace platewright::card {
+
+inline Rational plain(const Money& money) { return money.in(units::currency_unit); }
+
+/// The amount as a decimal with its unit's symbol: `3.5 lb`.
+inline Cell amount_cell(const Amount& amount, unsigned places = 2) {
+  const std::string shown = as_short_decimal(amount.number, places);
+  return figure_as(shown + " " + amount.unit.symbol_for(amount.number), amount.number, shown,
+                   amount.unit.name());
+}
+
+/// A price for one unit: `8.95/lb`. Prices under a tenth of a currency unit get two more decimals.
+inline Cell unit_price_cell(const UnitPrice& price, const PriceList& prices) {
+  const Rational value = plain(price.price);
+  const bool small = value < fraction(1, 10);
+  const std::string shown = as_decimal(value, prices.minor_digits + (small ? 2 : 0));
+  return figure_as(shown + "/" + price.unit.record().symbol, value, shown,
+                   prices.currency + " per " + price.unit.name());
+}
+
+/// Cells of money whose rounded figures sum to the rounded total exactly; `exact` stays exact.
+inline std::vector<Cell> apportioned_cells(const std::vector<Money>& lines, const PriceList& prices) {
+  std::vector<Rational> exact;
+  for (const Money& line : lines) exact.push_back(plain(line));
+  const Rational step = Rational(1) / power_of_ten(prices.minor_digits);
+  const std::vector<Rational> rounded = apportion(exact, step);
+  std::vector<Cell> out;
+  for (std::size_t i = 0; i < exact.size(); ++i) {
+    out.push_back(figure_as(money_text(rounded[i], prices.minor_digits), exact[i],
+                            as_decimal(rounded[i], prices.minor_digits), prices.currency));
+  }
+  return out;
+}
+
+inline Cell money(const Money& value, const PriceList& prices) {
+  return bare_money_cell(plain(value), prices.currency, prices.minor_digits);
+}
+
+/// `70 adults, 10 children, 4 crew`.
+inline std::string guests_text(const Event& event) {
+  std::string out;
+  for (const GuestKind& kind : event.guests) {
+    out += (out.empty() ? "" : ", ") + kind.count.str() + " " + kind.name;
+  }
+  return out;
+}
+
+/// `served Sat 2027-10-09 at 18:30 America/Chicago`, or nothing.
+inline std::string served_text(const Event& event) {
+  if (!event.at) return {};
+  std::string out = "served " + weekday_text(*event.at) + " " + date_text(*event.at) + " at " +
+                    clock_text(*event.at);
+  return event.zone.empty() ? out : out + " " + event.zone;
+}
+
+}  // namespace platewright::card
