@@ -1,0 +1,33 @@
+#pragma once
+// Each command: arguments in, a sheet out. No arithmetic here: every command is a call or two of the
+// library.
+
+#include <string>
+
+#include "cli/arguments.hpp"
+#include "platewright/card/sheet.hpp"
+#include "platewright/problem/problem_list.hpp"
+
+namespace platewright::cli {
+
+/// What a command gives: a sheet for the writers, or a text that is printed as it is.
+struct Result {
+  Sheet sheet;
+  std::string plain;           ///< instead of the sheet, where it is not empty
+  unsigned width = 80;         ///< of a text page if the user says nothing
+};
+
+// Each throws Failure for what it can't do, and puts the problems of a book that it reads into
+// `problems`; where there are errors among them the result is not to be used.
+
+Result run(const CardArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const YieldArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const CostArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const QuoteArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const OrderArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const TimelineArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const CheckArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const MeasureArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const TablesArguments& arguments, const CommonOptions& common, ProblemList& problems);
+
+}  // namespace platewright::cli

@@ -1,0 +1,58 @@
+// The program: arguments in, sheets out.
+
+#include <cstdio>
+#include <exception>
+
+#include "cli/arguments.hpp"
+#include "cli/books.hpp"
+#include "cli/commands.hpp"
+#include "cli/output.hpp"
+
+namespace {
+
+using namespace platewright;
+using namespace platewright::cli;
+
+constexpr int done = 0;
+constexpr int book_has_problems = 1;
+
+void print(std::FILE* stream, const std::string& text) {
+  std::fwrite(text.data(), 1, text.size(), stream);
+}
+
+/// Runs the command and puts out its sheet, or nothing where there is any error.
+int run_command(const CommandArguments& command, const CommonOptions& common,
+                ProblemList& problems) {
+  const Result result =
+      std::visit([&](const auto& arguments) { return run(arguments, common, problems); }, command);
+  const bool check = std::holds_alternative<CheckArguments>(command);
+  const bool failed = problems.has_errors();
+  // A check's outcome is its problems: as records for a program, else on the screen as ever.
+  if (!failed || (check && common.format != "text")) {
+    put(result.plain.empty() ? written(result.sheet, common, result.width) : result.plain, common);
+  }
+  return failed ? book_has_problems : done;
+}
+
+}  // namespace
+
+int main(int count, char** arguments) {
+  const CommandLine line = read_command_line(count, arguments);
+  if (!line.command) {
+    print(line.exit_code == 0 ? stdout : stderr, line.message);
+    return line.exit_code;
+  }
+  ProblemList problems;
+  int exit_code = book_has_problems;
+  try {
+    exit_code = run_command(*line.command, line.common, problems);
+  } catch (const BookHasProblems&) {
+    // they are in the list
+  } catch (const Failure& failure) {
+    problems.add(failure.problem());
+  } catch (const std::exception& error) {
+    print(stderr, std::string("platewright: ") + error.what() + "\n");
+  }
+  print(stderr, problem_text(problems));
+  return exit_code;
+}

@@ -1,0 +1,82 @@
+#include "cli/output.hpp"
+
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+
+#include "platewright/card/write.hpp"
+#include "platewright/problem/catalogue/files.hpp"
+
+namespace platewright::cli {
+namespace {
+
+/// The line of the file that a problem stands on, for the reader's eye; empty where there is none.
+std::string source_line(const Place& place) {
+  if (place.line < 1) return {};
+  std::ifstream file(place.file);
+  std::string line;
+  for (int i = 0; i < place.line; ++i) {
+    if (!std::getline(file, line)) return {};
+  }
+  if (!line.empty() && line.back() == '\r') line.pop_back();
+  const std::string escaped = in_quotes(line, 100);
+  return escaped.substr(1, escaped.size() - 2);
+}
+
+void append(std::string& out, const char* label, const std::string& text) {
+  if (!text.empty()) out += std::string("  ") + label + text + "\n";
+}
+
+}  // namespace
+
+std::string written(const Sheet& sheet, const CommonOptions& common, unsigned usual_width) {
+  if (common.format == "csv") return write_csv(sheet);
+  if (common.format == "json") return write_json(sheet);
+  if (common.format == "markdown") return write_markdown(sheet);
+  TextOptions options;
+  options.width = common.width_given ? common.width : usual_width;
+  options.ascii = common.ascii;
+  return write_text(sheet, options);
+}
+
+void put(const std::string& text, const CommonOptions& common) {
+  if (common.output.empty()) {
+    std::fwrite(text.data(), 1, text.size(), stdout);
+    if (std::fflush(stdout) != 0) throw Failure(problems::file_not_writable("standard output"));
+    return;
+  }
+  const std::string beside = common.output + ".part";
+  std::ofstream file(beside, std::ios::binary | std::ios::trunc);
+  file << text;
+  file.close();
+  std::error_code error;
+  if (file) std::filesystem::rename(beside, common.output, error);
+  if (!file || error) {
+    std::error_code ignored;
+    std::filesystem::remove(beside, ignored);
+    throw Failure(problems::file_not_writable(common.output));
+  }
+}
+
+std::string problem_text(const ProblemList& problems) {
+  std::string out;
+  for (const Problem& problem : problems.all()) {
+    if (!problem.place.file.empty()) {
+      out += problem.place.file + ":" + std::to_string(problem.place.line) + ":" +
+             std::to_string(problem.place.column) + ": ";
+    }
+    out += problem.severity == Severity::error ? "problem " : "warning ";
+    out += problem.id + "\n";
+    append(out, "        | ", source_line(problem.place));
+    append(out, "in      ", problem.place.path);
+    append(out, "found   ", problem.found);
+    append(out, "wanted  ", problem.expected);
+    append(out, "do      ", problem.remedy);
+  }
+  if (problems.left_out() > 0) {
+    out += "and " + std::to_string(problems.left_out()) + " more\n";
+  }
+  return out;
+}
+
+}  // namespace platewright::cli

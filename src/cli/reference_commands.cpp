@@ -1,0 +1,70 @@
+// measure, tables, check.
+
+#include "cli/books.hpp"
+#include "cli/commands.hpp"
+#include "platewright/card/measure_sheet.hpp"
+#include "platewright/card/problem_sheet.hpp"
+#include "platewright/card/table_sheets.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/quantity/read_amount.hpp"
+
+namespace platewright::cli {
+namespace {
+
+Book tables_or_book(const std::vector<std::string>& files, ProblemList& problems) {
+  if (!files.empty()) return open_book(files, problems);
+  return Book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
+}
+
+/// The weights of an ingredient of the book, or of a food of the tables. Throws Failure.
+const IngredientWeights& weights_of(const std::string& name, const Book& book) {
+  if (const Ingredient* own = book.recipes.find_ingredient(name)) return own->weights;
+  if (const IngredientWeights* known = book.tables.weights.find(name)) return *known;
+  throw Failure(problems::name_unknown("food in the table of weights", name,
+                                       book.tables.weights.names(),
+                                       "see `platewright tables densities`"));
+}
+
+}  // namespace
+
+Result run(const MeasureArguments& arguments, const CommonOptions& common, ProblemList& problems) {
+  const Book book = tables_or_book(arguments.books, problems);
+  const MeasuringSystem system =
+      arguments.books.empty() ? read_system(arguments.system) : book.measures;
+  MeasureAnswer answer;
+  answer.asked = read_amount(arguments.amount, book.tables.units, system);
+  answer.ingredient = arguments.of;
+  if (!arguments.unit.empty()) {
+    const IngredientWeights none{arguments.amount, {}};
+    const IngredientWeights& weights = arguments.of.empty() ? none : weights_of(arguments.of, book);
+    const Unit unit = book.tables.units.find(arguments.unit, system);
+    const Conversion conversion = arguments.of.empty()
+                                      ? Conversion{in_unit(answer.asked, unit), {}}
+                                      : convert(answer.asked, unit, weights);
+    answer.converted = conversion.amount;
+    for (const MeasureWeight* row : conversion.through) {
+      answer.sources.push_back(amount_text(row->measure) + " weighs " +
+                               as_short_decimal(row->weighs.in(units::gram), 2) + " g: " + row->source +
+                               (row->row.empty() ? "" : ", " + row->row));
+    }
+  }
+  const KitchenView view(system_for(common, system), book.tables.units);
+  Result result{measure_sheet(answer, view), {}, 80};
+  if (arguments.exact) {
+    const Amount& shown = answer.converted.value_or(answer.asked);
+    result.plain = as_exact(shown.number) + " " + shown.unit.symbol_for(shown.number) + "\n";
+  }
+  return result;
+}
+
+Result run(const TablesArguments& arguments, const CommonOptions&, ProblemList& problems) {
+  const Book book = tables_or_book(arguments.books, problems);
+  return {table_sheet(arguments.table, arguments.words, book.tables), {}, 80};
+}
+
+Result run(const CheckArguments& arguments, const CommonOptions&, ProblemList& problems) {
+  const auto book = read_book(arguments.files, problems);
+  return {problem_sheet(problems, book ? book->files : arguments.files), {}, 80};
+}
+
+}  // namespace platewright::cli
