@@ -1,0 +1,41 @@
+# How every target of the project is compiled: warnings, sanitizers, and a compiler cache.
+
+if(PROJECT_IS_TOP_LEVEL AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
+  find_program(PLATEWRIGHT_CCACHE ccache)
+  if(PLATEWRIGHT_CCACHE)
+    # Without these a translation unit that uses a precompiled header is never found in the cache.
+    set(CMAKE_CXX_COMPILER_LAUNCHER ${CMAKE_COMMAND} -E env
+      CCACHE_SLOPPINESS=pch_defines,time_macros,include_file_mtime,include_file_ctime
+      ${PLATEWRIGHT_CCACHE})
+  endif()
+endif()
+
+set(platewright_warnings
+  -Wall -Wextra -Wpedantic -Wconversion -Wsign-conversion -Wshadow -Wold-style-cast -Wcast-align
+  -Wcast-qual -Wnon-virtual-dtor -Woverloaded-virtual -Wformat=2 -Wimplicit-fallthrough
+  -Wdouble-promotion -Wextra-semi)
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+  list(APPEND platewright_warnings
+    -Wduplicated-cond -Wduplicated-branches -Wlogical-op -Wsuggest-override)
+endif()
+
+# For targets of our own: what is not handed on to whoever links them.
+function(platewright_compile_options target)
+  target_compile_options(${target} PRIVATE ${platewright_warnings})
+  if(PLATEWRIGHT_WARNINGS_AS_ERRORS)
+    target_compile_options(${target} PRIVATE -Werror)
+  endif()
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+    target_compile_options(${target} PRIVATE -fpch-preprocess)  # the cache needs it
+  endif()
+  if(PLATEWRIGHT_SANITIZE)
+    target_compile_options(${target} PRIVATE
+      -fsanitize=${PLATEWRIGHT_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+    target_link_options(${target} PRIVATE -fsanitize=${PLATEWRIGHT_SANITIZE})
+  endif()
+endfunction()
+
+# The headers that cost most to read, read once for all targets that are compiled alike.
+function(platewright_use_precompiled target)
+  target_precompile_headers(${target} REUSE_FROM platewright_precompiled)
+endfunction()

@@ -1,0 +1,13 @@
+// A client of the headers alone: 7 lb at 8.95 a pound is 62.65.
+
+#include <platewright/quantity/quantity.hpp>
+#include <platewright/quantity/units.hpp>
+
+int main() {
+  using namespace platewright;
+  constexpr NamedUnit<MoneyDimension> unit_of_money{{1, 1}, "USD"};
+  const Mass leg = Mass::of(7, units::pound);
+  const PricePerMass price =
+      Money::of(fraction(895, 100), unit_of_money) / Mass::of(1, units::pound);
+  return (leg * price).in(unit_of_money) == fraction(6265, 100) ? 0 : 1;
+}

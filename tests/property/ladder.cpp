@@ -1,0 +1,109 @@
+// Laws of ladders that hold for any yields.
+
+#include "platewright/yield/ladder.hpp"
+
+#include <rapidcheck.h>
+
+#include "platewright/quantity/units.hpp"
+#include "platewright/yield/portions.hpp"
+#include "support/catch.hpp"
+
+using namespace platewright;
+
+namespace {
+
+Rational any_fraction(std::int64_t most) {
+  return fraction(*rc::gen::inRange<std::int64_t>(1, most),
+                  *rc::gen::inRange<std::int64_t>(1, most));
+}
+
+Mass any_mass() {
+  return Mass::of(any_fraction(1'000'000), units::gram);
+}
+
+/// From purchased to served over any of the stages between, with any yields above 0.
+Ladder any_ladder() {
+  std::vector<Rung> rungs;
+  Stage from = Stage::purchased;
+  for (const Stage to : {Stage::thawed, Stage::trimmed, Stage::cooked, Stage::carved}) {
+    if (!*rc::gen::arbitrary<bool>()) continue;
+    rungs.push_back({from, to, any_fraction(1000), {}, "", {}, {}, false});
+    from = to;
+  }
+  rungs.push_back({from, Stage::served, any_fraction(1000), {}, "", {}, {}, false});
+  return Ladder(std::move(rungs));
+}
+
+}  // namespace
+
+TEST_CASE("down and up are inverse to each other, whichever comes first") {
+  REQUIRE(rc::check([] {
+    const Ladder ladder = any_ladder();
+    const Mass mass = any_mass();
+    RC_ASSERT(ladder.up(ladder.down(mass)) == mass);
+    RC_ASSERT(ladder.down(ladder.up(mass)) == mass);
+  }));
+}
+
+TEST_CASE("down and up are inverse between any two stages") {
+  REQUIRE(rc::check([] {
+    const Ladder ladder = any_ladder();
+    const Mass mass = any_mass();
+    const auto steps = ladder.walk(mass);
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+      for (std::size_t j = i; j < steps.size(); ++j) {
+        RC_ASSERT(ladder.down(steps[i].mass, steps[i].stage, steps[j].stage) == steps[j].mass);
+        RC_ASSERT(ladder.up(steps[j].mass, steps[j].stage, steps[i].stage) == steps[i].mass);
+      }
+    }
+  }));
+}
+
+TEST_CASE("a walk ends at the product of the yields") {
+  REQUIRE(rc::check([] {
+    const Ladder ladder = any_ladder();
+    Rational product = 1;
+    for (const Rung& rung : ladder.rungs()) product *= rung.yield;
+    const auto steps = ladder.walk(any_mass());
+    RC_ASSERT(steps.back().share == product);
+    RC_ASSERT(ladder.yield() == product);
+    RC_ASSERT(steps.back().mass == steps.front().mass * product);
+  }));
+}
+
+TEST_CASE("a tested yield of the same size changes no weight") {
+  REQUIRE(rc::check([] {
+    const Ladder ladder = any_ladder();
+    const Ladder tested =
+        ladder.with_tested_yield(ladder.first(), ladder.last(), ladder.yield(), {"own test", ""});
+    const Mass mass = any_mass();
+    RC_ASSERT(tested.rungs().size() == 1U);
+    RC_ASSERT(tested.down(mass) == ladder.down(mass));
+  }));
+}
+
+TEST_CASE("what is bought serves exactly the portions it was bought for") {
+  REQUIRE(rc::check([] {
+    const Ladder ladder = any_ladder();
+    const Mass portion = any_mass();
+    const Integer guests = *rc::gen::inRange(1, 2000);
+    const WeightToBuy need = weight_to_buy(ladder, Rational(guests), portion);
+    const PortionsServed served = portions_from(ladder, need.purchased, portion);
+    RC_ASSERT(served.portions == guests);
+    RC_ASSERT(served.left_over == Mass{});
+    RC_ASSERT(portion_for(ladder, need.purchased, Rational(guests)) == portion);
+  }));
+}
+
+TEST_CASE("whole pieces cover the need, and one piece fewer does not") {
+  REQUIRE(rc::check([] {
+    const Ladder ladder = any_ladder();
+    const WeightToBuy need = weight_to_buy(ladder, *rc::gen::inRange(1, 2000), any_mass());
+    const Mass piece = any_mass();
+    const PiecesToBuy pieces = pieces_to_buy(ladder, need, piece);
+    RC_ASSERT(pieces.purchased >= need.purchased);
+    RC_ASSERT(piece * Rational(pieces.pieces - 1) < need.purchased);
+    RC_ASSERT(Rational(pieces.serves) >= need.portions);
+    RC_ASSERT(ladder.down(pieces.surplus_purchased) == pieces.surplus_served);
+  }));
+}

@@ -1,0 +1,137 @@
+// What holds for any quote.
+
+#include <rapidcheck.h>
+
+#include "platewright/costing/make_quote.hpp"
+#include "support/catch.hpp"
+#include "support/weights.hpp"
+
+using namespace platewright;
+using namespace platewright::test;
+
+namespace {
+
+Rational share_below(std::int64_t most) {
+  return fraction(*rc::gen::inRange<std::int64_t>(0, most), 1000);
+}
+Money sum_of_money() {
+  return money(fraction(*rc::gen::inRange<std::int64_t>(1, 10000000), 100));
+}
+
+std::vector<PayingGuests> random_guests() {
+  return {{"adults", *rc::gen::inRange<std::int64_t>(1, 500), 1},
+          {"children", *rc::gen::inRange<std::int64_t>(0, 100), share_below(1001)},
+          {"crew", *rc::gen::inRange<std::int64_t>(0, 20), 0}};
+}
+
+QuoteTerms random_terms() {
+  QuoteTerms out;
+  out.q_factor = share_below(100);
+  out.labour = {{"staff", *rc::gen::inRange<std::int64_t>(0, 20),
+                 Duration::of(*rc::gen::inRange<std::int64_t>(0, 900), units::minute),
+                 sum_of_money() / Duration::of(100, units::hour)}};
+  out.extras = {{"van", sum_of_money(), false}, {"linen", money("1.25"), true}};
+  out.overhead = share_below(400);
+  out.rule = *rc::gen::element(PricingRule::margin, PricingRule::mark_up, PricingRule::food_cost);
+  out.rule_share = share_below(999) + fraction(1, 1000);
+  if (*rc::gen::arbitrary<bool>()) {
+    out.round_up_to = *rc::gen::element(money("0.05"), money("0.50"), money("1"), money("2.50"));
+  }
+  if (*rc::gen::arbitrary<bool>()) {
+    out.service = Charge{share_below(300), *rc::gen::arbitrary<bool>()};
+  }
+  out.tax = share_below(250);
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("the parts of a quote add up") {
+  CHECK(rc::check([] {
+    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
+    RC_ASSERT(quote.food + quote.q_factor + quote.labour_total + quote.extras_total +
+                  quote.overhead ==
+              quote.cost);
+    Money lines;
+    for (const QuoteLine& line : quote.lines) lines += line.amount;
+    RC_ASSERT(lines == quote.subtotal);
+    RC_ASSERT(quote.subtotal + quote.service + quote.tax == quote.total);
+    RC_ASSERT(quote.cost + quote.margin == quote.subtotal);
+  }));
+}
+
+TEST_CASE("everything that is paid is a whole number of minor units") {
+  CHECK(rc::check([] {
+    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
+    const auto payable = [](const Money& sum) { return is_whole(amount_of(sum) * 100); };
+    for (const QuoteLine& line : quote.lines) RC_ASSERT(payable(line.price));
+    RC_ASSERT(payable(quote.subtotal));
+    RC_ASSERT(payable(quote.service));
+    RC_ASSERT(payable(quote.tax));
+    RC_ASSERT(payable(quote.total));
+  }));
+}
+
+TEST_CASE("the price is rounded up by less than a step") {
+  CHECK(rc::check([] {
+    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
+    const Money step = quote.terms.round_up_to.value_or(money("0.01"));
+    RC_ASSERT(is_whole(quote.price / step));
+    RC_ASSERT(quote.price >= quote.exact_price);
+    RC_ASSERT(quote.price - step < quote.exact_price);
+  }));
+}
+
+TEST_CASE("a price from a margin has that margin, and likewise for the other rules") {
+  CHECK(rc::check([] {
+    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
+    const Money exact = quote.exact_price * quote.full_prices;
+    switch (quote.terms.rule) {
+      case PricingRule::margin:
+        RC_ASSERT((exact - quote.cost) / exact == quote.terms.rule_share);
+        break;
+      case PricingRule::mark_up:
+        RC_ASSERT((exact - quote.cost) / quote.cost == quote.terms.rule_share);
+        break;
+      case PricingRule::food_cost:
+        RC_ASSERT((quote.food + quote.q_factor) / exact == quote.terms.rule_share);
+        break;
+    }
+  }));
+}
+
+TEST_CASE("a margin m and a mark-up m / (1 - m) ask the same price") {
+  CHECK(rc::check([] {
+    QuoteTerms terms = random_terms();
+    const Money food = sum_of_money();
+    const auto guests = random_guests();
+    terms.rule = PricingRule::margin;
+    const Quote margin = make_quote(food, guests, terms);
+    terms.rule = PricingRule::mark_up;
+    terms.rule_share = terms.rule_share / (1 - terms.rule_share);
+    RC_ASSERT(make_quote(food, guests, terms).exact_price == margin.exact_price);
+  }));
+}
+
+TEST_CASE("at the break-even number a quote's guests cover the cost, and one fewer do not") {
+  CHECK(rc::check([] {
+    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
+    if (!quote.break_even) {
+      RC_SUCCEED("every guest costs more than they pay");
+    }
+    // The same mix of guests at another number, the price held: what each brings and costs.
+    const Money income = quote.subtotal / quote.guests;
+    Money of_guests = quote.food + quote.q_factor;
+    for (const ExtraCost& extra : quote.extras) {
+      if (extra.line.per_guest) of_guests += extra.cost;
+    }
+    const Money each = of_guests * (1 + quote.terms.overhead) / quote.guests;
+    const auto result_at = [&](const Rational& guests) {
+      const Money fixed = quote.cost - each * quote.guests;
+      return income * guests - each * guests - fixed;
+    };
+    RC_ASSERT(result_at(quote.guests) == quote.margin);
+    RC_ASSERT(result_at(Rational(*quote.break_even)) >= Money{});
+    RC_ASSERT(result_at(Rational(*quote.break_even) - 1) < Money{});
+  }));
+}

@@ -1,0 +1,69 @@
+#pragma once
+// Some rows of the FDA Food Code 2022 (3-401.11, 3-501.16) and of the USDA FSIS chart of safe
+// minimum internal temperatures.
+
+#include "platewright/quantity/units.hpp"
+#include "platewright/safety/safety_table.hpp"
+
+namespace platewright::test {
+
+inline SafetyTable safety_rows() {
+  const auto fahrenheit = [](int degrees) { return Temperature::fahrenheit(degrees); };
+  const auto minutes = [](int count) { return Duration::of(count, units::minute); };
+  const std::string code = "FDA Food Code 2022";
+  const std::string chart = "USDA FSIS";
+  SafetyTable out;
+  out.minimums = {
+      {"steaks, chops and roasts",
+       "whole cut",
+       chart,
+       "consumer",
+       fahrenheit(145),
+       minutes(3),
+       {},
+       chart,
+       "",
+       ""},
+      {"ham, uncooked", "cured", chart, "consumer", fahrenheit(145), minutes(3), {}, chart, "", ""},
+      {"poultry", "poultry", chart, "consumer", fahrenheit(165), {}, {}, chart, "", ""},
+      {"intact meat",
+       "whole cut",
+       code,
+       "food service",
+       fahrenheit(145),
+       {},
+       Duration::of(15, units::second),
+       code,
+       "3-401.11(A)(1)",
+       ""},
+      {"raw eggs",
+       "eggs",
+       code,
+       "food service",
+       fahrenheit(145),
+       {},
+       Duration::of(15, units::second),
+       code,
+       "3-401.11(A)(1)",
+       ""},
+      {"egg dishes", "eggs", chart, "consumer", fahrenheit(160), {}, {}, chart, "", ""},
+      {"poultry",
+       "poultry",
+       code,
+       "food service",
+       fahrenheit(165),
+       {},
+       {},
+       code,
+       "3-401.11(A)(3)",
+       ""}};
+  out.roast_holds = {{fahrenheit(130), minutes(112), code, "3-401.11(B)"},
+                     {fahrenheit(131), minutes(89), code, "3-401.11(B)"},
+                     {fahrenheit(133), minutes(56), code, "3-401.11(B)"},
+                     {fahrenheit(158), Duration{}, code, "3-401.11(B)"}};
+  out.limits = {
+      {"hot holding, minimum", "hot holding", fahrenheit(135), {}, code, "3-501.16(A)(1)", ""}};
+  return out;
+}
+
+}  // namespace platewright::test

@@ -1,0 +1,54 @@
+#include "platewright/card/figures.hpp"
+#include "support/catch.hpp"
+
+using namespace platewright;
+
+TEST_CASE("money is written to the minor unit, with commas from ten thousand on") {
+  CHECK(money_text(fraction(25, 3)) == "8.33");
+  CHECK(money_text(fraction(1, 200)) == "0.01");
+  CHECK(money_text(Rational(9999)) == "9999.00");
+  CHECK(money_text(Rational(10000)) == "10,000.00");
+  CHECK(money_text(Rational(-1234567)) == "-1,234,567.00");
+  CHECK(money_text(Rational(123456), 0) == "123,456");
+}
+
+TEST_CASE("shares are written as per cent") {
+  CHECK(percent_text(fraction(5, 8)) == "62.5 %");
+  CHECK(percent_text(fraction(1, 3), 2) == "33.33 %");
+  CHECK(percent_text(Rational(1)) == "100 %");
+  CHECK(signed_percent_text(fraction(-12, 1000)) == "-1.2 %");
+  CHECK(signed_percent_text(fraction(42, 1000)) == "+4.2 %");
+  CHECK(signed_percent_text(fraction(1, 100000)) == "0 %");
+}
+
+// 165 F and 145 F with their Celsius: United States Department of Agriculture, Food Safety and
+// Inspection Service, Safe Minimum Internal Temperature Chart (73.9 and 62.8, whole degrees here).
+TEST_CASE("temperatures are written on both scales") {
+  CHECK(fahrenheit_text(Temperature::fahrenheit(165)) == "165 \u00B0F (74 \u00B0C)");
+  CHECK(fahrenheit_text(Temperature::fahrenheit(145)) == "145 \u00B0F (63 \u00B0C)");
+  CHECK(celsius_text(Temperature::celsius(0)) == "0 \u00B0C (32 \u00B0F)");
+  CHECK(celsius_text(Temperature::celsius(-18)) == "-18 \u00B0C (0 \u00B0F)");
+}
+
+TEST_CASE("time spans are written in the units that a kitchen says") {
+  CHECK(duration_text(0) == "0 min");
+  CHECK(duration_text(fraction(3, 4)) == "45 s");
+  CHECK(duration_text(fraction(599, 600)) == "1 min");
+  CHECK(duration_text(25) == "25 min");
+  CHECK(duration_text(85) == "1 h 25 min");
+  CHECK(duration_text(48 * 60) == "48 h");
+  CHECK(duration_text(72 * 60) == "3 d");
+  CHECK(duration_text(73 * 60 + 5) == "3 d 1 h 5 min");
+}
+
+TEST_CASE("a cell's exact value is in the unit that it shows") {
+  const Cell percent = percent_cell(fraction(1, 3));
+  CHECK(percent.text == "33.3 %");
+  CHECK(percent.exact == fraction(100, 3));
+  const Cell money = money_cell(Rational(12345), "USD");
+  CHECK(money.text == "12,345.00 USD");
+  CHECK(money.shown == "12345.00");
+  const Cell pull = fahrenheit_cell(Temperature::fahrenheit(130));
+  CHECK(pull.exact == Rational(130));
+  CHECK(pull.shown == "130");
+}

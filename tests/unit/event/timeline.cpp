@@ -1,0 +1,111 @@
+#include "platewright/event/make_timeline.hpp"
+#include "support/catch.hpp"
+#include "support/problem_of.hpp"
+#include "support/supper.hpp"
+
+using namespace platewright;
+using namespace platewright::test;
+
+namespace {
+
+Timeline timeline_for(const Event& event, const Kitchen& kitchen) {
+  const Production production = plan_production(event, kitchen.book, kitchen.prices);
+  return make_timeline(event, production,
+                       make_order(event, production, kitchen.book, kitchen.prices));
+}
+
+LocalTime moment(const char* text) {
+  return read_local_time(text);
+}
+
+}  // namespace
+
+TEST_CASE("a timeline goes backwards from the serving") {
+  const Timeline timeline = timeline_for(supper(), supper_kitchen());
+  CHECK(timeline.served == moment("2027-10-09 18:30"));
+  REQUIRE(timeline.entries.size() == 7);
+  const auto& entries = timeline.entries;
+  CHECK(entries[0].kind == TimelineKind::order);
+  CHECK(entries[0].supplier == "the butcher");
+  CHECK(entries[0].latest == moment("2027-10-06 00:00"));
+  CHECK(entries[6].kind == TimelineKind::serve);
+  CHECK(entries[5].kind == TimelineKind::pull);
+  CHECK(entries[5].latest == moment("2027-10-09 18:10"));
+  CHECK(entries[5].earliest == entries[5].latest);
+  CHECK(!entries[5].open);
+  CHECK(entries[5].inside == Temperature::fahrenheit(130));
+  CHECK(entries[5].takes->least == time_of("20 min"));
+}
+
+TEST_CASE("a step of the oven without a time leaves the beginning open") {
+  const auto entries = timeline_for(supper(), supper_kitchen()).entries;
+  CHECK(entries[4].kind == TimelineKind::oven_step);
+  CHECK(entries[4].oven->until == Temperature::fahrenheit(130));
+  CHECK(entries[4].latest == moment("2027-10-09 18:10"));
+  CHECK(!entries[4].earliest);
+  CHECK(entries[4].open);
+  CHECK(entries[3].oven->time == time_of("25 min"));
+  CHECK(entries[3].latest == moment("2027-10-09 17:45"));
+  CHECK(entries[3].open);
+}
+
+TEST_CASE("steps that take a span have a latest and an earliest beginning") {
+  Kitchen kitchen = supper_kitchen();
+  kitchen.book.recipes.at("roast lamb").oven[1].time = time_of("95 min");
+  const auto entries = timeline_for(supper(), kitchen).entries;
+  // 18:30 less 20 min, 95 min, 25 min, and 12 h to 48 h
+  CHECK(entries[2].kind == TimelineKind::method_step);
+  CHECK(entries[2].recipe == "roast lamb");
+  CHECK(entries[2].text == "Rub all over; cover; refrigerate.");
+  CHECK(entries[2].latest == moment("2027-10-09 04:10"));
+  CHECK(entries[2].earliest == moment("2027-10-07 16:10"));
+  CHECK(!entries[2].open);
+  // The sauce, 1 h to 2 h, is ready before the lamb is begun.
+  CHECK(entries[1].recipe == "green sauce");
+  CHECK(entries[1].latest == moment("2027-10-09 03:10"));
+  CHECK(entries[1].earliest == moment("2027-10-07 14:10"));
+}
+
+TEST_CASE("a sub-recipe is ready for the first of all that use it") {
+  Kitchen kitchen = supper_kitchen();
+  TimeSpan soak{time_of("30 min"), time_of("30 min")};
+  kitchen.book.recipes.at("anchovy paste").steps = {{"Pound.", {}, soak, {}}};
+  Event event = supper();
+  event.menu = {{"flat bread", 1, {}}};
+  const auto alone = timeline_for(event, kitchen).entries;
+  REQUIRE(alone.size() == 2);
+  CHECK(alone[0].latest == moment("2027-10-09 18:00"));
+  const auto both = timeline_for(supper(), kitchen).entries;
+  CHECK(both[1].recipe == "anchovy paste");
+  // The lamb 17:45 less 12 h, the sauce an hour before that, the paste half an hour more
+  CHECK(both[1].latest == moment("2027-10-09 04:15"));
+  CHECK(both[1].open);
+}
+
+TEST_CASE("a rest without an oven counts, and seconds round to an earlier minute") {
+  Kitchen kitchen = supper_kitchen();
+  Recipe& bread = kitchen.book.recipes.at("flat bread");
+  bread.rest = time_of("30 min");
+  bread.steps = {{"Knead.", {}, TimeSpan{time_of("10 s"), time_of("90 s")}, {}}};
+  Event event = supper();
+  event.menu = {{"flat bread", 1, {}}};
+  const auto entries = timeline_for(event, kitchen).entries;
+  REQUIRE(entries.size() == 2);
+  CHECK(entries[0].latest == moment("2027-10-09 17:59"));
+  CHECK(entries[0].earliest == moment("2027-10-09 17:58"));
+}
+
+TEST_CASE("a timeline needs the time of serving") {
+  Event event = supper();
+  event.at.reset();
+  event.place.line = 2;
+  const Problem problem = problem_of([&] { timeline_for(event, supper_kitchen()); });
+  CHECK(problem.id == "event-no-time");
+  CHECK(problem.place.line == 2);
+}
+
+TEST_CASE("a step of more than a year is refused") {
+  Kitchen kitchen = supper_kitchen();
+  kitchen.book.recipes.at("roast lamb").rest = time_of("367 days");
+  CHECK(problem_of([&] { timeline_for(supper(), kitchen); }).id == "step-too-long");
+}

@@ -1,0 +1,77 @@
+#include "platewright/safety/pull_temperature.hpp"
+
+#include "support/catch.hpp"
+#include "support/safety_rows.hpp"
+
+using namespace platewright;
+using namespace platewright::test;
+
+namespace {
+
+PullCheck check(const char* key, int degrees, int rest_minutes = 20) {
+  return check_pull_temperature(key, Temperature::fahrenheit(degrees),
+                                Duration::of(rest_minutes, units::minute), safety_rows());
+}
+
+}  // namespace
+
+TEST_CASE("a pull temperature is compared with every authority") {
+  const PullCheck result = check("whole cut", 130);
+  REQUIRE(result.checks.size() == 2);
+  for (const MinimumCheck& one : result.checks) {
+    CHECK(!one.reached);
+    CHECK(one.short_by == TemperatureStep::of(15, units::fahrenheit_step));
+    CHECK(one.rests_enough);
+  }
+}
+
+TEST_CASE("a roast below the minimum needs the hold of the step table") {
+  const PullCheck result = check("whole cut", 132);
+  REQUIRE(result.hold.has_value());
+  CHECK(result.hold->hold == Duration::of(89, units::minute));
+  CHECK(result.advisory == Advisory::unless_held);
+}
+
+TEST_CASE("below the step table nothing makes up for the temperature") {
+  const PullCheck result = check("whole cut", 125);
+  CHECK(!result.hold);
+  CHECK(result.advisory == Advisory::needed);
+}
+
+TEST_CASE("at the minimum no advisory is needed") {
+  const PullCheck result = check("whole cut", 145, 2);
+  CHECK(result.checks[0].reached);
+  CHECK(result.checks[0].short_by == TemperatureStep{});
+  CHECK(!result.checks[0].rests_enough);
+  CHECK(result.checks[1].rests_enough);
+  CHECK(result.advisory == Advisory::not_needed);
+  CHECK(check("whole cut", 144).advisory == Advisory::unless_held);
+}
+
+TEST_CASE("the step table is for roasts alone") {
+  const PullCheck result = check("poultry", 158);
+  CHECK(!result.hold);
+  CHECK(result.advisory == Advisory::needed);
+  CHECK(check("poultry", 165).advisory == Advisory::not_needed);
+}
+
+TEST_CASE("the rule for food service decides before the one for consumers") {
+  const PullCheck result = check("eggs", 150);
+  CHECK(result.checks[0].reached);
+  CHECK(!result.checks[1].reached);
+  CHECK(result.advisory == Advisory::not_needed);
+  // No rule for food service here: the consumer's one decides.
+  CHECK(check("cured", 140).advisory == Advisory::unless_held);
+}
+
+TEST_CASE("without a rest no authority's rest is kept") {
+  const PullCheck result = check_pull_temperature("whole cut", Temperature::fahrenheit(150),
+                                                  std::nullopt, safety_rows());
+  CHECK(!result.checks[0].rests_enough);
+}
+
+TEST_CASE("food that the table asks nothing of is let through") {
+  const PullCheck result = check("cake", 60);
+  CHECK(result.checks.empty());
+  CHECK(result.advisory == Advisory::no_minimum);
+}
