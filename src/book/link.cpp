@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "book/reading.hpp"
+#include "platewright/costing/bought_line.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
@@ -61,10 +62,8 @@ class Linker {
     const PriceEntry* prices = book_.prices.find(ingredient.name);
     if (!line.amount.low || prices == nullptr) return;
     for (const Purchase& purchase : prices->purchases) {
-      const Unit& unit = purchase.weighs ? purchase.weighs->unit : purchase.content.unit;
-      const bool by_count = same_measure(line.amount.low->unit, purchase.content.unit);
-      as_purchased(*line.amount.low, line.stage.value_or(usual_stage(ingredient)), ingredient,
-                   by_count ? purchase.content.unit : unit);
+      bought_for(*line.amount.low, stage_of(line, ingredient), prepared(ingredient, line.preparation),
+                 purchase);
     }
   }
 

@@ -117,6 +117,7 @@ class EntryReader {
              fields_.place(*node, "weighs as")));
     }
     ingredient_.weights.name = ingredient_.name;
+    ingredient_.prepared_weights = tables().weights.prepared(row);
     for (const TextPair& pair : text_pairs(fields_, "weighs")) {
       reading_.problems.attempt(pair.key_place, [&] {
         const Amount measure = reading_.amount(pair.key);
@@ -129,6 +130,9 @@ class EntryReader {
         own.weighs = to_mass(weight);
         own.source = "our own weighing";
         own.own = true;
+        for (auto& [preparation, weights] : ingredient_.prepared_weights) {
+          weights.rows.push_back(own);
+        }
         ingredient_.weights.rows.push_back(std::move(own));
       });
     }

@@ -184,6 +184,7 @@ class RecipeReader {
         step.takes = fields.read<TimeSpan>("takes", [&](const std::string& text) {
           return read_time_span(text, reading_);
         });
+        step.oven = fields.flag("oven");
         fields.finish();
       }
       recipe_.steps.push_back(std::move(step));

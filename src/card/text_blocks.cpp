@@ -14,7 +14,7 @@ void print_block(TextPage& page, const Facts& facts) {
   page.heading(facts.title);
   unsigned label_width = 0;
   unsigned value_width = 0;
-  bool all_figures = true;
+  bool all_figures = facts.kind == ColumnKind::figures;
   for (const Fact& fact : facts.facts) {
     label_width = std::max(label_width, display_width(page.prepared(fact.label)));
     value_width = std::max(value_width, display_width(page.prepared(fact.value)));

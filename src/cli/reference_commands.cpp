@@ -48,7 +48,11 @@ Result run(const MeasureArguments& arguments, const CommonOptions& common, Probl
                                (row->row.empty() ? "" : ", " + row->row));
     }
   }
-  const KitchenView view(system_for(common, system), book.tables.units);
+  // An answer in grams is shown on a gram scale, whatever the book's own measures are.
+  const Unit& unit = answer.converted.value_or(answer.asked).unit;
+  const bool metric = unit.record().system == MeasuringSystem::metric;
+  const KitchenView view(system_for(common, metric ? MeasuringSystem::metric : system),
+                         book.tables.units);
   Result result{measure_sheet(answer, view), {}, 80};
   if (arguments.exact) {
     const Amount& shown = answer.converted.value_or(answer.asked);

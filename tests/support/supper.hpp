@@ -36,9 +36,12 @@ inline Recipe roast_lamb() {
   out.oven = {{Temperature::fahrenheit(450), time_of("25 min"), std::nullopt},
               {Temperature::fahrenheit(325), std::nullopt, Temperature::fahrenheit(130)}};
   out.rest = time_of("20 min");
-  out.steps = {
-      {"Rub all over; cover; refrigerate.", {}, TimeSpan{time_of("12 h"), time_of("48 h")}, {}},
-      {"Roast.", {}, std::nullopt, {}}};
+  out.steps = {{"Rub all over; cover; refrigerate.",
+                {},
+                TimeSpan{time_of("12 h"), time_of("48 h")},
+                false,
+                {}},
+               {"Roast.", {}, std::nullopt, false, {}}};
   return out;
 }
 
@@ -69,7 +72,7 @@ inline Kitchen supper_kitchen() {
       "green sauce", "1 qt",
       {from_recipe("anchovy paste", "1/4 cup"), line("parsley", "4 oz"),
        line("olive oil", "2 cups"), line("water", "1/2 cup"), line("salt", "to taste")});
-  sauce.steps = {{"Let it stand.", {}, TimeSpan{time_of("1 h"), time_of("2 h")}, {}}};
+  sauce.steps = {{"Let it stand.", {}, TimeSpan{time_of("1 h"), time_of("2 h")}, false, {}}};
   out.add(sauce);
   out.add(detail::roast_lamb());
   out.add(recipe_for("flat bread", 20,

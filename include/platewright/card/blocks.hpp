@@ -68,11 +68,13 @@ struct Fact {
   friend bool operator==(const Fact&, const Fact&) = default;
 };
 
-/// A list of labels with their values.
+/// A list of labels with their values. Where all values are figures they stand in line on the right,
+/// unless `kind` says words.
 struct Facts {
   std::string key;
   std::string title;
   std::vector<Fact> facts;
+  ColumnKind kind = ColumnKind::figures;
 
   void add(std::string fact_key, std::string label, Cell value) {
     facts.push_back({std::move(fact_key), std::move(label), std::move(value)});

@@ -22,6 +22,8 @@ class KitchenView {
   /// it, a count in whole and half pieces, anything else as a decimal. A difference of more than
   /// 2 % that rounding makes is printed with it.
   Cell measure(const Amount& amount) const;
+  /// A capacity in kitchen measures, with the error wherever it is not 0.
+  std::string measure_with_error(const Amount& amount) const;
   /// A range as `2 tbsp to 3 tbsp`; `to taste` where there is no amount.
   Cell measure(const LineAmount& amount) const;
   /// A weight as the scale shows it.

@@ -29,6 +29,10 @@ struct CostLine {
   std::optional<Amount> purchased;  ///< in the unit of the pack's content
   std::optional<UnitPrice> as_purchased;
   std::optional<UnitPrice> edible_portion;
+  /// Of a cut whose amount is written as purchased: the yield of its whole ladder, and what a unit of
+  /// it costs on the plate.
+  std::optional<Rational> served_yield;
+  std::optional<UnitPrice> served_price;
   std::string supplier;
   Money cost;
   Rational share;  ///< of the total
@@ -130,6 +134,10 @@ class PlateCosting {
     out.yield_name = ingredient.yield_name;
     out.as_purchased = unit_price(*purchase);
     if (out.yield > 0) out.edible_portion = edible_portion_price(*out.as_purchased, out.yield);
+    if (ingredient.is_cut && out.stage == Stage::purchased) {
+      out.served_yield = ingredient.ladder.yield();
+      out.served_price = edible_portion_price(*out.as_purchased, *out.served_yield);
+    }
     out.supplier = purchase->supplier;
     out.cost = price_of(bought->amount, *purchase);
     return out;

@@ -62,9 +62,8 @@ class BackwardClock {
   bool open_;
 };
 
-/// Puts in a recipe's rest, oven and timed steps, last first; the clock then stands at its
-/// beginning.
-inline void add_recipe(const Recipe& recipe, BackwardClock& clock, Timeline& timeline) {
+/// Puts in the rest and, before it, the settings of the oven.
+inline void add_oven(const Recipe& recipe, BackwardClock& clock, Timeline& timeline) {
   if (recipe.rest) clock.go_back({*recipe.rest, *recipe.rest});
   if (!recipe.oven.empty()) {
     TimelineEntry pulled = clock.entry(TimelineKind::pull, recipe);
@@ -81,8 +80,17 @@ inline void add_recipe(const Recipe& recipe, BackwardClock& clock, Timeline& tim
     timeline.entries.push_back(clock.entry(TimelineKind::oven_step, recipe));
     timeline.entries.back().oven = *step;
   }
+}
+
+/// Puts in a recipe's steps, last first; the clock then stands at its beginning. The oven comes at
+/// the step that says so, whose own time it stands for, or else after all steps.
+inline void add_recipe(const Recipe& recipe, BackwardClock& clock, Timeline& timeline) {
+  const auto at_oven = std::find_if(recipe.steps.rbegin(), recipe.steps.rend(),
+                                    [](const MethodStep& step) { return step.oven; });
+  if (at_oven == recipe.steps.rend()) add_oven(recipe, clock, timeline);
   for (auto step = recipe.steps.rbegin(); step != recipe.steps.rend(); ++step) {
-    if (!step->takes) continue;
+    if (step == at_oven) add_oven(recipe, clock, timeline);
+    if (!step->takes || (step == at_oven && !recipe.oven.empty())) continue;
     clock.go_back(*step->takes);
     timeline.entries.push_back(clock.entry(TimelineKind::method_step, recipe));
     timeline.entries.back().text = step->text;
@@ -125,11 +133,13 @@ inline void add_recipes(const Production& production, Timeline& timeline) {
 
 }  // namespace detail
 
-/// What has to begin when. The rest comes before serving and the oven before the rest, for as long
-/// as the recipe says; a step of the method that `takes` a time is taken to come before the oven
-/// goes on, and a sub-recipe to be ready before anything of the recipe that uses it begins. Steps
-/// without a time are not listed. Orders stand at midnight of their last day. Throws Failure for an
-/// event that does not say when the food is served, and for a step that takes more than a year.
+/// What has to begin when. Steps of a method follow each other; the oven, and then the rest, come
+/// at the step that is marked for it, or after all steps where none is. A step behind it (carving,
+/// a gravy) begins when the rest is over: one that is really done during the rest makes the plan
+/// early, never late. A sub-recipe is ready before anything of the recipe that uses it begins.
+/// Steps without a time are not listed. Orders stand at midnight of their last day. Throws Failure
+/// for an event that does not say when the food is served, and for a step that takes more than a
+/// year.
 inline Timeline make_timeline(const Event& event, const Production& production,
                               const Order& order) {
   if (!event.at) throw Failure(at(problems::event_without_time(event.name), event.place));

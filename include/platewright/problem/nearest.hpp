@@ -41,7 +41,7 @@ inline std::size_t spelling_distance(std::string_view left, std::string_view rig
 }
 
 /// Up to `most` of `known`, nearest first: names that begin alike or hold the word count as near,
-/// others when at most a third of their letters (and at least one) differ.
+/// others when at most a third of their letters (one of three) differ.
 inline std::vector<std::string> nearest_names(std::string_view wanted,
                                               const std::vector<std::string>& known,
                                               std::size_t most = 3) {
@@ -50,7 +50,8 @@ inline std::vector<std::string> nearest_names(std::string_view wanted,
     std::size_t distance = spelling_distance(wanted, name);
     const bool holds = wanted.size() >= 3 && name.find(wanted) != std::string::npos;
     const bool held = name.size() >= 3 && wanted.find(name) != std::string_view::npos;
-    const std::size_t allowed = std::max<std::size_t>(1, std::max(wanted.size(), name.size()) / 3);
+    const std::size_t longer = std::max(wanted.size(), name.size());
+    const std::size_t allowed = longer < 3 ? 0 : std::max<std::size_t>(1, longer / 3);
     if (holds || held) distance = std::min(distance, allowed);
     if (distance <= allowed) ranked.emplace_back(distance, name);
   }

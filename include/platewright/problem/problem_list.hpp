@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 #include <utility>
 #include <vector>
 
@@ -11,18 +12,21 @@
 namespace platewright {
 
 /// Collects problems so that one run reports all of them and not the first alone. Holds at most
-/// `limit` problems: a broken file must not print a million lines.
+/// `limit` problems: a broken file must not print a million lines. An error takes the place of a
+/// warning where the list is full.
 class ProblemList {
  public:
   explicit ProblemList(std::size_t limit = 200) : limit_(limit) {}
 
   void add(Problem problem) {
     if (std::find(problems_.begin(), problems_.end(), problem) != problems_.end()) return;
-    if (problems_.size() < limit_) {
-      problems_.push_back(std::move(problem));
-    } else {
+    const bool error = problem.severity == Severity::error;
+    has_errors_ = has_errors_ || error;
+    if (problems_.size() >= limit_) {
       ++left_out_;
+      if (!error || !drop_last_warning()) return;
     }
+    problems_.push_back(std::move(problem));
   }
 
   /// Runs `work`; if it fails, keeps the problem at `place` and returns false.
@@ -37,19 +41,28 @@ class ProblemList {
     }
   }
 
-  bool has_errors() const {
-    return std::any_of(problems_.begin(), problems_.end(), [](const Problem& problem) {
-      return problem.severity == Severity::error;
-    });
-  }
+  /// True where an error was met, also one that was left out.
+  bool has_errors() const { return has_errors_; }
 
   const std::vector<Problem>& all() const { return problems_; }
   /// How many problems came after the list was full.
   std::size_t left_out() const { return left_out_; }
 
  private:
+  /// Makes room for an error, which must not be hidden by warnings that came before it.
+  bool drop_last_warning() {
+    const auto is_warning = [](const Problem& problem) {
+      return problem.severity == Severity::warning;
+    };
+    const auto last = std::find_if(problems_.rbegin(), problems_.rend(), is_warning);
+    if (last == problems_.rend()) return false;
+    problems_.erase(std::next(last).base());
+    return true;
+  }
+
   std::size_t limit_;
   std::size_t left_out_ = 0;
+  bool has_errors_ = false;
   std::vector<Problem> problems_;
 };
 

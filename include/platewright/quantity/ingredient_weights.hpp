@@ -157,6 +157,17 @@ class WeightTable {
     return nullptr;
   }
 
+  /// What is known of `name` by preparation: under `chopped` the rows of `name, chopped`.
+  std::map<std::string, IngredientWeights> prepared(std::string_view name) const {
+    const std::string start = detail::plain_name(name) + ", ";
+    std::map<std::string, IngredientWeights> out;
+    for (auto found = by_name_.lower_bound(start);
+         found != by_name_.end() && found->first.substr(0, start.size()) == start; ++found) {
+      out.emplace(found->first.substr(start.size()), found->second);
+    }
+    return out;
+  }
+
   std::vector<std::string> names() const {
     std::vector<std::string> out;
     for (const auto& [plain, weights] : by_name_) out.push_back(weights.name);

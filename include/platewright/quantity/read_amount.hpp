@@ -85,11 +85,11 @@ class AmountReader {
     Unit unit;
     std::size_t words = 0;
     std::size_t first_word = rest_.size();
-    for (std::size_t end = 1; end <= rest_.size() && words < 5; ++end) {
+    for (std::size_t end = 1; end <= rest_.size() && words < 10; ++end) {
       const bool boundary = end == rest_.size() || rest_[end] == ' ' ||
                             (is_digit(rest_[end]) && !is_digit(rest_[end - 1])) ||
                             rest_[end] == '+';
-      if (!boundary || end > 48) continue;
+      if (!boundary) continue;
       if (++words == 1) first_word = end;
       if (const Unit found = table_.look_up(rest_.substr(0, end), system_)) {
         best = end;

@@ -1,8 +1,11 @@
 #pragma once
 // What a kitchen knows about an ingredient: what it weighs, what is lost of it, what it contains.
 
+#include <cstddef>
+#include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "platewright/problem/place.hpp"
@@ -15,6 +18,8 @@ namespace platewright {
 struct Ingredient {
   std::string name;
   IngredientWeights weights;
+  /// The same by what is done with it: a cup of `chopped` onion is not a cup of `sliced` onion.
+  std::map<std::string, IngredientWeights> prepared_weights;
   /// From the weight on the invoice to the weight on the plate; nothing lost where no yield is known.
   Ladder ladder;
   /// Whose yield it is, by the name of its row; empty where no yield is known.
@@ -28,6 +33,28 @@ struct Ingredient {
   std::optional<std::vector<std::string>> allergens;
   Place place;
 };
+
+/// The weights that count for a line with this preparation: those of the most particular preparation
+/// whose every word is in it (`chopped` for `finely chopped`), else the ingredient's own.
+inline const IngredientWeights& weights_of(const Ingredient& ingredient,
+                                           std::string_view preparation) {
+  const IngredientWeights* best = &ingredient.weights;
+  std::size_t longest = 0;
+  const std::string wanted = " " + detail::plain_name(preparation) + " ";
+  for (const auto& [name, weights] : ingredient.prepared_weights) {
+    if (name.size() > longest && wanted.find(" " + name + " ") != std::string::npos) {
+      best = &weights;
+      longest = name.size();
+    }
+  }
+  return *best;
+}
+
+/// The ingredient with the weights that count for this preparation.
+inline Ingredient prepared(Ingredient ingredient, std::string_view preparation) {
+  ingredient.weights = weights_of(ingredient, preparation);
+  return ingredient;
+}
 
 /// A line's amount is written at this stage unless the line says otherwise: a cut as purchased,
 /// everything else ready to cook (edible portion).

@@ -46,6 +46,7 @@ struct MethodStep {
   std::string text;
   std::vector<std::string> uses;
   std::optional<TimeSpan> takes;
+  bool oven = false;  ///< the oven steps, and the rest after them, come here
   Place place;
 };
 

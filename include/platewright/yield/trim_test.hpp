@@ -1,6 +1,7 @@
 #pragma once
 // The trim test (trade: butcher's yield test): what a usable weight costs when a piece was cut up.
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <utility>

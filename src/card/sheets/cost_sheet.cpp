@@ -6,8 +6,8 @@ namespace platewright {
 namespace {
 
 Cell yield_cell(const CostLine& line) {
-  if (line.yield == 1) return {};
-  return percent_cell(line.yield);
+  const Rational yield = line.served_yield.value_or(line.yield);
+  return yield == 1 ? Cell{} : percent_cell(yield);
 }
 
 Row cost_row(const CostLine& line, const Cell& cost, const PriceList& prices) {
@@ -16,7 +16,8 @@ Row cost_row(const CostLine& line, const Cell& cost, const PriceList& prices) {
   row.push_back(line.used ? card::amount_cell(*line.used) : words("to taste"));
   row.push_back(line.as_purchased ? card::unit_price_cell(*line.as_purchased, prices) : Cell{});
   row.push_back(yield_cell(line));
-  row.push_back(line.edible_portion ? card::unit_price_cell(*line.edible_portion, prices) : Cell{});
+  const auto& edible = line.served_price ? line.served_price : line.edible_portion;
+  row.push_back(edible ? card::unit_price_cell(*edible, prices) : Cell{});
   row.push_back(line.purchased ? card::amount_cell(*line.purchased) : Cell{});
   row.push_back(line.to_taste || line.free ? words(line.free ? "free" : "in Q") : cost);
   return row;
@@ -63,8 +64,8 @@ void add_facts(const PlateCost& cost, const PriceList& prices, Sheet& sheet) {
 }
 
 const char* const note =
-    "AP: as purchased. EP: edible portion, at the stage the recipe uses. EP price = AP price / yield. "
-    "What is used, not what must be bought in whole packs.";
+    "AP: as purchased. EP: edible portion; of meat, as served. EP price = AP price / yield. What is "
+    "used, not what must be bought in whole packs.";
 
 }  // namespace
 

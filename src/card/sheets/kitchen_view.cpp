@@ -37,7 +37,7 @@ Cell KitchenView::measure(const Amount& amount) const {
   switch (amount.dimension()) {
     case UnitDimension::volume: {
       const KitchenMeasure measured = kitchen_measure(to_volume(amount), set_);
-      text = kitchen_measure_text(measured);
+      text = with_error(kitchen_parts_text(measured), measured.error());
       break;
     }
     case UnitDimension::mass: {
@@ -55,6 +55,10 @@ Cell KitchenView::measure(const Amount& amount) const {
       break;
   }
   return figure_as(text, amount.number, shown, amount.unit.name());
+}
+
+std::string KitchenView::measure_with_error(const Amount& amount) const {
+  return kitchen_measure_text(kitchen_measure(to_volume(amount), set_));
 }
 
 Cell KitchenView::measure(const LineAmount& amount) const {

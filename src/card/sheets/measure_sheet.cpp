@@ -22,7 +22,11 @@ Sheet measure_sheet(const MeasureAnswer& answer, const KitchenView& view) {
   }
   const bool measured =
       shown.dimension() == UnitDimension::volume || shown.dimension() == UnitDimension::mass;
-  if (measured) facts.add("kitchen", "In the kitchen", view.measure(shown));
+  if (measured) {
+    Cell kitchen = view.measure(shown);
+    if (shown.dimension() == UnitDimension::volume) kitchen.text = view.measure_with_error(shown);
+    facts.add("kitchen", "In the kitchen", std::move(kitchen));
+  }
   std::size_t number = 0;
   for (const std::string& source : answer.sources) {
     facts.add("source_" + std::to_string(++number), "Through", words(source));

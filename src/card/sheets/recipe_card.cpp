@@ -17,7 +17,7 @@ std::string factor_text(const Rational& factor) { return as_short_decimal(factor
 Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view) {
   const Recipe& recipe = *scaled.recipe;
   const ScalePlan& plan = scaled.plan;
-  Facts facts{"size", "", {}};
+  Facts facts{"size", "", {}, ColumnKind::words};
   if (plan.portions) {
     std::string text = as_short_decimal(*plan.portions, 1, Rounding::down) + " portions";
     if (recipe.makes.portion) text += " of " + view.measure(*recipe.makes.portion).text;
@@ -46,7 +46,7 @@ Table ingredients_table(const ScaledRecipe& scaled, const Book& book, const Card
   table.title = "Ingredients";
   table.columns = {figures_column("weight", "Weight")};
   if (views.metric) table.columns.push_back(figures_column("metric", "Metric"));
-  table.columns.push_back(figures_column("measure", "Measure"));
+  table.columns.push_back(words_column("measure", "Measure"));
   table.columns.push_back(figures_column("as_purchased", "As bought"));
   table.columns.push_back(words_column("ingredient", "Ingredient"));
   std::string part;
@@ -58,19 +58,26 @@ Table ingredients_table(const ScaledRecipe& scaled, const Book& book, const Card
   return table;
 }
 
-std::vector<std::string> oven_lines(const Recipe& recipe) {
-  std::vector<std::string> out;
+/// Both scales, the one of the book's measures first.
+std::string degrees(const Temperature& temperature, const KitchenView& view) {
+  return view.system() == MeasuringSystem::us ? fahrenheit_text(temperature)
+                                              : celsius_text(temperature);
+}
+
+Facts oven_facts(const Recipe& recipe, const KitchenView& view) {
+  Facts out{"oven", "Oven", {}, ColumnKind::words};
   for (const OvenStep& step : recipe.oven) {
-    std::string line = fahrenheit_text(step.oven);
+    std::string line = degrees(step.oven, view);
     if (step.time) {
       line += step.until ? " for about " : " for ";
       line += duration_text(step.time->in(units::minute));
     }
-    if (step.until) line += ", until " + fahrenheit_text(*step.until) + " inside";
-    out.push_back(line);
+    if (step.until) line += ", until " + degrees(*step.until, view) + " inside";
+    out.add("step_" + std::to_string(out.facts.size() + 1), out.facts.empty() ? "First" : "Then",
+            words(line));
   }
   if (recipe.rest) {
-    out.push_back("Rest " + duration_text(recipe.rest->in(units::minute)) + " before carving");
+    out.add("rest", "Rest", words(duration_text(recipe.rest->in(units::minute))));
   }
   return out;
 }
@@ -102,8 +109,8 @@ void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
   sheet.add(allergen_box(*scaled.recipe, book));
   sheet.add(ingredients_table(scaled, book, views));
   if (auto weights = meat_weights(scaled, book, views.main)) sheet.add(std::move(*weights));
-  if (const auto oven = oven_lines(*scaled.recipe); !oven.empty()) {
-    sheet.add(Paragraphs{"oven", "Oven", oven});
+  if (Facts oven = oven_facts(*scaled.recipe, views.main); !oven.facts.empty()) {
+    sheet.add(std::move(oven));
   }
   for (Box& box : safety_boxes(sheet, *scaled.recipe, book)) sheet.add(std::move(box));
   if (!scaled.recipe->steps.empty()) sheet.add(method(scaled, views));

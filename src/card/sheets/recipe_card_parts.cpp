@@ -25,7 +25,8 @@ Cell as_bought(const ScaledLine& line, const Ingredient& ingredient, const Kitch
   const Rational yield = yield_to(ingredient, stage_of(*line.line, ingredient));
   if (!used || (yield == 1 && !ingredient.is_cut)) return {};
   try {
-    return view.weight(weight_of(*used, ingredient.weights) / yield);
+    const IngredientWeights& weights = weights_of(ingredient, line.line->preparation);
+    return view.weight(weight_of(*used, weights) / yield);
   } catch (const Failure&) {
     return {};
   }
@@ -110,7 +111,8 @@ Row ingredient_row(const ScaledRecipe& scaled, const ScaledLine& line, const Boo
   const Ingredient* ingredient =
       line.line->is_recipe ? nullptr : book.recipes.find_ingredient(line.line->name);
   const IngredientWeights none{line.line->name, {}};
-  const IngredientWeights& weights = ingredient == nullptr ? none : ingredient->weights;
+  const IngredientWeights& weights =
+      ingredient == nullptr ? none : weights_of(*ingredient, line.line->preparation);
   const bool is_pieces = ingredient != nullptr && ingredient->is_cut && scaled.plan.pieces &&
                          line.line == piece_line(*scaled.recipe, book.recipes);
   Row row;

@@ -69,7 +69,7 @@ TEST_CASE("steps that take a span have a latest and an earliest beginning") {
 TEST_CASE("a sub-recipe is ready for the first of all that use it") {
   Kitchen kitchen = supper_kitchen();
   TimeSpan soak{time_of("30 min"), time_of("30 min")};
-  kitchen.book.recipes.at("anchovy paste").steps = {{"Pound.", {}, soak, {}}};
+  kitchen.book.recipes.at("anchovy paste").steps = {{"Pound.", {}, soak, false, {}}};
   Event event = supper();
   event.menu = {{"flat bread", 1, {}}};
   const auto alone = timeline_for(event, kitchen).entries;
@@ -80,19 +80,46 @@ TEST_CASE("a sub-recipe is ready for the first of all that use it") {
   // The lamb 17:45 less 12 h, the sauce an hour before that, the paste half an hour more
   CHECK(both[1].latest == moment("2027-10-09 04:15"));
   CHECK(both[1].open);
+  CHECK(!both[1].earliest);
+  kitchen.book.recipes.at("roast lamb").oven.pop_back();
+  // The lamb 17:45 less 48 h, the sauce two hours before that, the paste half an hour more
+  const auto timed = timeline_for(supper(), kitchen).entries;
+  CHECK(timed[1].recipe == "anchovy paste");
+  CHECK(timed[1].earliest == moment("2027-10-07 15:15"));
+  CHECK(!timed[1].open);
 }
 
 TEST_CASE("a rest without an oven counts, and seconds round to an earlier minute") {
   Kitchen kitchen = supper_kitchen();
   Recipe& bread = kitchen.book.recipes.at("flat bread");
   bread.rest = time_of("30 min");
-  bread.steps = {{"Knead.", {}, TimeSpan{time_of("10 s"), time_of("90 s")}, {}}};
+  bread.steps = {{"Knead.", {}, TimeSpan{time_of("10 s"), time_of("90 s")}, false, {}}};
   Event event = supper();
   event.menu = {{"flat bread", 1, {}}};
   const auto entries = timeline_for(event, kitchen).entries;
   REQUIRE(entries.size() == 2);
   CHECK(entries[0].latest == moment("2027-10-09 17:59"));
   CHECK(entries[0].earliest == moment("2027-10-09 17:58"));
+}
+
+TEST_CASE("the oven comes at the step that is marked for it") {
+  Kitchen kitchen = supper_kitchen();
+  Recipe& lamb = kitchen.book.recipes.at("roast lamb");
+  const TimeSpan quarter{time_of("15 min"), time_of("15 min")};
+  lamb.oven.pop_back();
+  // The time of the marked step is that of the oven: 25 min, not 15.
+  lamb.steps[1].oven = true;
+  lamb.steps[1].takes = quarter;
+  lamb.steps.push_back({"Carve.", {}, quarter, false, {}});
+  const auto entries = timeline_for(supper(), kitchen).entries;
+  REQUIRE(entries.size() == 7);
+  CHECK(entries[5].text == "Carve.");
+  CHECK(entries[5].latest == moment("2027-10-09 18:15"));
+  CHECK(entries[4].kind == TimelineKind::pull);
+  CHECK(entries[4].latest == moment("2027-10-09 17:55"));
+  CHECK(entries[3].kind == TimelineKind::oven_step);
+  CHECK(entries[3].latest == moment("2027-10-09 17:30"));
+  CHECK(entries[2].latest == moment("2027-10-09 05:30"));
 }
 
 TEST_CASE("a timeline needs the time of serving") {

@@ -1,6 +1,7 @@
 #pragma once
 // Figures that a yield calculation can't do without.
 
+#include <string>
 #include <string_view>
 
 #include "platewright/number/write.hpp"

@@ -1,0 +1,47 @@
+// "Did you mean".
+
+#include "platewright/problem/nearest.hpp"
+#include "support/catch.hpp"
+
+using namespace platewright;
+
+using Names = std::vector<std::string>;
+
+TEST_CASE("the distance counts slips of the fingers") {
+  CHECK(spelling_distance("cup", "cup") == 0);
+  CHECK(spelling_distance("cup", "CUP") == 0);
+  CHECK(spelling_distance("cup", "cups") == 1);
+  CHECK(spelling_distance("lamb", "lab") == 1);
+  CHECK(spelling_distance("rosemary", "rosmeary") == 1);
+  CHECK(spelling_distance("", "abc") == 3);
+  CHECK(spelling_distance("kitten", "sitting") == 3);
+}
+
+TEST_CASE("long names cost no more than 64 letters") {
+  CHECK(spelling_distance(std::string(100000, 'a'), std::string(100000, 'b')) == 64);
+}
+
+TEST_CASE("the nearest names come first") {
+  CHECK(nearest_names("galric", {"carrot", "garlic", "ginger"}) == Names{"garlic"});
+  CHECK(nearest_names("cups", {"cap", "cup", "quart"}) == Names{"cup"});
+}
+
+TEST_CASE("a name that holds the word is near") {
+  CHECK(nearest_names("lamb", {"beef", "lamb leg, bone-in, roasted"}) ==
+        Names{"lamb leg, bone-in, roasted"});
+  CHECK(nearest_names("ripe tomato", {"tomato"}) == Names{"tomato"});
+}
+
+TEST_CASE("at most as many as asked for, each once, and none where none is near") {
+  CHECK(nearest_names("aaa", {"aab", "aac", "aad", "aae"}).size() == 3);
+  CHECK(nearest_names("aaa", {"aab", "aac", "aad", "aae"}, 2).size() == 2);
+  CHECK(nearest_names("cup", {"cup", "cup"}).size() == 1);
+  CHECK(nearest_names("zucchini", {"beef", "salt"}).empty());
+  CHECK(nearest_names("anything", {}).empty());
+}
+
+TEST_CASE("the question names them, or nothing") {
+  CHECK(did_you_mean("galric", {"garlic"}) == "did you mean \"garlic\"?");
+  CHECK(did_you_mean("tsq", {"tsp", "tbs"}) == "did you mean \"tsp\"?");
+  CHECK(did_you_mean("zucchini", {"beef"}).empty());
+}
