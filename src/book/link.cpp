@@ -18,18 +18,19 @@ class Linker {
   void run() {
     for (auto& [name, recipe] : book_.recipes.recipes) {
       if (const Ingredient* ingredient = book_.recipes.find_ingredient(name)) {
-        problems_.add(at(problems::name_twice("ingredient or recipe", name,
-                                              ingredient->place.file + ":" +
-                                                  std::to_string(ingredient->place.line)),
+        problems_.add(at(problems::name_twice(
+                             "ingredient or recipe", name,
+                             ingredient->place.file + ":" + std::to_string(ingredient->place.line)),
                          recipe.place));
       }
+      link_weights(recipe, book_, problems_);
       for (RecipeLine& line : recipe.lines) link_line(recipe, line);
       check_steps(recipe);
     }
     if (const auto cycle = find_cycle(book_.recipes)) {
-      problems_.add(
-          at(problems::recipe_cycle(*cycle), book_.recipes.recipe(cycle->front()).place));
+      problems_.add(at(problems::recipe_cycle(*cycle), book_.recipes.recipe(cycle->front()).place));
     }
+    check_by_products();
     for (const Event& event : book_.events) {
       for (const MenuLine& line : event.menu) {
         problems_.attempt(line.place, [&] {
@@ -42,11 +43,8 @@ class Linker {
 
  private:
   void link_line(const Recipe& recipe, RecipeLine& line) {
-    const bool needs_pieces =
-        line.scale == ScalingRule::by_surface || line.scale == ScalingRule::by_piece;
-    if (needs_pieces && !recipe.tested) {
-      problems_.add(at(problems::by_surface_without_pieces(line.name), line.place));
-    }
+    problems_.attempt(line.place,
+                      [&] { detail::check_rule(line, recipe, recipe.vessel.has_value()); });
     if (const Recipe* other = book_.recipes.find_recipe(line.name)) {
       line.is_recipe = true;
       if (line.amount.low) {
@@ -57,13 +55,25 @@ class Linker {
     problems_.attempt(line.place, [&] { check_bought(book_.recipes.ingredient(line.name), line); });
   }
 
-  /// Whether the amount can be turned into what is bought; without a price there is nothing to check.
+  /// Whether the amount can be turned into what is bought; without a price there is nothing to
+  /// check.
   void check_bought(const Ingredient& ingredient, const RecipeLine& line) const {
     const PriceEntry* prices = book_.prices.find(ingredient.name);
     if (!line.amount.low || prices == nullptr) return;
     for (const Purchase& purchase : prices->purchases) {
-      bought_for(*line.amount.low, stage_of(line, ingredient), prepared(ingredient, line.preparation),
-                 purchase);
+      bought_for(*line.amount.low, stage_of(line, ingredient),
+                 prepared(ingredient, line.preparation), purchase);
+    }
+  }
+
+  void check_by_products() {
+    for (const auto& [name, entry] : book_.prices.entries) {
+      for (const ByProduct& by_product : entry.by_products) {
+        if (by_product.used_as.empty()) continue;
+        const std::string& used_as = by_product.used_as;
+        problems_.attempt(book_.recipes.ingredient(name).place,
+                          [&] { book_.recipes.ingredient(used_as); });
+      }
     }
   }
 
@@ -93,6 +103,8 @@ class Linker {
 
 }  // namespace
 
-void link(Book& book, ProblemList& problems) { Linker(book, problems).run(); }
+void link(Book& book, ProblemList& problems) {
+  Linker(book, problems).run();
+}
 
 }  // namespace platewright::reading

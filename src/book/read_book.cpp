@@ -6,6 +6,7 @@
 #include <set>
 
 #include "book/reading.hpp"
+#include "platewright/costing/current_prices.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "yaml/read_yaml.hpp"
 
@@ -21,7 +22,7 @@ std::string found_beside(const std::string& beside, const std::string& name) {
 }
 
 std::string kind_of(const yaml::Node& root) {
-  for (const std::string_view kind : {"recipe", "larder", "event", "tables"}) {
+  for (const std::string_view kind : {"recipe", "larder", "event", "tables", "prices"}) {
     for (const auto& [key, value] : root.entries) {
       if (key.text == kind) return std::string(kind);
     }
@@ -35,21 +36,30 @@ class Loader {
   explicit Loader(ProblemList& problems) : problems_(problems) {}
 
   std::deque<BookFile> load(const std::vector<std::string>& files) {
-    for (const std::string& file : files) load_one(file, true);
+    for (const std::string& file : files) load_one(file, nullptr);
     // The list grows while it is walked: files name further files.
     for (std::size_t i = 0; i < files_.size(); ++i) {
       const std::string file = files_[i].file;
       yaml::Fields top(files_[i].root, {file, problems_}, {});
-      for (const std::string& name : top.texts("with")) load_one(found_beside(file, name), false);
+      const yaml::Node* with = top.find("with");
+      if (with == nullptr) continue;
+      const Place place = top.place(*with, "with");
+      for (const std::string& name : top.texts("with")) load_one(found_beside(file, name), &place);
     }
     return std::move(files_);
   }
 
  private:
-  void load_one(const std::string& file, bool named) {
+  /// `named_at` is the place in the file that names this one; null for one of the command line.
+  void load_one(const std::string& file, const Place* named_at) {
     const std::string plain = std::filesystem::path(file).lexically_normal().string();
     if (!seen_.insert(plain).second) return;
-    const auto text = yaml::read_file(plain, problems_);
+    ProblemList unread;
+    const auto text = yaml::read_file(plain, unread);
+    for (Problem problem : unread.all()) {
+      if (named_at != nullptr) problem.place = *named_at;
+      problems_.add(std::move(problem));
+    }
     if (!text) return;
     auto root = yaml::read_yaml(*text, plain, problems_);
     if (!root) return;
@@ -58,7 +68,7 @@ class Loader {
                        yaml::place_of(*root, plain)));
       return;
     }
-    BookFile loaded{plain, std::move(*root), {}, named, MeasuringSystem::us};
+    BookFile loaded{plain, std::move(*root), {}, named_at == nullptr, MeasuringSystem::us};
     loaded.kind = kind_of(loaded.root);
     if (loaded.kind.empty()) {
       const std::string first =
@@ -102,17 +112,21 @@ std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList
     book.files.push_back(file.file);
     if (file.kind == "tables") tables.push_back(file);
   }
-  // Own units and weights first, since larders are written in them; larders before recipes.
+  // Own units and weights first, since larders are written in them; larders before what
+  // stands on them.
   read_own_tables(tables, book, problems);
-  for (const std::string_view kind : {"larder", "recipe", "event"}) {
+  for (const BookFile& file : files) read_kitchen({file, book, problems});
+  for (const std::string_view kind : {"larder", "prices", "recipe", "event"}) {
     for (const BookFile& file : files) {
       if (file.kind != kind) continue;
       const Reading reading{file, book, problems};
       if (kind == "larder") read_larder(reading);
+      if (kind == "prices") read_prices(reading);
       if (kind == "recipe") read_recipe(reading);
       if (kind == "event") read_event(reading);
     }
   }
+  book.prices = with_newest_first(std::move(book.prices));
   link(book, problems);
   if (problems.has_errors()) return std::nullopt;
   return book;

@@ -19,12 +19,14 @@ GuestKind* find_kind(Event& event, const std::string& name) {
 void read_guests(yaml::Fields& top, const Reading& reading, Event& event) {
   if (top.need("guests", "guests: {adults: 70, children: 10}") == nullptr) return;
   for (const TextPair& pair : text_pairs(top, "guests")) {
+    // Added first, so that shares of a kind whose count is wrong still find it.
+    event.guests.push_back(GuestKind{pair.key, 0, 1, 1});
     reading.problems.attempt(pair.value_place, [&] {
       const Rational count = read_number(pair.value);
       if (!is_whole(count)) {
         throw Failure(problems::number_malformed(pair.value, "guests come whole"));
       }
-      event.guests.push_back(GuestKind{pair.key, count, 1, 1});
+      event.guests.back().count = count;
     });
   }
 }
@@ -58,9 +60,10 @@ void read_menu(yaml::Fields& top, const Reading& reading, Event& event) {
     line.place = top.place(item, "menu > line " + std::to_string(event.menu.size() + 1));
     if (item.is_scalar()) {
       line.recipe = item.text;
-    } else if (item.is_map() && item.entries.size() == 1 && item.entries.front().second.is_scalar()) {
-      const auto& [name, value] = item.entries.front();
-      line.recipe = name.text;
+    } else if (item.is_map() && item.entries.size() == 1 &&
+               item.entries.front().second.is_scalar()) {
+      const yaml::Node& value = item.entries.front().second;
+      line.recipe = item.entries.front().first.text;
       reading.problems.attempt(line.place, [&] {
         line.share = value.text == "everyone" ? Rational(1) : read_share(value.text);
         if (line.share <= 0 || line.share > 1) {
@@ -90,12 +93,13 @@ void read_event(const Reading& reading) {
   yaml::Fields top(reading.file.root, reading.context(), path);
   event.place = top.place(*top.find("event"));
   top.find("measures");
+  top.find("kitchen");
   top.find("with");
   if (const auto at = top.text("at")) {
     reading.problems.attempt(top.place(*top.find("at"), "at"), [&] {
       event.at = read_local_time(std::string_view(*at).substr(0, 16));
-      event.zone = detail::trimmed_spaces(
-          at->size() > 16 ? std::string_view(*at).substr(16) : std::string_view{});
+      event.zone = detail::trimmed_spaces(at->size() > 16 ? std::string_view(*at).substr(16)
+                                                          : std::string_view{});
     });
   }
   read_guests(top, reading, event);
@@ -105,8 +109,8 @@ void read_event(const Reading& reading) {
   if (const auto over = top.share("over")) {
     event.over = *over;
     if (*over > 1) {
-      reading.problems.add(at(problems::share_out_of_range("over-production", as_exact(*over * 100) + " %",
-                                                           "at most 100 %"),
+      reading.problems.add(at(problems::share_out_of_range(
+                                  "over-production", as_exact(*over * 100) + " %", "at most 100 %"),
                               top.place(*top.find("over"), "over")));
     }
   }

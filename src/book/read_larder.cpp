@@ -1,26 +1,13 @@
 // Ingredients: what is lost of them, what they weigh, how they are bought, what they contain.
 
-#include <algorithm>
-
 #include "book/reading.hpp"
+#include "platewright/costing/currency.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 
 namespace platewright::reading {
 namespace {
-
-/// Decimals of a currency's minor unit (ISO 4217, list one); two where it is not named here.
-unsigned minor_digits_of(std::string_view currency) {
-  for (const std::string_view code : {"BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG",
-                                      "RWF", "UGX", "UYI", "VND", "VUV", "XAF", "XOF", "XPF"}) {
-    if (code == currency) return 0;
-  }
-  for (const std::string_view code : {"BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND"}) {
-    if (code == currency) return 3;
-  }
-  return 2;
-}
 
 class EntryReader {
  public:
@@ -36,9 +23,11 @@ class EntryReader {
     for (const yaml::Node& node : fields_.list("buy")) {
       yaml::Fields buy(node, reading_.context(), fields_.path() + " > buy");
       if (!buy.is_map()) continue;
-      reading_.problems.attempt(buy.place(), [&] { prices.purchases.push_back(purchase(buy)); });
-      buy.finish();
+      buy.finish(reading_.problems.attempt(buy.place(), [&] {
+        prices.purchases.push_back(read_purchase(buy, reading_, ingredient_));
+      }));
     }
+    read_store(fields_, reading_, prices);
   }
 
  private:
@@ -73,8 +62,7 @@ class EntryReader {
     }
     for (const yaml::Node& node : fields_.list("tested yields")) {
       yaml::Fields test(node, reading_.context(), fields_.path() + " > tested yields");
-      reading_.problems.attempt(test.place(), [&] { use_test(test); });
-      test.finish();
+      test.finish(reading_.problems.attempt(test.place(), [&] { use_test(test); }));
     }
   }
 
@@ -98,11 +86,8 @@ class EntryReader {
     }
     spread.standard_deviation = test.share("deviation");
     const Source source{test.text("source").value_or("our own test"), {}};
-    const Ladder& known = ingredient_.ladder;
-    const bool goes_on = !known.loses_nothing() && from == known.last() && !known.has(to);
     ingredient_.ladder =
-        goes_on ? known.with_further_rung({from, to, *yield, {Loss::carving}, {}, spread, source, true})
-                : known.with_tested_yield(from, to, *yield, source, std::move(spread));
+        ingredient_.ladder.with_own_test(from, to, *yield, source, std::move(spread));
     if (ingredient_.yield_name.empty()) ingredient_.yield_name = source.text;
   }
 
@@ -155,61 +140,6 @@ class EntryReader {
     }
   }
 
-  Purchase purchase(yaml::Fields& buy) {
-    Purchase out;
-    out.place = buy.place();
-    const auto piece = buy.text("piece");
-    const auto pack = buy.text("pack");
-    const auto price = buy.needed_text("price", "price: 12.50");
-    const auto weighs = buy.text("weighs");
-    const auto spread = buy.text("spread");
-    out.supplier = buy.text("from").value_or("");
-    if (const auto days = buy.number("days")) {
-      if (!is_whole(*days) || *days > 365) {
-        throw Failure(problems::number_malformed(as_exact(*days), "whole days, at most 365"));
-      }
-      out.days = static_cast<int>(floor_of(*days));
-    }
-    if (!piece && !pack) throw Failure(problems::price_without_pack(ingredient_.name));
-    if (piece) {
-      out.content = reading_.amount(*piece);
-      out.by_the_piece = true;
-      out.pack_text = "piece of about " + *piece;
-    } else {
-      out.content = pack_content(*pack);
-      out.pack_text = *pack;
-    }
-    if (out.content.number <= 0) {
-      throw Failure(problems::number_not_positive("a pack", piece ? *piece : *pack));
-    }
-    if (weighs) out.weighs = reading_.amount(*weighs);
-    if (spread) out.spread = reading_.amount(*spread);
-    if (price) out.price = price_of(*price, out);
-    return out;
-  }
-
-  /// `6 x 2.5 kg` is 15 kg; `30` is thirty pieces.
-  Amount pack_content(const std::string& text) const {
-    for (const std::string_view sign : {" x ", " \u00D7 "}) {
-      if (text.find(sign) == std::string::npos) continue;
-      const SplitText parts = split_at(text, sign);
-      return scaled(reading_.amount(parts.after), read_number(parts.before));
-    }
-    return reading_.amount(text);
-  }
-
-  /// `12.50` is for the pack; `8.95 per lb` is worked out for it.
-  Money price_of(const std::string& text, const Purchase& purchase) const {
-    const SplitText parts = split_at(text, " per ");
-    const Money money = read_money(parts.before);
-    if (parts.after.empty()) return money;
-    const Amount unit = reading_.amount("1 " + parts.after);
-    const Amount& content =
-        purchase.weighs && same_measure(purchase.weighs->unit, unit.unit) ? *purchase.weighs
-                                                                          : purchase.content;
-    return money * convert(content, unit.unit, ingredient_.weights).amount.number;
-  }
-
   const Reading& reading_;
   yaml::Fields& fields_;
   Ingredient& ingredient_;
@@ -219,17 +149,15 @@ void read_currency(yaml::Fields& top, const Reading& reading) {
   const auto code = top.needed_text("currency", "currency: USD");
   if (!code) return;
   const Place place = top.place(*top.find("currency"), "currency");
-  const bool capitals = std::all_of(code->begin(), code->end(),
-                                    [](char c) { return c >= 'A' && c <= 'Z'; });
-  PriceList& prices = reading.book.prices;
-  if (code->size() != 3 || !capitals) {
-    reading.problems.add(at(problems::currency_malformed(*code), place));
-  } else if (!prices.entries.empty() && prices.currency != *code) {
-    reading.problems.add(at(problems::currency_differs(*code, prices.currency), place));
-  } else {
+  reading.problems.attempt(place, [&] {
+    check_currency(*code);
+    PriceList& prices = reading.book.prices;
+    if (!prices.entries.empty() && prices.currency != *code) {
+      throw Failure(problems::currency_differs(*code, prices.currency));
+    }
     prices.currency = *code;
     prices.minor_digits = minor_digits_of(*code);
-  }
+  });
 }
 
 }  // namespace
@@ -238,7 +166,9 @@ void read_larder(const Reading& reading) {
   yaml::Fields top(reading.file.root, reading.context(), {});
   read_currency(top, reading);
   top.find("measures");
+  top.find("kitchen");
   top.find("with");
+  read_minimum_orders(top, reading);
   const yaml::Node* larder = top.find("larder");
   if (larder != nullptr && !larder->is_map()) {
     reading.problems.add(at(problems::wrong_shape(yaml::shape_of(*larder), "a map of ingredients"),

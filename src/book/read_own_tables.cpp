@@ -28,9 +28,11 @@ Source source_of(yaml::Fields& fields) {
 template <class Work>
 void each_row(yaml::Fields& top, const Reading& reading, std::string_view key, Work&& work) {
   for (const yaml::Node& node : top.list(key)) {
-    yaml::Fields fields(node, reading.context(), "tables > " + std::string(key));
-    reading.problems.attempt(fields.place(), [&] { work(fields); });
-    fields.finish();
+    // The first value of a row is its name.
+    std::string path = "tables > " + std::string(key);
+    if (!node.entries.empty()) path += " > " + node.entries.front().second.text;
+    yaml::Fields fields(node, reading.context(), path);
+    fields.finish(reading.problems.attempt(fields.place(), [&] { work(fields); }));
   }
 }
 
@@ -153,9 +155,11 @@ void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList
     yaml::Fields top(file.root, reading.context(), {});
     top.find("tables");
     top.find("measures");
+    top.find("kitchen");
     top.find("with");
     each_row(top, reading, "units", [&](yaml::Fields& fields) { read_unit(fields, reading); });
-    each_row(top, reading, "densities", [&](yaml::Fields& fields) { read_density(fields, reading); });
+    each_row(top, reading, "densities",
+             [&](yaml::Fields& fields) { read_density(fields, reading); });
     each_row(top, reading, "pieces", [&](yaml::Fields& fields) { read_piece(fields, reading); });
     each_row(top, reading, "cuts", [&](yaml::Fields& fields) { read_cut(fields, reading, rows); });
     each_row(top, reading, "produce", [&](yaml::Fields& fields) {
@@ -172,9 +176,8 @@ void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList
   }
   if (rows.cuts.empty() && rows.produce.empty() && rows.grains.empty()) return;
   const Place place{files.front().file, 1, 1, "tables"};
-  problems.attempt(place, [&] {
-    book.tables.yields = YieldTable(built_in_yields(), std::move(rows));
-  });
+  problems.attempt(place,
+                   [&] { book.tables.yields = YieldTable(built_in_yields(), std::move(rows)); });
 }
 
 }  // namespace platewright::reading

@@ -1,8 +1,9 @@
 // The `quote` of an event: what comes on top of the food, and the pricing rule.
 
 #include "book/reading.hpp"
-#include "platewright/problem/catalogue/books.hpp"
 #include "platewright/costing/make_quote.hpp"
+#include "platewright/event/local_time.hpp"
+#include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/catalogue/quotes.hpp"
 
@@ -13,9 +14,8 @@ LabourLine labour_line(yaml::Fields& fields, const Reading& reading) {
   LabourLine line;
   line.role = fields.needed_text("role", "role: cook").value_or("");
   line.workers = fields.number("workers").value_or(1);
-  const auto time = fields.read<Duration>("time", [&](const std::string& text) {
-    return to_duration(reading.amount(text));
-  });
+  const auto time = fields.read<Duration>(
+      "time", [&](const std::string& text) { return to_duration(reading.amount(text)); });
   fields.need("time", "time: 8 h");
   line.time = time.value_or(Duration());
   if (const auto rate = fields.needed_text("rate", "rate: 24.00 per hour")) {
@@ -23,6 +23,23 @@ LabourLine labour_line(yaml::Fields& fields, const Reading& reading) {
     const Amount per = reading.amount("1 " + (parts.after.empty() ? "hour" : parts.after));
     line.rate = read_money(parts.before) / to_duration(per);
   }
+  line.benefits = fields.share("benefits").value_or(0);
+  line.guests_per_worker = fields.number("guests per worker");
+  if (line.guests_per_worker && *line.guests_per_worker <= 0) {
+    throw Failure(problems::number_not_positive("a number of guests for a worker", "0"));
+  }
+  return line;
+}
+
+ExtraLine extra_line(yaml::Fields& fields) {
+  ExtraLine line;
+  line.name = fields.needed_text("item", "item: linen hire").value_or("");
+  fields.need("price", "price: 180.00");
+  line.price = fields.read<Money>("price", [](const std::string& text) { return read_money(text); })
+                   .value_or(Money());
+  line.per_guest = fields.flag("per guest");
+  line.billed = fields.flag("billed");
+  if (fields.find("taxed") != nullptr) line.taxed = fields.flag("taxed");
   return line;
 }
 
@@ -32,8 +49,9 @@ void read_rule(yaml::Fields& fields, const Reading& reading, QuoteTerms& terms) 
     PricingRule rule;
   };
   int rules = 0;
-  for (const Rule& rule : {Rule{"margin", PricingRule::margin}, Rule{"mark-up", PricingRule::mark_up},
-                           Rule{"food cost", PricingRule::food_cost}}) {
+  for (const Rule& rule :
+       {Rule{"margin", PricingRule::margin}, Rule{"mark-up", PricingRule::mark_up},
+        Rule{"food cost", PricingRule::food_cost}}) {
     if (const auto share = fields.share(rule.key)) {
       ++rules;
       terms.rule = rule.rule;
@@ -49,13 +67,78 @@ void read_rule(yaml::Fields& fields, const Reading& reading, QuoteTerms& terms) 
   }
 }
 
-/// `18 %, taxed` or `18 %`.
+/// `18 %, taxed`, `18 %` or `18 %, after tax`.
 Charge read_charge(const std::string& text) {
   const SplitText parts = split_at(text, ",");
-  if (!parts.after.empty() && parts.after != "taxed" && parts.after != "not taxed") {
-    throw Failure(problems::word_unknown("word", parts.after, {"taxed", "not taxed"}));
+  const std::string& word = parts.after;
+  if (!word.empty() && word != "taxed" && word != "not taxed" && word != "after tax") {
+    throw Failure(problems::word_unknown("word", word, {"taxed", "not taxed", "after tax"}));
   }
-  return Charge{read_share(parts.before), parts.after == "taxed"};
+  const Rational share = read_share(parts.before);
+  platewright::detail::check_share("a charge", share);
+  return Charge{share, word == "taxed", word == "after tax"};
+}
+
+/// `12 %`, `180.00`, or both: `12 % and 180.00`.
+void read_overhead(yaml::Fields& fields, QuoteTerms& terms) {
+  fields.read<bool>("overhead", [&](const std::string& text) {
+    const SplitText parts = split_at(text, " and ");
+    for (const std::string& part : {parts.before, parts.after}) {
+      if (part.empty()) continue;
+      if (part.find('%') != std::string::npos || read_number(part) < 1) {
+        terms.overhead = read_share(part);
+      } else {
+        terms.overhead_of_event = read_money(part);
+      }
+    }
+    return true;
+  });
+}
+
+std::optional<LocalDay> read_day(yaml::Fields& fields, std::string_view key) {
+  return fields.read<LocalDay>(key, [](const std::string& text) { return read_local_day(text); });
+}
+
+/// A share from 0 to 100 %; 0 where the key is not there.
+Rational share_of_cost(yaml::Fields& fields, std::string_view key) {
+  return fields
+      .read<Rational>(key,
+                      [&](const std::string& text) {
+                        const Rational share = read_share(text);
+                        platewright::detail::check_share(key, share);
+                        return share;
+                      })
+      .value_or(0);
+}
+
+void read_conditions(yaml::Fields& fields, Conditions& out) {
+  out.valid_until = read_day(fields, "valid until");
+  out.guarantee_by = read_day(fields, "guarantee by");
+  out.guaranteed_guests = fields.number("guaranteed guests");
+  out.deposit = fields.read<Deposit>("deposit", [](const std::string& text) {
+    Deposit deposit;
+    if (text.find('%') != std::string::npos) {
+      deposit.share = read_share(text);
+      platewright::detail::check_share("a deposit", *deposit.share);
+    } else {
+      deposit.sum = read_money(text);
+    }
+    return deposit;
+  });
+  const auto by = read_day(fields, "deposit by");
+  if (out.deposit) out.deposit->by = by;
+  out.balance_by = read_day(fields, "balance by");
+}
+
+void read_price_steps(yaml::Fields& fields, QuoteTerms& terms) {
+  for (const TextPair& pair : text_pairs(fields, "price steps")) {
+    fields.context().problems.attempt(pair.value_place, [&] {
+      const SplitText from = split_at(pair.key, " guests");
+      const Rational off = read_share(pair.value);
+      platewright::detail::check_share("what is off the price", off);
+      terms.price_steps.push_back({read_number(from.before), off});
+    });
+  }
 }
 
 }  // namespace
@@ -64,37 +147,43 @@ void read_quote_terms(const yaml::Node& node, const Reading& reading, const std:
                       QuoteTerms& terms) {
   yaml::Fields fields(node, reading.context(), path);
   if (!fields.is_map()) return;
-  terms.q_factor = fields.share("q factor").value_or(0);
+  terms.q_factor = share_of_cost(fields, "q factor");
   for (const yaml::Node& item : fields.list("labour")) {
     yaml::Fields labour(item, reading.context(), path + " > labour");
-    reading.problems.attempt(labour.place(),
-                             [&] { terms.labour.push_back(labour_line(labour, reading)); });
-    labour.finish();
+    labour.finish(reading.problems.attempt(
+        labour.place(), [&] { terms.labour.push_back(labour_line(labour, reading)); }));
   }
   for (const yaml::Node& item : fields.list("extras")) {
     yaml::Fields extra(item, reading.context(), path + " > extras");
-    ExtraLine line;
-    line.name = extra.needed_text("item", "item: linen hire").value_or("");
-    extra.need("price", "price: 180.00");
-    line.price = extra.read<Money>("price", [](const std::string& text) { return read_money(text); })
-                     .value_or(Money());
-    line.per_guest = extra.flag("per guest");
+    terms.extras.push_back(extra_line(extra));
     extra.finish();
-    terms.extras.push_back(std::move(line));
   }
-  terms.overhead = fields.share("overhead").value_or(0);
+  read_overhead(fields, terms);
+  terms.contingency = share_of_cost(fields, "contingency");
   read_rule(fields, reading, terms);
   terms.round_up_to = fields.read<Money>("round up to", [](const std::string& text) {
     const Money step = read_money(text);
     if (step <= Money()) throw Failure(problems::number_not_positive("a step", text));
     return step;
   });
+  read_price_steps(fields, terms);
+  terms.minimum_charge = fields.read<Money>(
+      "minimum charge", [](const std::string& text) { return read_money(text); });
   terms.service = fields.read<Charge>("service", read_charge);
+  terms.gratuity = fields.read<Charge>("gratuity", [](const std::string& text) {
+    const Charge charge = read_charge(text);
+    if (charge.after_tax) {
+      throw Failure(problems::word_unknown("word", "after tax", {"taxed", "not taxed"}));
+    }
+    return charge;
+  });
+  if (fields.find("price taxed") != nullptr) terms.price_taxed = fields.flag("price taxed");
+  read_conditions(fields, terms.conditions);
   terms.tax = fields.share("tax").value_or(0);
   if (terms.tax > 1) {
-    reading.problems.add(at(problems::share_out_of_range("a tax", as_exact(terms.tax * 100) + " %",
-                                                         "at most 100 %"),
-                            fields.place(*fields.find("tax"), "tax")));
+    reading.problems.add(
+        at(problems::share_out_of_range("a tax", as_exact(terms.tax * 100) + " %", "at most 100 %"),
+           fields.place(*fields.find("tax"), "tax")));
   }
   fields.finish();
 }

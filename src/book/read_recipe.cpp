@@ -18,9 +18,9 @@ class RecipeReader {
     attempt("makes", true, "makes: 10 portions of 6 oz",
             [&](const std::string& text) { read_makes(text); });
     attempt("tested on", false, "", [&](const std::string& text) { read_tested(text); });
-    attempt("rest", false, "", [&](const std::string& text) {
-      recipe_.rest = to_duration(reading_.amount(text));
-    });
+    attempt("rest", false, "",
+            [&](const std::string& text) { recipe_.rest = to_duration(reading_.amount(text)); });
+    read_recipe_size(reading_, top_, recipe_);
     read_lines();
     read_oven();
     read_steps();
@@ -94,20 +94,20 @@ class RecipeReader {
   }
 
   void read_line(const yaml::Node& item, const std::string& part) {
-    const std::string path =
-        top_.path() + " > line " + std::to_string(recipe_.lines.size() + 1);
+    const std::string path = top_.path() + " > line " + std::to_string(recipe_.lines.size() + 1);
     yaml::Fields fields(item, reading_.context(), path);
     if (!item.is_map() || item.entries.empty()) return;
-    const auto& [name, amount] = item.entries.front();
+    const yaml::Node& name = item.entries.front().first;
+    const yaml::Node& amount = item.entries.front().second;
     RecipeLine line;
     line.name = name.text;
     line.part = part;
     line.place = Place{reading_.file.file, name.line, name.column, path};
     fields.find(name.text);
     if (!amount.is_scalar()) {
-      reading_.problems.add(at(problems::wrong_shape(yaml::shape_of(amount),
-                                                     "an amount behind " + in_quotes(name.text)),
-                               fields.place(amount, "amount")));
+      reading_.problems.add(at(
+          problems::wrong_shape(yaml::shape_of(amount), "an amount behind " + in_quotes(name.text)),
+          fields.place(amount, "amount")));
     } else {
       reading_.problems.attempt(fields.place(amount, "amount"),
                                 [&] { read_amount_and_preparation(amount.text, line); });
@@ -120,10 +120,31 @@ class RecipeReader {
   void read_amount_and_preparation(const std::string& text, RecipeLine& line) const {
     const SplitText parts = split_at(text, ", ");
     line.preparation = parts.after;
+    if (const SplitText share = split_at(parts.before, " of "); is_share(share)) {
+      line.share_of = weight_share(share);
+      return;
+    }
     line.amount = reading_.line_amount(parts.before);
     if (line.amount.low && line.amount.low->number <= 0) {
       throw Failure(problems::number_not_positive("an amount", parts.before));
     }
+  }
+
+  static bool is_share(const SplitText& text) {
+    return !text.after.empty() && !text.before.empty() && text.before.back() == '%';
+  }
+
+  /// `6 % of water`, `2 % of water and meat`.
+  static WeightShare weight_share(const SplitText& text) {
+    WeightShare out{read_share(text.before), {}};
+    if (out.share <= 0) throw Failure(problems::number_not_positive("a share", text.before));
+    std::string rest = text.after;
+    while (!rest.empty()) {
+      const SplitText names = split_at(rest, " and ");
+      out.of.push_back(names.before);
+      rest = names.after;
+    }
+    return out;
   }
 
   static void read_line_options(yaml::Fields& fields, RecipeLine& line) {
@@ -181,9 +202,8 @@ class RecipeReader {
         yaml::Fields fields(item, reading_.context(), path);
         step.text = fields.needed_text("do", "do: Rub all over.").value_or("");
         step.uses = fields.texts("uses");
-        step.takes = fields.read<TimeSpan>("takes", [&](const std::string& text) {
-          return read_time_span(text, reading_);
-        });
+        step.takes = fields.read<TimeSpan>(
+            "takes", [&](const std::string& text) { return read_time_span(text, reading_); });
         step.oven = fields.flag("oven");
         fields.finish();
       }
@@ -207,6 +227,7 @@ void read_recipe(const Reading& reading) {
   yaml::Fields top(reading.file.root, reading.context(), "recipe " + in_quotes(*name));
   recipe.place = top.place(*top.find("recipe"));
   top.find("measures");
+  top.find("kitchen");
   top.find("with");
   RecipeReader(reading, top, recipe).read();
   top.finish();

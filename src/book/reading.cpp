@@ -34,18 +34,19 @@ std::vector<TextPair> text_pairs(yaml::Fields& fields, std::string_view key) {
 }
 
 TimeSpan read_time_span(std::string_view text, const Reading& reading) {
+  // `2-3 h` and `12 to 48 h` are ranges of one unit; `12 h to 48 h` is two times.
   const SplitText parts = split_at(text, " to ");
-  try {
-    const Duration least = to_duration(reading.amount(parts.before));
-    const Duration most = parts.after.empty() ? least : to_duration(reading.amount(parts.after));
-    if (most < least) throw Failure(problems::time_span_malformed(text));
-    return {least, most};
-  } catch (const Failure& failure) {
-    // `2-3 h` and `12 to 48 h` are ranges of one unit.
+  const bool two_times = !parts.after.empty() && read_number_prefix(parts.before).length <
+                                                     detail::trimmed_spaces(parts.before).size();
+  if (!two_times) {
     const LineAmount range = reading.line_amount(text);
-    if (!range.low || !range.high) throw Failure(failure.problem());
-    return {to_duration(*range.low), to_duration(*range.high)};
+    if (range.to_taste()) throw Failure(problems::time_span_malformed(text));
+    return {to_duration(*range.low), to_duration(range.high.value_or(*range.low))};
   }
+  const Duration least = to_duration(reading.amount(parts.before));
+  const Duration most = to_duration(reading.amount(parts.after));
+  if (most < least) throw Failure(problems::time_span_malformed(text));
+  return {least, most};
 }
 
 Money read_money(std::string_view text) {

@@ -17,8 +17,8 @@ namespace platewright::reading {
 struct BookFile {
   std::string file;
   yaml::Node root;
-  std::string kind;         ///< recipe, larder, event or tables
-  bool named = false;       ///< on the command line, not in another file
+  std::string kind;    ///< recipe, larder, event or tables
+  bool named = false;  ///< on the command line, not in another file
   MeasuringSystem measures = MeasuringSystem::us;
 };
 
@@ -64,11 +64,26 @@ void report_twice(const Reading& reading, std::string_view what, const std::stri
                   const Place& first, const Place& second);
 
 void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList& problems);
+/// The kitchen, if the file declares one; of several files the first that does is followed.
+void read_kitchen(const Reading& reading);
 void read_larder(const Reading& reading);
+/// One offer; reports what is wrong with a field and throws Failure for an offer that is none.
+Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient);
+/// What is in store of an ingredient, and what its pieces leave that is worth something.
+void read_store(yaml::Fields& fields, const Reading& reading, PriceEntry& prices);
+/// The least that each supplier delivers for.
+void read_minimum_orders(yaml::Fields& top, const Reading& reading);
+/// A later price list, whose offers join those of the larder.
+void read_prices(const Reading& reading);
 void read_recipe(const Reading& reading);
+/// The recipe's vessel and batches; what it makes and was tested on must be read already.
+void read_recipe_size(const Reading& reading, yaml::Fields& top, Recipe& recipe);
 void read_event(const Reading& reading);
 void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
                       QuoteTerms& terms);
+
+/// Works out what lines weigh, and the shares of weight that other lines are written in.
+void link_weights(Recipe& recipe, const Book& book, ProblemList& problems);
 
 /// Links names to recipes and ingredients and checks what can be checked without a question asked.
 void link(Book& book, ProblemList& problems);

@@ -121,4 +121,21 @@ std::string padded_before(std::string text, unsigned width) {
   return text;
 }
 
+std::string in_capitals(std::string_view text) {
+  std::string out;
+  for (std::size_t i = 0; i < text.size();) {
+    const Character character = character_at(text, i);
+    if (character.length == 0) {
+      out += text[i++];
+      continue;
+    }
+    utf8proc_uint8_t bytes[4];
+    const auto capital = utf8proc_toupper(static_cast<utf8proc_int32_t>(character.code));
+    const auto length = utf8proc_encode_char(capital, bytes);
+    for (utf8proc_ssize_t k = 0; k < length; ++k) out += static_cast<char>(bytes[k]);
+    i += character.length;
+  }
+  return out;
+}
+
 }  // namespace platewright

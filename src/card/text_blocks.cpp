@@ -28,6 +28,7 @@ void print_block(TextPage& page, const Facts& facts) {
   for (const Fact& fact : facts.facts) {
     print_bands(page, {{ColumnKind::words, label_width}, values},
                 {page.prepared(fact.label), page.prepared(fact.value)}, between, 0);
+    if (page.large()) page.gap();
   }
 }
 

@@ -48,6 +48,7 @@ std::string held_together(std::string_view text) {
 TextPage::TextPage(const TextOptions& options)
     : width_(std::clamp(options.width, 40U, 1000U)),
       ascii_(options.ascii),
+      large_(options.large),
       lines_per_page_(options.lines_per_page == 0 ? 0
                                                   : std::clamp(options.lines_per_page, 20U, 1000U)),
       signs_(options.ascii ? ascii_signs : drawn_signs) {}
@@ -85,7 +86,7 @@ void TextPage::text(std::string_view prepared_text, unsigned hanging, bool keep_
 void TextPage::heading(const std::string& title) {
   gap();
   if (title.empty()) return;
-  const std::string shown = prepared(title);
+  const std::string shown = prepared(large_ ? in_capitals(title) : title);
   text(shown, 0, true);
   line(repeated(signs_.heavy_rule, std::min(width_, display_width(shown))), true);
 }

@@ -37,6 +37,7 @@ class TextPage {
 
   unsigned width() const { return width_; }
   const Signs& signs() const { return signs_; }
+  bool large() const { return large_; }
 
   /// Data as it is printed: control characters escaped, line ends turned into spaces.
   std::string prepared(std::string_view data) const;
@@ -64,6 +65,7 @@ class TextPage {
 
   unsigned width_;
   bool ascii_;
+  bool large_;
   unsigned lines_per_page_;
   const Signs& signs_;
   std::vector<PageLine> lines_;

@@ -61,6 +61,7 @@ void print_rows(TextPage& page, const Table& table, const Grid& grid, const Grid
     for (std::size_t r = 0; r < grid.groups[g].size(); ++r) {
       const bool last = before_totals && r + 1 == grid.groups[g].size();
       print_bands(page, layout.bands, grid.groups[g][r], layout.between, layout.margin, last);
+      if (page.large()) page.gap();
     }
   }
   if (!grid.totals.empty()) page.line(rule_of(page, layout), true);

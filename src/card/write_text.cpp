@@ -15,7 +15,7 @@ using detail::TextPage;
 
 /// The title, the date at the other edge of its line where there is room, and what stands below.
 void print_head(TextPage& page, const Sheet& sheet) {
-  const std::string title = page.prepared(sheet.title);
+  const std::string title = page.prepared(page.large() ? in_capitals(sheet.title) : sheet.title);
   const std::string date = page.prepared(sheet.date);
   const unsigned title_width = display_width(title);
   const unsigned date_width = display_width(date);

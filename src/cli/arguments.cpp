@@ -2,6 +2,9 @@
 
 #include <CLI/CLI.hpp>
 #include <sstream>
+#include <string_view>
+
+#include "platewright/problem/nearest.hpp"
 
 namespace platewright::cli {
 namespace {
@@ -16,18 +19,32 @@ void add_common(CLI::App& app, CommonOptions& common) {
   app.add_option("--width", common.width, "columns of a text page, from 40")
       ->check(CLI::Range(40U, 400U));
   app.add_flag("--ascii", common.ascii, "no signs beyond ASCII but those of the book's own names");
+  app.add_flag("--large", common.large, "large print: fewer columns, capitals, more space");
+  app.add_option("--page-lines", common.page_lines, "lines of a page with its foot, page n of m")
+      ->check(CLI::Range(20U, 1000U));
   app.add_option("--measures", common.measures, "us, metric, both or book (what the book says)")
       ->check(CLI::IsMember({"us", "metric", "both", "book"}));
+  app.add_option("--tolerance", common.tolerance,
+                 "how far kitchen measures may be off; 2 % if nothing is said");
+  app.add_option("--rounding", common.rounding,
+                 "fewest measures, exact, army card, usda schools, or \"nearest 5 g and 1/2 tsp\"");
 }
 
-void add_scale(CLI::App& app, ScaleOptions& scale) {
+CLI::Option_group* add_scale(CLI::App& app, ScaleOptions& scale) {
   auto* group = app.add_option_group("size", "how much to make; the tested batch if none is given");
   group->add_option("--portions", scale.portions, "enough for so many portions");
   group->add_option("--pieces", scale.pieces, "so many whole pieces (roasts, birds)");
   group->add_option("--factor", scale.factor, "the tested batch times this");
   group->add_option("--on-hand", scale.on_hand, "as much as this weight of the first line gives");
+  group->add_option("--short", scale.short_of,
+                    "as much as the one ingredient that is short allows: \"garlic: 3 lb\"");
   group->require_option(0, 1);
-  app.add_option("--piece-weight", scale.piece_weight, "weight of one piece, if not the tested one");
+  app.add_option("--portion-size", scale.portion_size, "portions of another size: \"8 oz\"");
+  app.add_option("--pan", scale.pan,
+                 "another vessel than the recipe's: \"tub of 22 qt, holds 4 legs\"");
+  app.add_option("--piece-weight", scale.piece_weight,
+                 "weight of one piece, if not the tested one");
+  return group;
 }
 
 void add_books(CLI::App& app, std::vector<std::string>& books) {
@@ -38,16 +55,21 @@ void add_books(CLI::App& app, std::vector<std::string>& books) {
 struct Parsed {
   CardArguments card;
   YieldArguments yield;
+  WorksheetArguments worksheet;
+  TrialsArguments trials;
   CostArguments cost;
   QuoteArguments quote;
+  BudgetArguments budget;
   OrderArguments order;
+  PricesArguments prices;
   TimelineArguments timeline;
   CheckArguments check;
   MeasureArguments measure;
   TablesArguments tables;
 };
 
-CLI::App* add_command(CLI::App& program, const char* name, const char* what, CommonOptions& common) {
+CLI::App* add_command(CLI::App& program, const char* name, const char* what,
+                      CommonOptions& common) {
   CLI::App* app = program.add_subcommand(name, what);
   add_common(*app, common);
   app->footer(footer_text);
@@ -55,21 +77,101 @@ CLI::App* add_command(CLI::App& program, const char* name, const char* what, Com
 }
 
 void add_kitchen_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
-  CLI::App* card = add_command(program, "card",
-                               "A recipe's card at the size wanted, or all cards of an event", common);
+  CLI::App* card = add_command(
+      program, "card", "A recipe's card at the size wanted, or all cards of an event", common);
   card->add_option("file", parsed.card.file, "a recipe's or an event's file")->required();
   card->add_option("--recipe", parsed.card.recipe, "of several recipes, this one");
-  add_scale(*card, parsed.card.scale);
+  add_scale(*card, parsed.card.scale)
+      ->add_option("--batches", parsed.card.batches, "several sizes side by side: 1,2,5,10")
+      ->delimiter(',');
+  card->add_flag("--with-sub-recipes", parsed.card.sub_recipes, "the cards of what it uses first");
+  card->add_flag("--cost", parsed.card.cost, "the food cost, in all and of a portion");
+  card->add_option("--date", parsed.card.date, "the date that is printed on the card");
+}
 
+void add_yield_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   CLI::App* yield = add_command(
       program, "yield", "A cut or other goods from the weight bought to the weight served", common);
   yield->add_option("name", parsed.yield.name, "a row of yields, or an ingredient of --book")
       ->required();
   yield->add_option("--buy", parsed.yield.buy, "what will this weight serve?");
   yield->add_option("--guests", parsed.yield.guests, "what to buy for so many portions?");
-  yield->add_option("--portion", parsed.yield.portion, "weight of a portion on the plate");
+  yield->add_option("--portion", parsed.yield.portion,
+                    "a portion on the plate: \"6 oz\", \"2 slices of 3 oz\", \"1 rib of 7\"");
   yield->add_option("--piece", parsed.yield.piece, "average weight of a whole piece as purchased");
+  yield->add_option("--spread", parsed.yield.spread, "standard deviation of the pieces' weight");
+  yield->add_option("--sure", parsed.yield.sure, "how sure the guests are to be covered, as 95 %");
+  yield
+      ->add_option("--choose", parsed.yield.choose,
+                   "of the rows of a cut, the one of the lowest yield or the middle one")
+      ->check(CLI::IsMember({"careful", "middle"}));
+  yield->add_option("--tested", parsed.yield.tested,
+                    "your own yield for a step, as \"cooked to served 70 %\"");
   add_books(*yield, parsed.yield.books);
+
+  CLI::App* worksheet = add_command(
+      program, "worksheet", "A trim test or cooking loss test, worked line by line", common);
+  worksheet->add_option("file", parsed.worksheet.file, "a worksheet's file");
+  worksheet->add_option("--purchased", parsed.worksheet.purchased,
+                        "without a file: \"12 lb at 10 per lb\" or \"12 lb for 120\"");
+  worksheet->add_option("--labour", parsed.worksheet.labour, "\"1.00 per lb\" as purchased");
+  worksheet->add_option("--usable", parsed.worksheet.usable,
+                        "\"4 lb\", \"loin: 4 lb\" or \"the rest\"");
+  worksheet->add_option("--by-product", parsed.worksheet.by_products,
+                        "\"ground: 3 lb at 2 per lb\"");
+  worksheet->add_option("--waste", parsed.worksheet.waste, "\"bone: 2 lb\"");
+  worksheet->add_option("--cutting-loss", parsed.worksheet.cutting_loss,
+                        "\"8 oz\" or \"the rest\"");
+  worksheet->add_option("--portion", parsed.worksheet.portion, "weight of a portion");
+  worksheet->add_option("--new-price", parsed.worksheet.new_price,
+                        "another purchase price, as \"11 per lb\"");
+  worksheet->add_option("--handbook", parsed.worksheet.handbook,
+                        "a row of yields to hold it against");
+  add_books(*worksheet, parsed.worksheet.books);
+
+  CLI::App* trials = add_command(program, "trials",
+                                 "Trials of one cut: both averages, and the yield to keep", common);
+  trials->add_option("file", parsed.trials.file, "a trials file")->required();
+  trials->add_flag("--tables", parsed.trials.tables,
+                   "instead of the sheet, the tables file that keeps it as your own cut");
+  add_books(*trials, parsed.trials.books);
+}
+
+void add_prices(CLI::App& app, PriceOptions& prices) {
+  app.add_option("--prices-on", prices.day,
+                 "the newest prices on or before this day; the event's day if none is given");
+  app.add_flag("--cheapest", prices.cheapest, "from the cheapest supplier, not the first");
+}
+
+/// Options take one value each time they are given, so that the file's name is never taken for one.
+void add_changes(CLI::App& app, PriceOptions& prices) {
+  app.add_option("--price", prices.changes,
+                 "what if: \"lamb leg=+12 %\", -5 %, or 72.00 for a pack")
+      ->allow_extra_args(false);
+  app.add_option("--swap", prices.swaps, "what if: \"lamb leg=mutton leg\", the same amount of it")
+      ->allow_extra_args(false);
+  app.add_option("--guests", prices.guests, "what if: so many guests of the same mix");
+}
+
+void add_quote_command(CLI::App& program, QuoteArguments& parsed, CommonOptions& common) {
+  CLI::App* quote = add_command(program, "quote",
+                                "The price for a guest and the whole quote of an event", common);
+  quote->add_option("file", parsed.file, "an event's file")->required();
+  add_prices(*quote, parsed.prices);
+  add_changes(*quote, parsed.prices);
+  auto* asked = quote->add_option_group("question", "the quote itself if none is asked");
+  asked->add_flag("--client", parsed.client, "the client's sheet: no costs, lines to sign on");
+  asked->add_option("--why", parsed.why, "how this line was worked out");
+  asked->add_option("--guest-table", parsed.guest_table, "a row for each number: 40,60,80")
+      ->delimiter(',')
+      ->allow_extra_args(false);
+  asked->add_option("--movers", parsed.movers,
+                    "the five prices and yields that move the price most, moved by this: \"10 %\"");
+  asked->add_option("--floor", parsed.floor,
+                    "the chance that the margin falls below this: \"25 %\"");
+  asked->require_option(0, 1);
+  quote->add_option("--seed", parsed.seed, "of the draws behind --floor");
+  quote->add_option("--draws", parsed.draws, "how many of them, 100 to 1000000");
 }
 
 void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
@@ -77,12 +179,34 @@ void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
   cost->add_option("file", parsed.cost.file, "a recipe's or an event's file")->required();
   cost->add_option("--recipe", parsed.cost.recipe, "of several recipes, this one");
   add_scale(*cost, parsed.cost.scale);
-  add_command(program, "quote", "The price for a guest and the whole quote of an event", common)
-      ->add_option("file", parsed.quote.file, "an event's file")
+  add_prices(*cost, parsed.cost.prices);
+  add_changes(*cost, parsed.cost.prices);
+  cost->add_flag("--round-unit-prices", parsed.cost.prices.round_unit_prices,
+                 "round the price of a unit before it is multiplied: not exact");
+  add_quote_command(program, parsed.quote, common);
+  CLI::App* budget = add_command(
+      program, "budget", "Which cuts and portions fit a price for a guest and a margin", common);
+  budget->add_option("file", parsed.budget.file, "an event's file")->required();
+  budget->add_option("--price", parsed.budget.price, "for a guest at the full price")->required();
+  budget->add_option("--margin", parsed.budget.margin, "on the price")->required();
+  budget->add_option("--dish", parsed.budget.dish, "the dish of the menu that may change")
       ->required();
-  add_command(program, "order", "What to buy for an event, in whole packs and pieces", common)
-      ->add_option("file", parsed.order.file, "an event's file")
+  budget->add_option("--cut", parsed.budget.cuts, "a cut of the larder; give it once for each")
+      ->required()
+      ->allow_extra_args(false);
+  budget->add_option("--portion", parsed.budget.portions, "its weight as served; once for each")
+      ->required()
+      ->allow_extra_args(false);
+  add_prices(*budget, parsed.budget.prices);
+  CLI::App* order = add_command(
+      program, "order", "What to buy, in whole packs and pieces, for one event or several", common);
+  order->add_option("files", parsed.order.files, "events' files")->required();
+  add_prices(*order, parsed.order.prices);
+  CLI::App* prices = add_command(
+      program, "prices", "A supplier's CSV price list as a file of prices for the book", common);
+  prices->add_option("file", parsed.prices.file, "the file that says how to read the list")
       ->required();
+  add_books(*prices, parsed.prices.books);
   add_command(program, "timeline", "The kitchen's clock, back from service", common)
       ->add_option("file", parsed.timeline.file, "an event's file")
       ->required();
@@ -92,9 +216,10 @@ void add_reference_commands(CLI::App& program, Parsed& parsed, CommonOptions& co
   add_command(program, "check", "Every problem of these files, in one run", common)
       ->add_option("files", parsed.check.files, "recipes, larders, events, tables")
       ->required();
-  CLI::App* measure =
-      add_command(program, "measure", "An amount in another unit, and how a kitchen measures it", common);
-  measure->add_option("amount", parsed.measure.amount, "an amount, as in \"2 1/4 cups\"")->required();
+  CLI::App* measure = add_command(
+      program, "measure", "An amount in another unit, and how a kitchen measures it", common);
+  measure->add_option("amount", parsed.measure.amount, "an amount, as in \"2 1/4 cups\"")
+      ->required();
   measure->add_option("unit", parsed.measure.unit, "the unit wanted; kitchen measures if none");
   measure->add_option("--of", parsed.measure.of, "of this ingredient");
   measure
@@ -103,7 +228,8 @@ void add_reference_commands(CLI::App& program, Parsed& parsed, CommonOptions& co
       ->check(CLI::IsMember({"us", "imperial", "metric", "australian", "japanese"}));
   measure->add_flag("--exact", parsed.measure.exact, "the exact figure alone");
   add_books(*measure, parsed.measure.books);
-  CLI::App* tables = add_command(program, "tables", "The tables built in, with their sources", common);
+  CLI::App* tables =
+      add_command(program, "tables", "The tables built in, with their sources", common);
   tables->add_option("table", parsed.tables.table)
       ->required()
       ->check(CLI::IsMember({"units", "densities", "pieces", "cuts", "produce", "grains", "vessels",
@@ -116,13 +242,26 @@ CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
   const std::string name = program.get_subcommands().front()->get_name();
   if (name == "card") return parsed.card;
   if (name == "yield") return parsed.yield;
+  if (name == "worksheet") return parsed.worksheet;
+  if (name == "trials") return parsed.trials;
   if (name == "cost") return parsed.cost;
   if (name == "quote") return parsed.quote;
+  if (name == "budget") return parsed.budget;
   if (name == "order") return parsed.order;
+  if (name == "prices") return parsed.prices;
   if (name == "timeline") return parsed.timeline;
   if (name == "check") return parsed.check;
   if (name == "measure") return parsed.measure;
   return parsed.tables;
+}
+
+/// The parser itself only says that a command is required.
+std::string unknown_command(const CLI::App& program, std::string_view word) {
+  std::vector<std::string> known;
+  for (const CLI::App* command : program.get_subcommands({})) known.push_back(command->get_name());
+  const std::string near = did_you_mean(word, known);
+  return "no command called " + in_quotes(word) + (near.empty() ? "" : "; " + near) +
+         "\nRun with --help for more information.\n";
 }
 
 }  // namespace
@@ -135,6 +274,7 @@ CommandLine read_command_line(int count, const char* const* arguments) {
   program.footer(footer_text);
   program.require_subcommand(1);
   add_kitchen_commands(program, parsed, out.common);
+  add_yield_commands(program, parsed, out.common);
   add_money_commands(program, parsed, out.common);
   add_reference_commands(program, parsed, out.common);
   try {
@@ -147,6 +287,10 @@ CommandLine read_command_line(int count, const char* const* arguments) {
     std::ostringstream complaint;
     out.exit_code = program.exit(error, to_user, complaint) == 0 ? 0 : 2;
     out.message = out.exit_code == 0 ? to_user.str() : complaint.str();
+    const bool word_first = count > 1 && arguments[1][0] != '-';
+    if (out.exit_code != 0 && word_first && program.get_subcommands().empty()) {
+      out.message = unknown_command(program, arguments[1]);
+    }
   }
   return out;
 }

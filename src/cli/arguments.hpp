@@ -1,6 +1,8 @@
 #pragma once
-// What stands on the command line, as plain values. CLI11 is used behind this header and nowhere else.
+// What stands on the command line, as plain values. CLI11 is used behind this header and nowhere
+// else.
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <variant>
@@ -15,22 +17,34 @@ struct CommonOptions {
   unsigned width = 80;
   bool width_given = false;
   bool ascii = false;
-  std::string measures = "book";  ///< which measures a sheet prints: us, metric, both, or the book's
+  bool large = false;
+  unsigned page_lines = 0;
+  std::string tolerance;  ///< of kitchen measures: `2 %`
+  std::string rounding;   ///< `army card`, `nearest 5 g`
+  std::string measures =
+      "book";  ///< which measures a sheet prints: us, metric, both, or the book's
 };
 
-/// How far a recipe is scaled; at most one of the four is given.
+/// How far a recipe is scaled; of portions, pieces, factor, on hand and short at most one is given.
 struct ScaleOptions {
   std::string portions;
+  std::string portion_size;
   std::string pieces;
   std::string factor;
   std::string on_hand;
+  std::string short_of;  ///< `garlic: 3 lb`
   std::string piece_weight;
+  std::string pan;
 };
 
 struct CardArguments {
   std::string file;
   std::string recipe;
   ScaleOptions scale;
+  std::vector<std::string> batches;  ///< factors, one for each column
+  bool sub_recipes = false;
+  bool cost = false;
+  std::string date;
 };
 struct YieldArguments {
   std::string name;
@@ -38,18 +52,76 @@ struct YieldArguments {
   std::string guests;
   std::string portion;
   std::string piece;
+  std::string spread;
+  std::string sure;
+  std::string choose;
+  std::vector<std::string> tested;
   std::vector<std::string> books;
 };
+/// A worksheet's file, or a simple trim test typed in.
+struct WorksheetArguments {
+  std::string file;
+  std::string purchased;
+  std::string labour;
+  std::vector<std::string> usable;
+  std::vector<std::string> by_products;
+  std::vector<std::string> waste;
+  std::vector<std::string> cutting_loss;
+  std::string portion;
+  std::string new_price;
+  std::string handbook;
+  std::vector<std::string> books;
+};
+struct TrialsArguments {
+  std::string file;
+  bool tables = false;
+  std::vector<std::string> books;
+};
+/// Which prices count, and what is changed before anything is worked out.
+struct PriceOptions {
+  std::string day;        ///< the newest prices on or before it; the event's day if empty
+  bool cheapest = false;  ///< the cheapest supplier, not the first
+  bool round_unit_prices = false;
+  std::vector<std::string> changes;  ///< `lamb leg=+12 %`
+  std::vector<std::string> swaps;    ///< `lamb leg=mutton leg`
+  std::string guests;
+};
+
 struct CostArguments {
   std::string file;
   std::string recipe;
   ScaleOptions scale;
+  PriceOptions prices;
 };
+/// At most one of the questions is asked; none is the quote itself.
 struct QuoteArguments {
   std::string file;
+  PriceOptions prices;
+  bool client = false;
+  std::string why;
+  std::vector<std::string> guest_table;
+  std::string movers;  ///< by which share everything is moved
+  std::string floor;   ///< of the margin
+  std::uint64_t seed = 1;
+  std::int64_t draws = 10000;
+};
+struct BudgetArguments {
+  std::string file;
+  PriceOptions prices;
+  std::string price;
+  std::string margin;
+  std::string dish;
+  std::vector<std::string> cuts;
+  std::vector<std::string> portions;
 };
 struct OrderArguments {
+  std::vector<std::string> files;
+  PriceOptions prices;
+};
+/// A supplier's list to take in.
+struct PricesArguments {
   std::string file;
+  std::vector<std::string> books;
 };
 struct TimelineArguments {
   std::string file;
@@ -72,8 +144,9 @@ struct TablesArguments {
 };
 
 using CommandArguments =
-    std::variant<CardArguments, YieldArguments, CostArguments, QuoteArguments, OrderArguments,
-                 TimelineArguments, CheckArguments, MeasureArguments, TablesArguments>;
+    std::variant<CardArguments, YieldArguments, CostArguments, QuoteArguments, BudgetArguments,
+                 OrderArguments, PricesArguments, TimelineArguments, CheckArguments,
+                 MeasureArguments, TablesArguments, WorksheetArguments, TrialsArguments>;
 
 /// A command line that was understood, or what to print and the exit code instead.
 struct CommandLine {

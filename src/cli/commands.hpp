@@ -1,6 +1,6 @@
 #pragma once
-// Each command: arguments in, a sheet out. No arithmetic here: every command is a call or two of the
-// library.
+// Each command: arguments in, a sheet out. No arithmetic here: every command is a call or two of
+// the library.
 
 #include <string>
 
@@ -13,8 +13,8 @@ namespace platewright::cli {
 /// What a command gives: a sheet for the writers, or a text that is printed as it is.
 struct Result {
   Sheet sheet;
-  std::string plain;           ///< instead of the sheet, where it is not empty
-  unsigned width = 80;         ///< of a text page if the user says nothing
+  std::string plain;    ///< instead of the sheet, where it is not empty
+  unsigned width = 80;  ///< of a text page if the user says nothing
 };
 
 // Each throws Failure for what it can't do, and puts the problems of a book that it reads into
@@ -22,8 +22,12 @@ struct Result {
 
 Result run(const CardArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const YieldArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const WorksheetArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const TrialsArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const CostArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const QuoteArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const BudgetArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const PricesArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const OrderArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const TimelineArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const CheckArguments& arguments, const CommonOptions& common, ProblemList& problems);

@@ -15,6 +15,7 @@ using namespace platewright::cli;
 
 constexpr int done = 0;
 constexpr int book_has_problems = 1;
+constexpr int wrong_command_line = 2;
 
 void print(std::FILE* stream, const std::string& text) {
   std::fwrite(text.data(), 1, text.size(), stream);
@@ -48,6 +49,9 @@ int main(int count, char** arguments) {
     exit_code = run_command(*line.command, line.common, problems);
   } catch (const BookHasProblems&) {
     // they are in the list
+  } catch (const WrongArgument& wrong) {
+    problems.add(wrong.problem());
+    exit_code = wrong_command_line;
   } catch (const Failure& failure) {
     problems.add(failure.problem());
   } catch (const std::exception& error) {

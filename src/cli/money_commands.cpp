@@ -1,45 +1,177 @@
-// cost, quote, order.
+// cost, quote, budget, order.
+
+#include <algorithm>
 
 #include "cli/books.hpp"
 #include "cli/commands.hpp"
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/order_sheet.hpp"
 #include "platewright/card/quote_sheet.hpp"
+#include "platewright/card/what_if_sheets.hpp"
+#include "platewright/costing/current_prices.hpp"
+#include "platewright/event/order_of_day.hpp"
 #include "platewright/problem/catalogue/quotes.hpp"
+#include "platewright/quantity/read_amount.hpp"
 
 namespace platewright::cli {
+namespace {
+
+/// The prices that count on the day asked for, or on the event's.
+PriceList prices_for(const PriceOptions& options, const Book& book, const Event* event) {
+  std::optional<LocalDay> day;
+  if (event != nullptr && event->at) day = std::chrono::floor<std::chrono::days>(*event->at);
+  if (!options.day.empty()) {
+    day = from_argument("--prices-on", [&] { return read_local_day(options.day); });
+  }
+  PriceList prices = current_prices(
+      book.prices, day, options.cheapest ? SupplierChoice::cheapest : SupplierChoice::preferred);
+  return options.round_unit_prices ? with_unit_prices_rounded(std::move(prices)) : prices;
+}
+
+bool changes_anything(const PriceOptions& options) {
+  return !options.changes.empty() || !options.swaps.empty() || !options.guests.empty();
+}
+
+void apply_changes(const PriceOptions& options, Occasion& occasion) {
+  for (const std::string& text : options.changes) {
+    from_argument("--price", [&] { change_price(occasion, read_price_change(text)); });
+  }
+  for (const std::string& text : options.swaps) {
+    from_argument("--swap", [&] { swap_in(occasion, read_swap(text)); });
+  }
+  if (options.guests.empty()) return;
+  const Rational guests = number_above_zero("--guests", options.guests);
+  from_argument("--guests", [&] { change_guests(occasion.event, guests); });
+}
+
+/// What the sheet says on top where something was changed.
+void say_changes(const PriceOptions& options, Sheet& sheet) {
+  const auto add = [&](const std::string& text) { sheet.subtitles.push_back("what if: " + text); };
+  for (const std::string& text : options.changes) add("price of " + text);
+  for (const std::string& text : options.swaps) add("swap " + text);
+  if (!options.guests.empty()) add(options.guests + " guests");
+}
+
+/// The event of a file with its prices, unchanged. Throws Failure for an event without terms.
+Occasion occasion_of(const Book& book, const std::string& file, const PriceOptions& options) {
+  const Event& event = the_event(book, file);
+  if (!event.has_terms) {
+    throw Failure(at(problems::quote_terms_missing(in_quotes(event.name)), event.place));
+  }
+  return {event, book.recipes, prices_for(options, book, &event)};
+}
+
+std::vector<Rational> numbers_of_guests(const std::vector<std::string>& texts) {
+  std::vector<Rational> out;
+  for (const std::string& text : texts) out.push_back(number_above_zero("--guest-table", text));
+  return out;
+}
+
+MarginRisk risk_asked(const QuoteArguments& arguments, const Occasion& occasion, const Quote& quote,
+                      const PriceList& history) {
+  const auto costs = uncertain_costs(occasion, history);
+  return from_argument("--floor", [&] {
+    return margin_risk(quote, costs,
+                       {read_share(arguments.floor), arguments.seed, arguments.draws});
+  });
+}
+
+/// The answer to the question asked of the quote; the quote itself where there is none.
+Sheet answer(const QuoteArguments& arguments, const Occasion& occasion, const PriceList& history) {
+  const Event& event = occasion.event;
+  if (!arguments.guest_table.empty()) {
+    return guest_table_sheet(event, guest_table(occasion, numbers_of_guests(arguments.guest_table)),
+                             occasion.prices);
+  }
+  if (!arguments.movers.empty()) {
+    const Rational change = from_argument("--movers", [&] { return read_share(arguments.movers); });
+    const auto movers = from_argument("--movers", [&] { return price_movers(occasion, change); });
+    return movers_sheet(event, movers, change, occasion.prices);
+  }
+  const EventCost cost = event_cost(occasion);
+  const Quote quote = quote_for(event, cost, occasion.prices);
+  if (!arguments.why.empty()) {
+    return from_argument(
+        "--why", [&] { return why_sheet(event, cost, quote, arguments.why, occasion.prices); });
+  }
+  if (!arguments.floor.empty()) {
+    return margin_risk_sheet(event, quote, risk_asked(arguments, occasion, quote, history),
+                             occasion.prices);
+  }
+  return arguments.client ? client_quote_sheet(event, quote, occasion.prices.currency)
+                          : quote_sheet(event, quote, occasion.prices.currency);
+}
+
+}  // namespace
 
 Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const Book book = open_book({arguments.file}, problems);
-  if (!book.events.empty() && arguments.recipe.empty()) {
-    const Event& event = the_event(book, arguments.file);
-    const Production production = plan_production(event, book.recipes, book.prices);
-    const EventCost cost = event_cost(production, book.recipes, book.prices);
-    return {event_cost_sheet(event, cost, book.prices), {}, 80};
+  const bool whole_event = !book.events.empty() && arguments.recipe.empty();
+  const Event* event = book.events.empty() ? nullptr : &book.events.front();
+  Occasion occasion{event == nullptr ? Event() : *event, book.recipes,
+                    prices_for(arguments.prices, book, event)};
+  apply_changes(arguments.prices, occasion);
+  Sheet sheet;
+  if (whole_event) {
+    sheet = event_cost_sheet(occasion.event, event_cost(occasion), occasion.prices);
+  } else {
+    const std::string& name = the_recipe(book, arguments.recipe, arguments.file).name;
+    const Recipe& recipe = occasion.book.recipe(name);
+    const ScaledRecipe scaled = scale(recipe, plan_from(arguments.scale, recipe, book));
+    sheet = cost_sheet(plate_cost(scaled, occasion.book, occasion.prices), occasion.prices);
   }
-  const Recipe& recipe = the_recipe(book, arguments.recipe, arguments.file);
-  const ScaledRecipe scaled = scale(recipe, plan_from(arguments.scale, recipe, book));
-  return {cost_sheet(plate_cost(scaled, book.recipes, book.prices), book.prices), {}, 80};
+  say_changes(arguments.prices, sheet);
+  if (arguments.prices.round_unit_prices) {
+    sheet.subtitles.push_back("the price of a unit rounded before it is multiplied");
+  }
+  return {std::move(sheet), {}, 80};
 }
 
 Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const Book book = open_book({arguments.file}, problems);
-  const Event& event = the_event(book, arguments.file);
-  if (!event.has_terms) {
-    throw Failure(at(problems::quote_terms_missing(in_quotes(event.name)), event.place));
+  Occasion occasion = occasion_of(book, arguments.file, arguments.prices);
+  if (!changes_anything(arguments.prices)) {
+    return {answer(arguments, occasion, book.prices), {}, 80};
   }
-  const Production production = plan_production(event, book.recipes, book.prices);
-  const EventCost cost = event_cost(production, book.recipes, book.prices);
-  const Quote quote = quote_for(event, cost, book.prices);
-  return {quote_sheet(event, quote, book.prices.currency), {}, 80};
+  const Quote before = quote_of(occasion);
+  apply_changes(arguments.prices, occasion);
+  Sheet sheet = answer(arguments, occasion, book.prices);
+  say_changes(arguments.prices, sheet);
+  if (sheet.kind == "quote") {
+    sheet.blocks.insert(sheet.blocks.begin(),
+                        what_if_table(before, quote_of(occasion), occasion.prices));
+  }
+  return {std::move(sheet), {}, 80};
+}
+
+Result run(const BudgetArguments& arguments, const CommonOptions&, ProblemList& problems) {
+  const Book book = open_book({arguments.file}, problems);
+  const Occasion occasion = occasion_of(book, arguments.file, arguments.prices);
+  Budget budget;
+  budget.price = Money::of(number_above_zero("--price", arguments.price), units::currency_unit);
+  budget.margin = from_argument("--margin", [&] { return read_share(arguments.margin); });
+  budget.dish = arguments.dish;
+  budget.cuts = arguments.cuts;
+  for (const std::string& text : arguments.portions) {
+    budget.portions.push_back(weight_above_zero("--portion", text, book));
+  }
+  const Unit weight =
+      read_amount(arguments.portions.front(), book.tables.units, book.measures).unit;
+  const BudgetAnswer answer =
+      from_argument("the budget", [&] { return turn_round(occasion, budget); });
+  return {budget_sheet(occasion.event, budget, answer, weight, occasion.prices), {}, 80};
 }
 
 Result run(const OrderArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = open_book({arguments.file}, problems);
-  const Event& event = the_event(book, arguments.file);
-  const Production production = plan_production(event, book.recipes, book.prices);
-  const Order order = make_order(event, production, book.recipes, book.prices);
-  return {order_sheet(event, order, book.prices), {}, 80};
+  const Book book = open_book(arguments.files, problems);
+  the_event(book, arguments.files.front());
+  const auto earliest = std::min_element(book.events.begin(), book.events.end(),
+                                         [](const Event& left, const Event& right) {
+                                           return left.at && right.at && left.at < right.at;
+                                         });
+  const PriceList prices = prices_for(arguments.prices, book, &*earliest);
+  const Order order = order_of_day(book.events, book.recipes, prices);
+  return {order_sheet(book.events, order, prices), {}, 80};
 }
 
 }  // namespace platewright::cli

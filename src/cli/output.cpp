@@ -23,8 +23,15 @@ std::string source_line(const Place& place) {
   return escaped.substr(1, escaped.size() - 2);
 }
 
+/// Further lines of a text stand below its first one.
 void append(std::string& out, const char* label, const std::string& text) {
-  if (!text.empty()) out += std::string("  ") + label + text + "\n";
+  if (text.empty()) return;
+  out += std::string("  ") + label;
+  for (const char c : text) {
+    out += c;
+    if (c == '\n') out += std::string(10, ' ');
+  }
+  out += "\n";
 }
 
 }  // namespace
@@ -36,6 +43,8 @@ std::string written(const Sheet& sheet, const CommonOptions& common, unsigned us
   TextOptions options;
   options.width = common.width_given ? common.width : usual_width;
   options.ascii = common.ascii;
+  options.large = common.large;
+  options.lines_per_page = common.page_lines;
   return write_text(sheet, options);
 }
 

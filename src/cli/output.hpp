@@ -12,11 +12,13 @@ namespace platewright::cli {
 /// The sheet in the format asked for.
 std::string written(const Sheet& sheet, const CommonOptions& common, unsigned usual_width);
 
-/// Prints `text`, or writes it to the file of `--output`: to a file beside it first, which then takes
-/// its place, so that the file is whole or as it was. Throws Failure where that can't be done.
+/// Prints `text`, or writes it to the file of `--output`: to a file beside it first, which then
+/// takes its place, so that the file is whole or as it was. Throws Failure where that can't be
+/// done.
 void put(const std::string& text, const CommonOptions& common);
 
-/// Every problem with its place, the line it stands on, what was found and expected, and what to do.
+/// Every problem with its place, the line it stands on, what was found and expected, and what to
+/// do.
 std::string problem_text(const ProblemList& problems);
 
 }  // namespace platewright::cli

@@ -11,18 +11,24 @@
 namespace platewright::cli {
 namespace {
 
-Book tables_or_book(const std::vector<std::string>& files, ProblemList& problems) {
-  if (!files.empty()) return open_book(files, problems);
-  return Book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
-}
-
 /// The weights of an ingredient of the book, or of a food of the tables. Throws Failure.
 const IngredientWeights& weights_of(const std::string& name, const Book& book) {
   if (const Ingredient* own = book.recipes.find_ingredient(name)) return own->weights;
   if (const IngredientWeights* known = book.tables.weights.find(name)) return *known;
-  throw Failure(problems::name_unknown("food in the table of weights", name,
-                                       book.tables.weights.names(),
-                                       "see `platewright tables densities`"));
+  throw WrongArgument(problems::name_unknown("food in the table of weights", name,
+                                             book.tables.weights.names(),
+                                             "see `platewright tables densities`"));
+}
+
+/// A conversion that the units alone decide. Throws WrongArgument.
+Conversion without_a_food(const Amount& asked, const Unit& unit) {
+  try {
+    return {in_unit(asked, unit), {}};
+  } catch (const Failure& failure) {
+    Problem problem = failure.problem();
+    problem.remedy = "say of what it is an amount, as in `--of honey`";
+    throw WrongArgument(std::move(problem));
+  }
 }
 
 }  // namespace
@@ -32,27 +38,25 @@ Result run(const MeasureArguments& arguments, const CommonOptions& common, Probl
   const MeasuringSystem system =
       arguments.books.empty() ? read_system(arguments.system) : book.measures;
   MeasureAnswer answer;
-  answer.asked = read_amount(arguments.amount, book.tables.units, system);
+  answer.asked = from_argument(
+      "amount", [&] { return read_amount(arguments.amount, book.tables.units, system); });
   answer.ingredient = arguments.of;
   if (!arguments.unit.empty()) {
     const IngredientWeights none{arguments.amount, {}};
     const IngredientWeights& weights = arguments.of.empty() ? none : weights_of(arguments.of, book);
-    const Unit unit = book.tables.units.find(arguments.unit, system);
-    const Conversion conversion = arguments.of.empty()
-                                      ? Conversion{in_unit(answer.asked, unit), {}}
-                                      : convert(answer.asked, unit, weights);
+    const Unit unit =
+        from_argument("unit", [&] { return book.tables.units.find(arguments.unit, system); });
+    const Conversion conversion = arguments.of.empty() ? without_a_food(answer.asked, unit)
+                                                       : convert(answer.asked, unit, weights);
     answer.converted = conversion.amount;
-    for (const MeasureWeight* row : conversion.through) {
-      answer.sources.push_back(amount_text(row->measure) + " weighs " +
-                               as_short_decimal(row->weighs.in(units::gram), 2) + " g: " + row->source +
-                               (row->row.empty() ? "" : ", " + row->row));
-    }
+    answer.through.assign(conversion.through.begin(), conversion.through.end());
+    answer.others = other_answers(answer.asked, weights, conversion);
   }
   // An answer in grams is shown on a gram scale, whatever the book's own measures are.
   const Unit& unit = answer.converted.value_or(answer.asked).unit;
   const bool metric = unit.record().system == MeasuringSystem::metric;
-  const KitchenView view(system_for(common, metric ? MeasuringSystem::metric : system),
-                         book.tables.units);
+  const KitchenView view(
+      kitchen_wanted(common, book, system_for(common, metric ? MeasuringSystem::metric : system)));
   Result result{measure_sheet(answer, view), {}, 80};
   if (arguments.exact) {
     const Amount& shown = answer.converted.value_or(answer.asked);

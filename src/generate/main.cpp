@@ -37,8 +37,9 @@ std::vector<TableFile> read_folder(const std::string& folder, ProblemList& probl
 void print(const ProblemList& problems) {
   for (const auto& problem : problems.all()) {
     std::fprintf(stderr, "%s:%d:%d: %s: %s; expected %s; %s (%s)\n", problem.place.file.c_str(),
-                 problem.place.line, problem.place.column, problem.id.c_str(), problem.found.c_str(),
-                 problem.expected.c_str(), problem.remedy.c_str(), problem.place.path.c_str());
+                 problem.place.line, problem.place.column, problem.id.c_str(),
+                 problem.found.c_str(), problem.expected.c_str(), problem.remedy.c_str(),
+                 problem.place.path.c_str());
   }
 }
 

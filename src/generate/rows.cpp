@@ -12,8 +12,8 @@ void NamesSeen::add(const std::string& what, const std::string& name, const Plac
     if (seen == plain) {
       // One row may list two spellings of its name that differ in signs alone.
       if (first == place) return;
-      problems.add(at(problems::name_twice(what, name, first.file + ":" + std::to_string(first.line)),
-                      place));
+      problems.add(at(
+          problems::name_twice(what, name, first.file + ":" + std::to_string(first.line)), place));
       return;
     }
   }

@@ -34,8 +34,8 @@ std::string safety_text(const std::vector<TableFile>& files, ProblemList& proble
   each_row(files, "minimums", "product", problems, [&](yaml::Fields& fields) {
     minimums.push_back(literal_of(fields, "product") + ", " +
                        literal(fields.needed_text("key", "key: poultry").value_or("")) + ", " +
-                       literal_of(fields, "authority") + ", " + literal_of(fields, "audience") + ", " +
-                       celsius_of(fields, "at") + ", " + seconds_of(fields, "rest") + ", " +
+                       literal_of(fields, "authority") + ", " + literal_of(fields, "audience") +
+                       ", " + celsius_of(fields, "at") + ", " + seconds_of(fields, "rest") + ", " +
                        seconds_of(fields, "hold") + ", " + source_of(fields) + ", " +
                        literal_of(fields, "row") + ", " + literal_of(fields, "note"));
   });

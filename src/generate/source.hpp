@@ -21,7 +21,8 @@ std::string ratio(const Rational& value);
 /// The words of a name as a C++ name: `US fluid ounce` is `us_fluid_ounce`.
 std::string identifier(std::string_view name);
 
-/// Writes the file if its text is another than it was, so that nothing is compiled again for nothing.
+/// Writes the file if its text is another than it was, so that nothing is compiled again for
+/// nothing.
 void write_if_changed(const std::string& file, const std::string& text);
 
 }  // namespace platewright::generate

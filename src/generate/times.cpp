@@ -1,5 +1,5 @@
-// Times of roasting, thawing and carry-over. They are shown, not calculated with, so the figures stay
-// as the table writes them.
+// Times of roasting, thawing and carry-over. They are shown, not calculated with, so the figures
+// stay as the table writes them.
 
 #include "generate/rows.hpp"
 
@@ -21,9 +21,10 @@ std::string times_text(const std::vector<TableFile>& files, ProblemList& problem
   const auto add = [&](const std::string& kind, const std::string& of, const std::string& weight,
                        const std::string& at, const std::string& time, const std::string& end,
                        yaml::Fields& fields) {
-    rows.push_back(literal(kind) + ", " + literal(of) + ", " + literal(weight) + ", " + literal(at) +
-                   ", " + literal(time) + ", " + literal(end) + ", " + source_of(fields) + ", " +
-                   literal_of(fields, "row") + ", " + literal_of(fields, "note"));
+    rows.push_back(literal(kind) + ", " + literal(of) + ", " + literal(weight) + ", " +
+                   literal(at) + ", " + literal(time) + ", " + literal(end) + ", " +
+                   source_of(fields) + ", " + literal_of(fields, "row") + ", " +
+                   literal_of(fields, "note"));
   };
   each_row(files, "roasting", "cut", problems, [&](yaml::Fields& fields) {
     const std::string species = fields.text("species").value_or("");

@@ -60,12 +60,12 @@ class UnitWriter {
         checked_word("exactness", fields.text("exactness").value_or(""), exactness_words());
     const std::string source = source_of(fields);
     const std::string size_text = ratio(*size);
-    named += "/// " + name + ": " + size->str() + " canonical units; " + exactness + ".\ninline constexpr NamedUnit<" +
-             dimension_tags().at(dimension) + "> " + identifier(name) + "{" + size_text + ", " +
-             literal(name) + "};\n";
+    named += "/// " + name + ": " + size->str() + " canonical units; " + exactness +
+             ".\ninline constexpr NamedUnit<" + dimension_tags().at(dimension) + "> " +
+             identifier(name) + "{" + size_text + ", " + literal(name) + "};\n";
     rows += "    {" + literal(name) + ", UnitDimension::" + dimension + ", " + size_text +
-            ", MeasuringSystem::" + system + ", " + literal(symbol) + ", " + literal(plural) + ", " +
-            joined(names) + ", " + joined(bare) + ", " + ucum + ", " + literal(kind) + ", " +
+            ", MeasuringSystem::" + system + ", " + literal(symbol) + ", " + literal(plural) +
+            ", " + joined(names) + ", " + joined(bare) + ", " + ucum + ", " + literal(kind) + ", " +
             literal(exactness) + ", " + source + ", " + literal_of(fields, "note") + "},\n";
   }
 
@@ -115,12 +115,14 @@ UnitsText units_text(const std::vector<TableFile>& files, ProblemList& problems)
   each_row(files, "units", "unit", problems, [&](yaml::Fields& fields) { writer.write(fields); });
   UnitsText out;
   out.named_units =
-      "#pragma once\n// Every unit of units-data/units.yaml by name. Made by platewright_generate: change "
+      "#pragma once\n// Every unit of units-data/units.yaml by name. Made by platewright_generate: "
+      "change "
       "the table,\n// not this file. Canonical units are g, mL, cm, cm2, s and pieces.\n\n"
       "#include \"platewright/quantity/quantity.hpp\"\n\nnamespace platewright::units {\n\n" +
       writer.named + "\n}  // namespace platewright::units\n";
   out.rows =
-      "#pragma once\n// The run-time rows of units-data/units.yaml. Made by platewright_generate: change "
+      "#pragma once\n// The run-time rows of units-data/units.yaml. Made by platewright_generate: "
+      "change "
       "the table, not\n// this file.\n\n#include \"platewright/quantity/unit.hpp\"\n\n"
       "namespace platewright::detail {\n\ninline constexpr UnitRow unit_rows[] = {\n" +
       writer.rows + "};\n\n}  // namespace platewright::detail\n";

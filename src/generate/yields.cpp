@@ -13,7 +13,8 @@ std::string rung_text(yaml::Fields& rung) {
   std::string out = literal(rung.needed_text("from", "from: purchased").value_or("")) + ", ";
   out += literal(rung.needed_text("to", "to: cooked").value_or("")) + ", " + ratio(*yield) + ", ";
   out += joined(rung.texts("holds")) + ", " + literal_of(rung, "method") + ", ";
-  out += (samples ? ratio(*samples) : "not_printed") + ", " + share_or_none(rung, "deviation") + ", ";
+  out +=
+      (samples ? ratio(*samples) : "not_printed") + ", " + share_or_none(rung, "deviation") + ", ";
   out += share_or_none(rung, "low") + ", " + share_or_none(rung, "high") + ", ";
   return out + source_of(rung) + ", " + literal_of(rung, "row");
 }
@@ -37,9 +38,9 @@ std::string cuts_text(const std::vector<TableFile>& files, ProblemList& problems
     }
     const std::string array = "rungs_of_" + identifier(name);
     rungs += "constexpr RungRow " + array + "[] = {\n" + list + "};\n";
-    cuts.push_back(literal(name) + ", " + joined(names) + ", " + literal_of(fields, "species") + ", " +
-                   literal_of(fields, "safety") + ", " + literal_of(fields, "bought") + ", " +
-                   literal_of(fields, "imps") + ", " + array);
+    cuts.push_back(literal(name) + ", " + joined(names) + ", " + literal_of(fields, "species") +
+                   ", " + literal_of(fields, "safety") + ", " + literal_of(fields, "bought") +
+                   ", " + literal_of(fields, "imps") + ", " + array);
   });
   return source_file("namespace {\n" + rungs + "}  // namespace\n\n" +
                      array_text("CutRow", "cut_rows", cuts));
@@ -64,8 +65,8 @@ std::string goods_text(std::string_view table, const std::vector<TableFile>& fil
       throw Failure(problems::number_not_positive("yield", "0 or nothing"));
     }
     rows.push_back(literal(name) + ", " + joined(names) + ", " + literal_of(fields, "trim") + ", " +
-                   ratio(factor ? Rational(1) / *factor : *yield) + ", " + source_of(fields) + ", " +
-                   literal_of(fields, "row") + ", " + literal_of(fields, "note"));
+                   ratio(factor ? Rational(1) / *factor : *yield) + ", " + source_of(fields) +
+                   ", " + literal_of(fields, "row") + ", " + literal_of(fields, "note"));
   });
   return source_file(array_text("GoodsRow", std::string(table) + "_rows", rows));
 }
@@ -73,8 +74,8 @@ std::string goods_text(std::string_view table, const std::vector<TableFile>& fil
 std::string vessels_text(const std::vector<TableFile>& files, ProblemList& problems) {
   std::vector<std::string> rows;
   each_row(files, "vessels", "vessel", problems, [&](yaml::Fields& fields) {
-    rows.push_back(literal(fields.needed_text("vessel", "vessel: No. 8 scoop").value_or("")) + ", " +
-                   literal_of(fields, "kind") + ", " + joined(fields.texts("names")) + ", " +
+    rows.push_back(literal(fields.needed_text("vessel", "vessel: No. 8 scoop").value_or("")) +
+                   ", " + literal_of(fields, "kind") + ", " + joined(fields.texts("names")) + ", " +
                    literal_of(fields, "printed") + ", " + literal_of(fields, "by rule") + ", " +
                    literal_of(fields, "capacity") + ", " + literal_of(fields, "outside") + ", " +
                    source_of(fields) + ", " + literal_of(fields, "note"));

@@ -1,6 +1,8 @@
-// says to gnu: no matching function for call
-// says to gnu: Quantity(int)
-// says to clang: no matching conversion
+// says: MassDimension
+// says: int
+// says: delete
+// never says: boost
+// short
 // means: A number without a unit is used as a weight. Whether it meant grams, ounces or pounds, no
 // means: reader can tell.
 // do: Name the unit: `Mass::of(3, units::...)`.

@@ -1,5 +1,7 @@
 // says: VolumeDimension
 // says: MassDimension
+// never says: boost
+// short
 // means: A weight is made from, or asked for in, a unit of another dimension, as in pounds out of
 // means: fluid ounces.
 // do: Use a unit of the quantity's own dimension, or convert through a `Density` first.

@@ -1,5 +1,8 @@
-// says to gnu: could not convert
-// says to clang: no viable conversion
+// says: PricePerMassDimension
+// says: VolumeDimension
+// says: MoneyDimension
+// never says: boost::units
+// short
 // means: A price per weight is multiplied by a volume, and the product is used as money. Oil at 6 a
 // means: kilogram does not cost 6 a litre.
 // do: Multiply by a weight, or make the price a `PricePerVolume`.

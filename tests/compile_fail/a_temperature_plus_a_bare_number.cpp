@@ -1,6 +1,8 @@
-// says to gnu: no match for
-// says to gnu: operator+
-// says to clang: invalid operands to binary expression
+// says: Temperature
+// says: int
+// says: delete
+// never says: boost
+// short
 // means: A number without a unit is added to a temperature; five degrees of which scale?
 // do: Name the scale's step: `TemperatureStep::of(5, units::celsius_step)` or
 // do: `units::fahrenheit_step`.

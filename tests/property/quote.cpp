@@ -44,7 +44,55 @@ QuoteTerms random_terms() {
   return out;
 }
 
+/// Every term that there is.
+QuoteTerms all_terms() {
+  QuoteTerms out = random_terms();
+  out.labour.push_back({"server", 1, Duration::of(5, units::hour),
+                        money("21.50") / Duration::of(1, units::hour), share_below(400),
+                        *rc::gen::inRange<std::int64_t>(1, 60)});
+  ExtraLine tent{"tent", sum_of_money(), false, true, *rc::gen::arbitrary<bool>()};
+  out.extras.push_back(tent);
+  out.overhead_of_event = sum_of_money();
+  out.contingency = share_below(200);
+  out.price_steps = {{50, share_below(100)}, {200, share_below(200)}};
+  out.minimum_charge = sum_of_money();
+  out.gratuity = Charge{share_below(200), *rc::gen::arbitrary<bool>()};
+  out.price_taxed = *rc::gen::arbitrary<bool>();
+  out.conditions.deposit = Deposit{share_below(1001), {}, {}};
+  if (out.service && !out.service->taxed) out.service->after_tax = *rc::gen::arbitrary<bool>();
+  return out;
+}
+
 }  // namespace
+
+TEST_CASE("with every term there is, costs, bill, deposit and balance add up") {
+  CHECK(rc::check([] {
+    const Quote quote = make_quote(sum_of_money(), random_guests(), all_terms());
+    RC_ASSERT(quote.food + quote.q_factor + quote.labour_total + quote.extras_total +
+                  quote.overhead + quote.contingency ==
+              quote.cost);
+    Money lines = quote.minimum_raise;
+    for (const QuoteLine& line : quote.lines) lines += line.amount;
+    RC_ASSERT(lines == quote.subtotal);
+    RC_ASSERT(quote.subtotal >= *quote.terms.minimum_charge);
+    RC_ASSERT(quote.subtotal + quote.billed_total + quote.service + quote.gratuity + quote.tax ==
+              quote.total);
+    RC_ASSERT(quote.deposit + quote.balance == quote.total);
+    for (const Money& sum : {quote.billed_total, quote.gratuity, quote.deposit, quote.total}) {
+      RC_ASSERT(is_whole(amount_of(sum) * 100));
+    }
+  }));
+}
+
+TEST_CASE("one worker fewer would have too many guests") {
+  CHECK(rc::check([] {
+    const Quote quote = make_quote(sum_of_money(), random_guests(), all_terms());
+    const LabourCost& server = quote.labour.back();
+    const Rational each = *server.line.guests_per_worker;
+    RC_ASSERT(server.workers * each >= quote.guests);
+    RC_ASSERT((server.workers - 1) * each < quote.guests);
+  }));
+}
 
 TEST_CASE("the parts of a quote add up") {
   CHECK(rc::check([] {

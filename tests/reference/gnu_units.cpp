@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/number/nearest_double.hpp"
 #include "platewright/number/write.hpp"
 #include "platewright/quantity/unit_table.hpp"
 #include "support/catch.hpp"
@@ -23,6 +24,10 @@ struct Question {
   std::string expression;
   std::string canonical;
 };
+
+bool agrees(const Rational& ours, const std::string& theirs) {
+  return std::abs(std::strtod(theirs.c_str(), nullptr) / nearest_double(ours) - 1) < 1e-12;
+}
 
 /// Rows without an expression, and why. A row that is neither here nor asked is a fault.
 const std::map<std::string, std::string>& not_asked() {
@@ -74,8 +79,7 @@ std::vector<Question> questions() {
   for (const yaml::Node& row : rows()) {
     const std::string expression = text_of(row, "gnu");
     if (expression.empty()) continue;
-    out.push_back(
-        {text_of(row, "unit"), expression, canonical_in_gnu(text_of(row, "dimension"))});
+    out.push_back({text_of(row, "unit"), expression, canonical_in_gnu(text_of(row, "dimension"))});
   }
   return out;
 }
@@ -107,10 +111,34 @@ TEST_CASE("every unit has the size that GNU units gives it") {
   const UnitTable table;
   for (std::size_t i = 0; i < asked.size(); ++i) {
     const Rational size = table.look_up(asked[i].unit, MeasuringSystem::any).size();
-    const double ours = std::strtod(as_decimal(size, 20).c_str(), nullptr);
-    const double theirs = std::strtod(answers[i].c_str(), nullptr);
     INFO(asked[i].unit << ": " << as_exact(size) << " here, " << answers[i] << " there");
-    CHECK(std::abs(ours / theirs - 1) < 1e-12);
+    CHECK(agrees(size, answers[i]));
+  }
+}
+
+TEST_CASE("any two units of one dimension convert as GNU units converts them") {
+  if (std::string(GNU_UNITS).empty()) {
+    WARN("skipped: the program `units` (GNU units) is not installed");
+    return;
+  }
+  const UnitTable table;
+  std::vector<Question> pairs;
+  std::vector<Rational> ours;
+  const std::vector<Question> all = questions();
+  for (const Question& from : all) {
+    for (const Question& to : all) {
+      if (from.canonical != to.canonical) continue;
+      pairs.push_back({from.unit + " in " + to.unit, from.expression, to.expression});
+      ours.push_back(table.look_up(from.unit, MeasuringSystem::any).size() /
+                     table.look_up(to.unit, MeasuringSystem::any).size());
+    }
+  }
+  REQUIRE(pairs.size() > 3000);
+  const std::vector<std::string> answers = answers_of(pairs);
+  REQUIRE(answers.size() == pairs.size());
+  for (std::size_t i = 0; i < pairs.size(); ++i) {
+    if (agrees(ours[i], answers[i])) continue;
+    FAIL_CHECK(pairs[i].unit << ": " << as_exact(ours[i]) << " here, " << answers[i] << " there");
   }
 }
 

@@ -28,12 +28,12 @@ struct Vessel {
 /// A time of roasting, thawing or carry-over, as its source prints it: to be shown beside a cook's
 /// own timed roast, not to be calculated with.
 struct PublishedTime {
-  std::string kind;    ///< roasting, thawing or carry-over
-  std::string of;      ///< the cut or the food
+  std::string kind;  ///< roasting, thawing or carry-over
+  std::string of;    ///< the cut or the food
   std::string weight;
-  std::string at;      ///< the oven, the place, or the temperature at which it leaves the oven
+  std::string at;  ///< the oven, the place, or the temperature at which it leaves the oven
   std::string time;
-  std::string end;     ///< what is reached
+  std::string end;  ///< what is reached
   std::string source;
   std::string row;
   std::string note;

@@ -68,8 +68,8 @@ struct Fact {
   friend bool operator==(const Fact&, const Fact&) = default;
 };
 
-/// A list of labels with their values. Where all values are figures they stand in line on the right,
-/// unless `kind` says words.
+/// A list of labels with their values. Where all values are figures they stand in line on the
+/// right, unless `kind` says words.
 struct Facts {
   std::string key;
   std::string title;

@@ -31,4 +31,7 @@ std::string on_one_line(std::string_view data);
 /// x, `–` a hyphen, `½` 1/2. Letters stay as they are.
 std::string in_ascii_signs(std::string_view text);
 
+/// `text` in capital letters; what is not UTF-8 stays.
+std::string in_capitals(std::string_view text);
+
 }  // namespace platewright

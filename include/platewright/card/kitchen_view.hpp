@@ -1,29 +1,32 @@
 #pragma once
 // In whose measures a sheet is written, and an amount as a cell in them.
 
+#include <string>
+#include <utility>
+
 #include "platewright/card/cell.hpp"
 #include "platewright/quantity/ingredient_weights.hpp"
-#include "platewright/quantity/kitchen_of.hpp"
-#include "platewright/quantity/kitchen_scale.hpp"
+#include "platewright/quantity/kitchen.hpp"
 
 namespace platewright {
 
-/// The measures and scales that a sheet is written for. Amounts are rounded here, at the edge: to
-/// measures that the kitchen owns, within a tolerance, and to what its scale shows.
+/// The kitchen that a sheet is written for. Amounts are rounded here, at the edge: to measures that
+/// the kitchen owns, within its tolerance or by its rounding rule, and to what its scale shows.
 class KitchenView {
  public:
-  /// Throws Failure where the unit table lacks a unit of the system's kitchen.
-  KitchenView(MeasuringSystem system, const UnitTable& units)
-      : system_(system), set_(kitchen_of(system, units)), scale_(scale_of(system, units)) {}
+  explicit KitchenView(Kitchen kitchen) : kitchen_(std::move(kitchen)) {}
 
-  MeasuringSystem system() const { return system_; }
+  MeasuringSystem system() const { return kitchen_.system; }
 
-  /// The amount as the cook measures it: a capacity in kitchen measures, a weight as the scale shows
-  /// it, a count in whole and half pieces, anything else as a decimal. A difference of more than
-  /// 2 % that rounding makes is printed with it.
+  /// Whose cups, spoons and pints these are, and how they are rounded: `US customary cups, spoons
+  /// and pints; the fewest measures within 2 %`.
+  std::string described() const;
+
+  /// The amount as the cook measures it: a capacity in kitchen measures with the error where it is
+  /// not 0 to a tenth of a per cent, a weight as the scale shows it, a count in whole and half
+  /// pieces, anything else as a decimal. Of a weight or a count the error is printed where it is
+  /// more than the tolerance.
   Cell measure(const Amount& amount) const;
-  /// A capacity in kitchen measures, with the error wherever it is not 0.
-  std::string measure_with_error(const Amount& amount) const;
   /// A range as `2 tbsp to 3 tbsp`; `to taste` where there is no amount.
   Cell measure(const LineAmount& amount) const;
   /// A weight as the scale shows it.
@@ -32,9 +35,10 @@ class KitchenView {
   Cell weight_of(const LineAmount& amount, const IngredientWeights& weights) const;
 
  private:
-  MeasuringSystem system_;
-  KitchenSet set_;
-  KitchenRule scale_;
+  std::string with_error(const std::string& text, const Rational& error) const;
+  std::string pieces_text(const Amount& amount) const;
+
+  Kitchen kitchen_;
 };
 
 }  // namespace platewright

@@ -6,10 +6,20 @@
 #include "platewright/card/sheet.hpp"
 #include "platewright/costing/quote.hpp"
 #include "platewright/event/event.hpp"
+#include "platewright/event/event_cost.hpp"
 
 namespace platewright {
 
 /// The caterer's sheet. The printed costs sum to the printed cost of the event.
 Sheet quote_sheet(const Event& event, const Quote& quote, const std::string& currency);
+
+/// The client's sheet: menu, prices, charges, conditions and lines to sign on. No cost and no
+/// margin stands on it.
+Sheet client_quote_sheet(const Event& event, const Quote& quote, const std::string& currency);
+
+/// Why one line of the quote, or of the plate costs behind it, is what it is: its inputs and its
+/// formula. Throws Failure, with the nearest names, for a line that is not there.
+Sheet why_sheet(const Event& event, const EventCost& cost, const Quote& quote,
+                const std::string& line, const PriceList& prices);
 
 }  // namespace platewright

@@ -17,6 +17,8 @@ struct TextOptions {
   /// long page without a foot; from 1 on, fewer than 20 count as 20,
   /// more than 1000 as 1000.
   unsigned lines_per_page = 0;
+  /// For large print: headings in capitals, an empty line after every row and line.
+  bool large = false;
 };
 
 /// The sheet as plain text, UTF-8, no line wider than the page (by display width: a wide character

@@ -11,22 +11,49 @@ namespace platewright {
 
 namespace detail {
 
+inline Rational workers_for(const LabourLine& line, const Rational& guests) {
+  return line.guests_per_worker ? up_to(guests / *line.guests_per_worker, 1) : line.workers;
+}
+
+inline void add_extras(Quote& quote) {
+  const Money minor = minor_unit(quote.minor_digits);
+  for (const ExtraLine& line : quote.terms.extras) {
+    const Rational count = line.per_guest ? quote.guests : Rational(1);
+    const Money cost = line.price * count;
+    if (line.billed) {
+      quote.billed.push_back({line, count, round_money(cost, minor, Rounding::half_up)});
+      quote.billed_total += quote.billed.back().cost;
+    } else {
+      quote.extras.push_back({line, count, cost});
+      quote.extras_total += cost;
+    }
+  }
+}
+
 inline void add_costs(Quote& quote) {
   const QuoteTerms& terms = quote.terms;
   quote.q_factor = quote.food * terms.q_factor;
   for (const LabourLine& line : terms.labour) {
-    const Duration time = line.time * line.workers;
-    quote.labour.push_back({line, time, line.rate * time});
+    const Rational workers = workers_for(line, quote.guests);
+    const Duration time = line.time * workers;
+    const PricePerTime rate = line.rate * Rational(1 + line.benefits);
+    quote.labour.push_back({line, workers, time, rate * time});
     quote.labour_total += quote.labour.back().cost;
   }
-  for (const ExtraLine& line : terms.extras) {
-    const Rational count = line.per_guest ? quote.guests : Rational(1);
-    quote.extras.push_back({line, count, line.price * count});
-    quote.extras_total += quote.extras.back().cost;
-  }
+  add_extras(quote);
   const Money direct = quote.food + quote.q_factor + quote.labour_total + quote.extras_total;
-  quote.overhead = direct * terms.overhead;
-  quote.cost = direct + quote.overhead;
+  quote.overhead = direct * terms.overhead + terms.overhead_of_event;
+  quote.contingency = (direct + quote.overhead) * terms.contingency;
+  quote.cost = direct + quote.overhead + quote.contingency;
+}
+
+/// What is off at this number of guests; nothing below the first step.
+inline Rational step_off(const QuoteTerms& terms, const Rational& guests) {
+  const PriceStep* reached = nullptr;
+  for (const PriceStep& step : terms.price_steps) {
+    if (guests >= step.from && (reached == nullptr || step.from > reached->from)) reached = &step;
+  }
+  return reached == nullptr ? Rational(0) : reached->off;
 }
 
 /// A margin is a share of the price, a mark-up a share of the cost, a food-cost share the food's
@@ -47,7 +74,8 @@ inline Money target_of(const Quote& quote) {
 inline void add_prices(Quote& quote, const std::vector<PayingGuests>& guests) {
   const Money minor = minor_unit(quote.minor_digits);
   quote.target = target_of(quote);
-  quote.exact_price = quote.target / quote.full_prices;
+  quote.step_off = step_off(quote.terms, quote.guests);
+  quote.exact_price = quote.target / quote.full_prices * Rational(1 - quote.step_off);
   quote.price =
       round_money(quote.exact_price, quote.terms.round_up_to.value_or(minor), Rounding::up);
   for (const PayingGuests& kind : guests) {
@@ -57,18 +85,38 @@ inline void add_prices(Quote& quote, const std::vector<PayingGuests>& guests) {
     quote.lines.push_back({kind, price, price * kind.count});
     quote.subtotal += quote.lines.back().amount;
   }
+  if (quote.terms.minimum_charge && quote.subtotal < *quote.terms.minimum_charge) {
+    quote.minimum_raise = *quote.terms.minimum_charge - quote.subtotal;
+    quote.subtotal = *quote.terms.minimum_charge;
+  }
 }
 
 inline void add_charges(Quote& quote) {
-  const Money minor = minor_unit(quote.minor_digits);
-  quote.taxed = quote.subtotal;
-  if (quote.terms.service) {
-    quote.service =
-        round_money(quote.subtotal * quote.terms.service->share, minor, Rounding::half_up);
-    if (quote.terms.service->taxed) quote.taxed += quote.service;
+  const QuoteTerms& terms = quote.terms;
+  const auto share_of = [&](const Money& sum, const Rational& share) {
+    return round_money(sum * share, minor_unit(quote.minor_digits), Rounding::half_up);
+  };
+  if (terms.price_taxed) quote.taxed += quote.subtotal;
+  for (const ExtraCost& extra : quote.billed) {
+    if (extra.line.taxed) quote.taxed += extra.cost;
   }
-  quote.tax = round_money(quote.taxed * quote.terms.tax, minor, Rounding::half_up);
-  quote.total = quote.subtotal + quote.service + quote.tax;
+  if (terms.service && !terms.service->after_tax) {
+    quote.service = share_of(quote.subtotal, terms.service->share);
+    if (terms.service->taxed) quote.taxed += quote.service;
+  }
+  if (terms.gratuity) {
+    quote.gratuity = share_of(quote.subtotal, terms.gratuity->share);
+    if (terms.gratuity->taxed) quote.taxed += quote.gratuity;
+  }
+  quote.tax = share_of(quote.taxed, terms.tax);
+  if (terms.service && terms.service->after_tax) {
+    quote.service = share_of(quote.subtotal + quote.tax, terms.service->share);
+  }
+  quote.total = quote.subtotal + quote.billed_total + quote.service + quote.gratuity + quote.tax;
+  if (const auto& deposit = terms.conditions.deposit) {
+    quote.deposit = deposit->sum.value_or(share_of(quote.total, deposit->share.value_or(0)));
+  }
+  quote.balance = quote.total - quote.deposit;
 }
 
 /// Heads at which what they pay reaches what they cost: fixed cost / (payment - cost of a guest).
@@ -77,7 +125,7 @@ inline std::optional<Integer> break_even_of(const Quote& quote) {
   for (const ExtraCost& extra : quote.extras) {
     if (extra.line.per_guest) of_guests += extra.cost;
   }
-  of_guests = of_guests * (1 + quote.terms.overhead);
+  of_guests = of_guests * Rational((1 + quote.terms.overhead) * (1 + quote.terms.contingency));
   const Money earned = (quote.subtotal - of_guests) / quote.guests;
   if (earned <= Money{}) return std::nullopt;
   return ceiling_of((quote.cost - of_guests) / earned);
@@ -94,12 +142,13 @@ inline void add_outcome(Quote& quote) {
 }  // namespace detail
 
 /// The quote for `food` (the plate costs of all dishes) and these guests, in a currency with so
-/// many decimals. cost = (food x (1 + Q) + labour + extras) x (1 + overhead); the price of a guest
-/// is rounded up to its step, or to the minor unit where there is none. Service charge and tax are
-/// not the caterer's income here: margin, food cost and break-even look at the subtotal. Throws
-/// Failure for shares outside their range (a margin of 100 % or more, a food-cost share of 0, a tax
-/// above 100 %), a cost of 0 or less, a price step of 0 or less, figures below 0, and for no guest
-/// who pays.
+/// many decimals. cost = ((food x (1 + Q) + labour + extras) x (1 + overhead) + overhead of the
+/// event) x (1 + contingency); the price of a guest is rounded up to its step, or to the minor unit
+/// where there is none. Service charge, gratuity, tax and extras that are billed at cost are not
+/// the caterer's income here: margin, food cost and break-even look at the subtotal. Throws Failure
+/// for shares outside their range (a margin of 100 % or more, a food-cost share of 0, a tax above
+/// 100 %), a cost of 0 or less, a price step of 0 or less, figures below 0, and for no guest who
+/// pays.
 inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& guests,
                         const QuoteTerms& terms, unsigned minor_digits = 2) {
   detail::check_terms(terms);

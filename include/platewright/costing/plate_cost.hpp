@@ -9,12 +9,13 @@
 #include <vector>
 
 #include "platewright/costing/bought_line.hpp"
+#include "platewright/costing/by_products.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 
 namespace platewright {
 
-/// One line. The cost is purchased amount x as-purchased price, and, which is the same, used amount
-/// x edible-portion price.
+/// One line. The cost is purchased amount x as-purchased price - credit for by-products; without a
+/// credit it is, which is the same, used amount x edible-portion price.
 struct CostLine {
   std::string name;
   std::string part;
@@ -29,11 +30,12 @@ struct CostLine {
   std::optional<Amount> purchased;  ///< in the unit of the pack's content
   std::optional<UnitPrice> as_purchased;
   std::optional<UnitPrice> edible_portion;
-  /// Of a cut whose amount is written as purchased: the yield of its whole ladder, and what a unit of
-  /// it costs on the plate.
+  /// Of a cut whose amount is written as purchased: the yield of its whole ladder, and what a unit
+  /// of it costs on the plate.
   std::optional<Rational> served_yield;
   std::optional<UnitPrice> served_price;
   std::string supplier;
+  Money credit;  ///< worth of the by-products, already taken off the cost
   Money cost;
   Rational share;  ///< of the total
 };
@@ -139,7 +141,8 @@ class PlateCosting {
       out.served_price = edible_portion_price(*out.as_purchased, *out.served_yield);
     }
     out.supplier = purchase->supplier;
-    out.cost = price_of(bought->amount, *purchase);
+    out.credit = by_product_credit(*prices_.find(out.name), bought->amount);
+    out.cost = price_of(bought->amount, *purchase) - out.credit;
     return out;
   }
 

@@ -12,6 +12,8 @@ struct PriceList {
   std::string currency = "USD";  ///< ISO 4217 code
   unsigned minor_digits = 2;     ///< decimals of the currency's minor unit (ISO 4217)
   std::map<std::string, PriceEntry> entries;
+  /// By supplier, the least that an order must come to.
+  std::map<std::string, Money> minimum_orders = {};
 
   const PriceEntry* find(const std::string& ingredient) const {
     const auto found = entries.find(ingredient);

@@ -1,6 +1,7 @@
 #pragma once
 // How an ingredient is bought.
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
@@ -13,8 +14,8 @@ namespace platewright {
 
 /// One offer of one supplier: a pack at a price, or goods by the piece whose weight varies.
 struct Purchase {
-  /// What one pack holds: `40 lb`, `6 x 2.5 kg` (15 kg), `1 bunch`; for goods bought by the piece, the
-  /// average weight of a piece as purchased.
+  /// What one pack holds: `40 lb`, `6 x 2.5 kg` (15 kg), `1 bunch`; for goods bought by the piece,
+  /// the average weight of a piece as purchased.
   Amount content;
   /// A second measure of the same pack, where the first is a count: a bunch weighs 2 oz.
   std::optional<Amount> weighs;
@@ -29,13 +30,31 @@ struct Purchase {
   std::string pack_text;
   /// Whole days between ordering and delivery.
   std::optional<int> days;
+  /// From which day the price counts; none for one that always did.
+  std::optional<std::chrono::local_days> on = std::nullopt;
+  /// Paid for each pack's container and given back for it: never a part of a cost.
+  Money deposit = {};
+  /// The fewest packs that the supplier delivers.
+  std::optional<Integer> least = std::nullopt;
   Place place;
+};
+
+/// What is left of a piece and is worth something: bones, fat.
+struct ByProduct {
+  std::string name;
+  Rational share;  ///< of the weight as purchased
+  Money worth;     ///< for `unit` of it; nothing where it is used and not credited
+  Unit unit;
+  /// The ingredient that it is used as; empty where it is credited instead. Never both.
+  std::string used_as;
 };
 
 /// An ingredient's offers; the first is the preferred one. `free` needs none (tap water).
 struct PriceEntry {
   std::vector<Purchase> purchases;
   bool free = false;
+  std::optional<Amount> in_store = std::nullopt;  ///< as purchased, there already
+  std::vector<ByProduct> by_products = {};
 };
 
 }  // namespace platewright

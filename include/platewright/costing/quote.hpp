@@ -18,14 +18,15 @@ struct PayingGuests {
 
 struct LabourCost {
   LabourLine line;
-  Duration time;  ///< of all workers together
+  Rational workers;  ///< those of the line, or as many as the guests need
+  Duration time;     ///< of all workers together
   Money cost;
 };
 
 struct ExtraCost {
   ExtraLine line;
   Rational count = 1;  ///< heads, or 1 for the whole event
-  Money cost;
+  Money cost;          ///< exact; half up to the minor unit where it is billed
 };
 
 /// What one kind of guests pays.
@@ -36,7 +37,8 @@ struct QuoteLine {
 };
 
 /// Money is exact unless a member says how it is rounded. The cost of a quote is food, Q factor,
-/// labour, extras and overhead; what is paid is subtotal, service charge and tax.
+/// labour, extras, overhead and contingency; what is paid is subtotal, billed extras, service
+/// charge, gratuity and tax.
 struct Quote {
   QuoteTerms terms;
   unsigned minor_digits = 2;
@@ -49,25 +51,33 @@ struct Quote {
   Money labour_total;
   std::vector<ExtraCost> extras;
   Money extras_total;
-  Money overhead;  ///< share of food, Q factor, labour and extras
+  Money overhead;     ///< share of food, Q factor, labour and extras, and the sum for the event
+  Money contingency;  ///< share of all of these
   Money cost;
 
   Money target;       ///< what the pricing rule asks of all guests together
-  Money exact_price;  ///< target / full prices
+  Rational step_off;  ///< what the number of guests takes off the price, as a share of it
+  Money exact_price;  ///< target / full prices x (1 - what is off)
   Money price;        ///< rounded up to the step of the price
   std::vector<QuoteLine> lines;
-  Money subtotal;  ///< sum of the lines
-  Money service;   ///< share of the subtotal, half up to the minor unit
-  Money taxed;     ///< the subtotal, and the service charge where that is taxed
+  Money minimum_raise;            ///< what the lines lack to the minimum charge
+  Money subtotal;                 ///< sum of the lines, at least the minimum charge
+  std::vector<ExtraCost> billed;  ///< extras on the bill, outside the price
+  Money billed_total;
+  Money service;   ///< share of the subtotal (and its tax), half up to the minor unit
+  Money gratuity;  ///< share of the subtotal, half up to the minor unit
+  Money taxed;     ///< of subtotal, billed extras, service and gratuity, what is taxed
   Money tax;       ///< half up to the minor unit
   Money total;
+  Money deposit;  ///< half up to the minor unit; nothing where none is asked
+  Money balance;  ///< total - deposit
 
   Money margin;            ///< subtotal - cost; below 0 where the price does not cover the cost
   Rational margin_share;   ///< of the subtotal
   Rational mark_up_share;  ///< of the cost
   Rational food_share;     ///< food and Q factor / subtotal: the food cost percentage
-  /// The fewest guests, of the same mix, whose payments cover the cost; none where every guest
-  /// costs more than they pay.
+  /// The fewest guests, of the same mix and at this price and staff, whose payments cover the cost;
+  /// none where every guest costs more than they pay.
   std::optional<Integer> break_even;
 };
 

@@ -11,8 +11,8 @@
 
 namespace platewright {
 
-/// Guests who eat and pay alike. A portion share of 1/2 eats half a portion; a price share of 0 pays
-/// nothing.
+/// Guests who eat and pay alike. A portion share of 1/2 eats half a portion; a price share of 0
+/// pays nothing.
 struct GuestKind {
   std::string name;
   Rational count;
@@ -33,9 +33,9 @@ struct Event {
   std::string zone;             ///< as written: `America/Chicago`; printed, not calculated with
   std::vector<GuestKind> guests;
   std::vector<MenuLine> menu;
-  Rational over;                ///< over-production, as a share of the portions
+  Rational over;  ///< over-production, as a share of the portions
   QuoteTerms terms;
-  bool has_terms = false;       ///< the book says how to quote
+  bool has_terms = false;  ///< the book says how to quote
   Place place;
 };
 

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "platewright/costing/make_quote.hpp"
-#include "platewright/event/production.hpp"
+#include "platewright/event/needs.hpp"
 
 namespace platewright {
 
@@ -12,7 +12,9 @@ namespace platewright {
 /// what must be bought in whole packs.
 struct EventCost {
   std::vector<PlateCost> dishes;  ///< in the order of the menu
-  Money food;                     ///< the sum of their totals
+  Money food;                     ///< the sum of their totals - what is saved
+  /// What by-products of cuts save where another recipe uses them instead of buying.
+  Money saved = {};
 };
 
 /// Throws Failure as `PlateCosting::cost` does.
@@ -24,6 +26,11 @@ inline EventCost event_cost(const Production& production, const RecipeBook& book
     out.dishes.push_back(costing.cost(dish.scaled));
     out.food += out.dishes.back().total;
   }
+  for (const Need& need : needs_of(production, book, prices)) {
+    if (!need.from_by_products) continue;
+    out.saved += price_of(*need.from_by_products, prices.find(need.ingredient)->purchases.front());
+  }
+  out.food -= out.saved;
   return out;
 }
 

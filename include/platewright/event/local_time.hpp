@@ -34,6 +34,19 @@ inline std::string two_digits(long value) {
 
 }  // namespace detail
 
+/// Reads `2027-10-09` (ISO 8601). Throws Failure for another form and for days that do not exist.
+inline std::chrono::local_days read_local_day(std::string_view text) {
+  if (text.size() != 10 || text[4] != '-' || text[7] != '-') {
+    throw Failure(problems::day_malformed(text, "another form"));
+  }
+  const std::chrono::year_month_day date{
+      std::chrono::year(detail::digits_at(text, 0, 4)),
+      std::chrono::month(static_cast<unsigned>(detail::digits_at(text, 5, 2))),
+      std::chrono::day(static_cast<unsigned>(detail::digits_at(text, 8, 2)))};
+  if (!date.ok()) throw Failure(problems::day_malformed(text, "no such day"));
+  return std::chrono::local_days(date);
+}
+
 /// Reads `2027-10-09 18:30` (ISO 8601 with a space or a T). Throws Failure for another form and for
 /// days and hours that do not exist.
 inline LocalTime read_local_time(std::string_view text) {

@@ -8,9 +8,11 @@
 #include <optional>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "platewright/event/timeline.hpp"
 #include "platewright/problem/catalogue/events.hpp"
+#include "platewright/recipe/roasting_time.hpp"
 
 namespace platewright {
 
@@ -62,8 +64,10 @@ class BackwardClock {
   bool open_;
 };
 
-/// Puts in the rest and, before it, the settings of the oven.
-inline void add_oven(const Recipe& recipe, BackwardClock& clock, Timeline& timeline) {
+/// Puts in the rest and, before it, the settings of the oven; their times are those of the pieces
+/// that are cooked.
+inline void add_oven(const ScaledRecipe& scaled, BackwardClock& clock, Timeline& timeline) {
+  const Recipe& recipe = *scaled.recipe;
   if (recipe.rest) clock.go_back({*recipe.rest, *recipe.rest});
   if (!recipe.oven.empty()) {
     TimelineEntry pulled = clock.entry(TimelineKind::pull, recipe);
@@ -71,25 +75,28 @@ inline void add_oven(const Recipe& recipe, BackwardClock& clock, Timeline& timel
     if (recipe.rest) pulled.takes = TimeSpan{*recipe.rest, *recipe.rest};
     timeline.entries.push_back(std::move(pulled));
   }
-  for (auto step = recipe.oven.rbegin(); step != recipe.oven.rend(); ++step) {
-    if (step->time) {
-      clock.go_back({*step->time, *step->time});
+  const std::vector<PlannedOvenStep> settings = oven_plan(recipe, scaled.plan);
+  for (auto planned = settings.rbegin(); planned != settings.rend(); ++planned) {
+    const OvenStep& step = planned->step;
+    if (step.time) {
+      clock.go_back({*step.time, *step.time});
     } else {
       clock.go_back_unknown();
     }
     timeline.entries.push_back(clock.entry(TimelineKind::oven_step, recipe));
-    timeline.entries.back().oven = *step;
+    timeline.entries.back().oven = step;
   }
 }
 
 /// Puts in a recipe's steps, last first; the clock then stands at its beginning. The oven comes at
 /// the step that says so, whose own time it stands for, or else after all steps.
-inline void add_recipe(const Recipe& recipe, BackwardClock& clock, Timeline& timeline) {
+inline void add_recipe(const ScaledRecipe& scaled, BackwardClock& clock, Timeline& timeline) {
+  const Recipe& recipe = *scaled.recipe;
   const auto at_oven = std::find_if(recipe.steps.rbegin(), recipe.steps.rend(),
                                     [](const MethodStep& step) { return step.oven; });
-  if (at_oven == recipe.steps.rend()) add_oven(recipe, clock, timeline);
+  if (at_oven == recipe.steps.rend()) add_oven(scaled, clock, timeline);
   for (auto step = recipe.steps.rbegin(); step != recipe.steps.rend(); ++step) {
-    if (step == at_oven) add_oven(recipe, clock, timeline);
+    if (step == at_oven) add_oven(scaled, clock, timeline);
     if (!step->takes || (step == at_oven && !recipe.oven.empty())) continue;
     clock.go_back(*step->takes);
     timeline.entries.push_back(clock.entry(TimelineKind::method_step, recipe));
@@ -116,7 +123,7 @@ inline void add_recipes(const Production& production, Timeline& timeline) {
   for (const DishPlan& dish : production.dishes) {
     if (begins.count(dish.scaled.recipe->name) != 0) continue;
     BackwardClock clock(timeline.served, timeline.served, false);
-    add_recipe(*dish.scaled.recipe, clock, timeline);
+    add_recipe(dish.scaled, clock, timeline);
     begins.emplace(dish.scaled.recipe->name, clock);
   }
   // Users stand behind what they use, so that going backwards meets every user first.
@@ -126,7 +133,7 @@ inline void add_recipes(const Production& production, Timeline& timeline) {
       const BackwardClock& begin = begins.at(user);
       clock = clock ? earlier(*clock, begin) : begin;
     }
-    add_recipe(*plan->scaled.recipe, *clock, timeline);
+    add_recipe(plan->scaled, *clock, timeline);
     keep_earlier(begins, plan->scaled.recipe->name, *clock);
   }
 }

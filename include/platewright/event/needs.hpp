@@ -22,7 +22,22 @@ struct Need {
   bool free = false;      ///< nothing is paid for it
   bool to_taste = false;  ///< some line of it is to taste, which no amount here holds
   std::vector<std::string> used_by;
+  /// What the cuts of this production leave of it, in the unit of `purchased`: not more than that.
+  std::optional<Amount> from_by_products = std::nullopt;
+  std::optional<Amount> in_store = std::nullopt;  ///< what the book says is there already
+
+  /// Nothing where there is no offer, or all of it is there.
+  std::optional<Amount> to_buy() const;
 };
+
+inline std::optional<Amount> Need::to_buy() const {
+  if (!purchased) return std::nullopt;
+  Rational number = purchased->number;
+  if (from_by_products) number -= from_by_products->number;
+  if (in_store) number -= in_unit(*in_store, purchased->unit).number;
+  if (number <= 0) return std::nullopt;
+  return Amount{number, purchased->unit};
+}
 
 namespace detail {
 
@@ -61,6 +76,24 @@ inline void add_needs_of(const ScaledRecipe& scaled, const RecipeBook& book,
   }
 }
 
+/// Bones and fat of one ingredient that another one stands for in the recipes.
+inline void add_by_products(const PriceList& prices, std::map<std::string, Need>& needs) {
+  for (const auto& [name, giver] : needs) {
+    const PriceEntry* entry = prices.find(name);
+    if (entry == nullptr || !giver.purchased) continue;
+    for (const ByProduct& by_product : entry->by_products) {
+      const auto taker = needs.find(by_product.used_as);
+      if (taker == needs.end() || !taker->second.purchased) continue;
+      Need& need = taker->second;
+      const Amount left =
+          in_unit(by_product_of(by_product, *giver.purchased), need.purchased->unit);
+      const Rational before = need.from_by_products ? need.from_by_products->number : Rational(0);
+      need.from_by_products = Amount{
+          std::min(Rational(before + left.number), need.purchased->number), need.purchased->unit};
+    }
+  }
+}
+
 }  // namespace detail
 
 /// Every ingredient of all dishes and sub-recipes, by name. Unlike a plate cost, it holds the whole
@@ -74,6 +107,10 @@ inline std::vector<Need> needs_of(const Production& production, const RecipeBook
   }
   for (const SubRecipePlan& sub_recipe : production.sub_recipes) {
     detail::add_needs_of(sub_recipe.scaled, book, prices, needs);
+  }
+  detail::add_by_products(prices, needs);
+  for (auto& [name, need] : needs) {
+    if (const PriceEntry* entry = prices.find(name)) need.in_store = entry->in_store;
   }
   std::vector<Need> out;
   for (auto& [name, need] : needs) out.push_back(std::move(need));

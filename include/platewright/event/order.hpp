@@ -11,20 +11,24 @@
 
 namespace platewright {
 
-/// One ingredient on an order. need <= ordered, and one pack fewer would not be enough.
+/// One ingredient on an order. need <= ordered, and one pack fewer would not be enough, or would be
+/// fewer than the supplier delivers.
 struct OrderLine {
   std::string ingredient;
-  Amount need;  ///< as purchased, in the unit of the pack's content
+  Amount need;  ///< to buy, as purchased, in the unit of the pack's content
   Purchase purchase;
   Integer packs;   ///< of `purchase`; pieces, where it goes by the piece
   Amount ordered;  ///< packs x content
   Money cost;      ///< packs x price
+  Money deposit;   ///< packs x deposit on the container, which comes back
   Amount left_over;
   Money left_over_value;
   /// The last day to order: its midnight. None where the event's time or the supplier's days are
   /// not known.
   std::optional<LocalTime> order_by;
   std::vector<std::string> used_by;
+  std::optional<Amount> from_by_products = std::nullopt;  ///< taken off the need already
+  std::optional<Amount> in_store = std::nullopt;          ///< taken off the need already
 };
 
 /// All that goes to one supplier, by ingredient.
@@ -33,6 +37,9 @@ struct SupplierOrder {
   std::vector<OrderLine> lines;
   Money total;
   std::optional<LocalTime> order_by;  ///< the earliest of the lines
+  Money deposit;                      ///< on containers, beside the total
+  /// What the total lacks to the least that this supplier delivers for; nothing where it is enough.
+  Money below_minimum;
 };
 
 /// Lines sum to their supplier's total and these to the whole. total = used + left over.
@@ -42,7 +49,9 @@ struct Order {
   std::vector<Need> have_ready;          ///< to taste: no amount is known, or more than is ordered
   Money total;
   Money left_over_value;
-  Money used_value;  ///< of what the needs take from the packs
+  Money used_value;             ///< of what the needs take from the packs
+  Money deposit;                ///< on containers, beside the total
+  std::vector<Need> all_there;  ///< in store, or left over from the cuts: nothing to buy
 };
 
 /// The line for one need. Throws Failure for a pack that holds 0 or less and for a need in another
@@ -56,8 +65,12 @@ inline OrderLine order_line(const Need& need, const Amount& needed, const Purcha
   out.used_by = need.used_by;
   out.need = in_unit(needed, purchase.content.unit);
   out.packs = ceiling_of(out.need.number / purchase.content.number);
+  if (purchase.least && out.packs < *purchase.least) out.packs = *purchase.least;
   out.ordered = scaled(purchase.content, Rational(out.packs));
   out.cost = purchase.price * Rational(out.packs);
+  out.deposit = purchase.deposit * Rational(out.packs);
+  out.from_by_products = need.from_by_products;
+  out.in_store = need.in_store;
   out.left_over = Amount{out.ordered.number - out.need.number, out.need.unit};
   out.left_over_value = price_of(out.left_over, purchase);
   if (served && purchase.days) {
@@ -67,34 +80,65 @@ inline OrderLine order_line(const Need& need, const Amount& needed, const Purcha
   return out;
 }
 
-/// The order for a production. Every ingredient goes to its preferred (first) offer; an amount of 0
-/// is not ordered. Throws Failure as `needs_of` and `order_line` do.
-inline Order make_order(const Event& event, const Production& production, const RecipeBook& book,
+namespace detail {
+
+inline void add_line(OrderLine line, SupplierOrder& supplier, Order& out) {
+  supplier.supplier = line.purchase.supplier;
+  supplier.total += line.cost;
+  supplier.deposit += line.deposit;
+  out.total += line.cost;
+  out.deposit += line.deposit;
+  out.left_over_value += line.left_over_value;
+  if (line.order_by && (!supplier.order_by || *line.order_by < *supplier.order_by)) {
+    supplier.order_by = line.order_by;
+  }
+  supplier.lines.push_back(std::move(line));
+}
+
+inline void check_minimum(SupplierOrder& order, const PriceList& prices) {
+  const auto least = prices.minimum_orders.find(order.supplier);
+  if (least != prices.minimum_orders.end() && order.total < least->second) {
+    order.below_minimum = least->second - order.total;
+  }
+}
+
+}  // namespace detail
+
+/// The order for these needs. Every ingredient goes to its first offer; an amount of 0 is not
+/// ordered. Throws Failure as `order_line` does, and where what is in store is not in the measure
+/// of the pack.
+inline Order make_order(const std::vector<Need>& needs, const std::optional<LocalTime>& served,
                         const PriceList& prices) {
   Order out;
   std::map<std::string, SupplierOrder> suppliers;
-  for (const Need& need : needs_of(production, book, prices)) {
+  for (const Need& need : needs) {
     if (need.to_taste) out.have_ready.push_back(need);
     if (!need.purchased) {
       if (!need.used.empty()) out.not_ordered.push_back(need);
       continue;
     }
     if (need.purchased->number == 0) continue;
-    const Purchase& purchase = prices.find(need.ingredient)->purchases.front();
-    OrderLine line = order_line(need, *need.purchased, purchase, event.at);
-    SupplierOrder& order = suppliers[purchase.supplier];
-    order.supplier = purchase.supplier;
-    order.total += line.cost;
-    out.total += line.cost;
-    out.left_over_value += line.left_over_value;
-    if (line.order_by && (!order.order_by || *line.order_by < *order.order_by)) {
-      order.order_by = line.order_by;
+    const auto to_buy = need.to_buy();
+    if (!to_buy) {
+      out.all_there.push_back(need);
+      continue;
     }
-    order.lines.push_back(std::move(line));
+    const Purchase& purchase = prices.find(need.ingredient)->purchases.front();
+    OrderLine line = order_line(need, *to_buy, purchase, served);
+    detail::add_line(std::move(line), suppliers[purchase.supplier], out);
   }
-  for (auto& [name, order] : suppliers) out.suppliers.push_back(std::move(order));
+  for (auto& [name, order] : suppliers) {
+    detail::check_minimum(order, prices);
+    out.suppliers.push_back(std::move(order));
+  }
   out.used_value = out.total - out.left_over_value;
   return out;
+}
+
+/// The order for a production. Throws Failure as `needs_of` and `make_order` do.
+inline Order make_order(const Event& event, const Production& production, const RecipeBook& book,
+                        const PriceList& prices) {
+  return make_order(needs_of(production, book, prices), event.at, prices);
 }
 
 }  // namespace platewright

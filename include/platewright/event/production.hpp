@@ -95,6 +95,22 @@ class SubRecipeNeeds {
   std::map<std::string, SubRecipePlan> needs_;
 };
 
+/// Makes what the dishes take, and what that takes in turn.
+inline void add_sub_recipes(const std::vector<std::string>& makers_first, SubRecipeNeeds& needs,
+                            const RecipeBook& book, const PriceList& prices, Production& out) {
+  // From the users down, so that a need is complete before the recipe's own lines are added.
+  for (auto name = makers_first.rbegin(); name != makers_first.rend(); ++name) {
+    const SubRecipePlan* need = needs.find(*name);
+    if (need == nullptr) continue;
+    SubRecipePlan plan = *need;
+    const Recipe& recipe = book.recipe(*name);
+    const auto weight = supplied_piece_weight(recipe, book, prices);
+    plan.scaled = scale(recipe, plan_for_factor(recipe, plan.batches, weight));
+    needs.add_lines_of(plan.scaled);
+    out.sub_recipes.insert(out.sub_recipes.begin(), std::move(plan));
+  }
+}
+
 }  // namespace detail
 
 /// What to make. A recipe of whole pieces is made with the pieces that the supplier delivers, or
@@ -122,17 +138,24 @@ inline Production plan_production(const Event& event, const RecipeBook& book,
     needs.add_lines_of(out.dishes.back().scaled);
     detail::append_makers_first(book, line.recipe, seen, makers_first);
   }
-  // From the users down, so that a need is complete before the recipe's own lines are added.
-  for (auto name = makers_first.rbegin(); name != makers_first.rend(); ++name) {
-    const SubRecipePlan* need = needs.find(*name);
-    if (need == nullptr) continue;
-    SubRecipePlan plan = *need;
-    const Recipe& recipe = book.recipe(*name);
-    const auto weight = supplied_piece_weight(recipe, book, prices);
-    plan.scaled = scale(recipe, plan_for_factor(recipe, plan.batches, weight));
-    needs.add_lines_of(plan.scaled);
-    out.sub_recipes.insert(out.sub_recipes.begin(), std::move(plan));
-  }
+  detail::add_sub_recipes(makers_first, needs, book, prices, out);
+  return out;
+}
+
+/// One recipe, scaled already, and everything below it that has to be made for it. Throws Failure
+/// as `plan_production` does.
+inline Production plan_with_sub_recipes(const ScaledRecipe& scaled, const RecipeBook& book,
+                                        const PriceList& prices) {
+  if (const auto circle = find_cycle(book)) throw Failure(problems::recipe_cycle(*circle));
+  Production out;
+  const Recipe& recipe = *scaled.recipe;
+  out.dishes.push_back({{recipe.name, 1, recipe.place}, scaled.plan.portions.value_or(0), scaled});
+  detail::SubRecipeNeeds needs(book);
+  needs.add_lines_of(scaled);
+  std::set<std::string> seen;
+  std::vector<std::string> makers_first;
+  detail::append_makers_first(book, recipe.name, seen, makers_first);
+  detail::add_sub_recipes(makers_first, needs, book, prices, out);
   return out;
 }
 

@@ -9,10 +9,10 @@
 
 namespace platewright {
 
-/// Rounds every line to `step` so that the rounded lines sum to the rounded total exactly: the total
-/// (half up) is shared out, each line at first rounded down, then the steps left over go to the lines
-/// with the largest remainders, the earlier line first where two are equal (largest-remainder
-/// method). A line moves by less than one step. `step` must be above 0.
+/// Rounds every line to `step` so that the rounded lines sum to the rounded total exactly: the
+/// total (half up) is shared out, each line at first rounded down, then the steps left over go to
+/// the lines with the largest remainders, the earlier line first where two are equal
+/// (largest-remainder method). A line moves by less than one step. `step` must be above 0.
 inline std::vector<Rational> apportion(const std::vector<Rational>& lines, const Rational& step) {
   Rational total;
   std::vector<Rational> rounded;

@@ -10,8 +10,9 @@ namespace platewright {
 using Integer = boost::multiprecision::number<boost::multiprecision::cpp_int_backend<>,
                                               boost::multiprecision::et_off>;
 
-/// An exact fraction of any size, always in lowest terms. Never made from text (see `number/read.hpp`)
-/// and never from a `double`, except where a function's own comment states the error.
+/// An exact fraction of any size, always in lowest terms. Never made from text (see
+/// `number/read.hpp`) and never from a `double`, except where a function's own comment states the
+/// error.
 using Rational = boost::multiprecision::number<
     boost::multiprecision::rational_adaptor<boost::multiprecision::cpp_int_backend<>>,
     boost::multiprecision::et_off>;
@@ -36,7 +37,9 @@ inline Integer denominator_of(const Rational& value) {
   return boost::multiprecision::denominator(value);
 }
 
-inline bool is_whole(const Rational& value) { return denominator_of(value) == 1; }
+inline bool is_whole(const Rational& value) {
+  return denominator_of(value) == 1;
+}
 
 /// `numerator / denominator`; the denominator must not be 0.
 inline Rational fraction(std::int64_t numerator, std::int64_t denominator) {

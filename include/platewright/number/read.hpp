@@ -29,13 +29,29 @@ struct FractionSign {
 
 /// The fractions that Unicode has a sign for.
 inline constexpr std::array<FractionSign, 18> fraction_signs{{
-    {"\u00BD", 1, 2}, {"\u00BC", 1, 4}, {"\u00BE", 3, 4}, {"\u2153", 1, 3}, {"\u2154", 2, 3},
-    {"\u215B", 1, 8}, {"\u215C", 3, 8}, {"\u215D", 5, 8}, {"\u215E", 7, 8}, {"\u2155", 1, 5},
-    {"\u2156", 2, 5}, {"\u2157", 3, 5}, {"\u2158", 4, 5}, {"\u2159", 1, 6}, {"\u215A", 5, 6},
-    {"\u2150", 1, 7}, {"\u2151", 1, 9}, {"\u2152", 1, 10},
+    {"\u00BD", 1, 2},
+    {"\u00BC", 1, 4},
+    {"\u00BE", 3, 4},
+    {"\u2153", 1, 3},
+    {"\u2154", 2, 3},
+    {"\u215B", 1, 8},
+    {"\u215C", 3, 8},
+    {"\u215D", 5, 8},
+    {"\u215E", 7, 8},
+    {"\u2155", 1, 5},
+    {"\u2156", 2, 5},
+    {"\u2157", 3, 5},
+    {"\u2158", 4, 5},
+    {"\u2159", 1, 6},
+    {"\u215A", 5, 6},
+    {"\u2150", 1, 7},
+    {"\u2151", 1, 9},
+    {"\u2152", 1, 10},
 }};
 
-inline bool is_digit(char c) { return c >= '0' && c <= '9'; }
+inline bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
 
 /// Reads numbers from the front of one text; the rules are those of `read_number_prefix`.
 class NumberReader {
@@ -65,9 +81,7 @@ class NumberReader {
   char peek(std::size_t ahead = 0) const {
     return position_ + ahead < text_.size() ? text_[position_ + ahead] : '\0';
   }
-  bool follows(std::string_view what) const {
-    return text_.substr(position_, what.size()) == what;
-  }
+  bool follows(std::string_view what) const { return text_.substr(position_, what.size()) == what; }
   [[noreturn]] void fail(Problem problem) const { throw Failure(std::move(problem)); }
 
   void refuse_sign() const {
@@ -106,7 +120,8 @@ class NumberReader {
 
   Rational denominator() {
     position_ += peek() == '/' ? 1 : std::string_view("\u2044").size();
-    if (!is_digit(peek())) fail(problems::number_malformed(text_, "nothing below the fraction bar"));
+    if (!is_digit(peek()))
+      fail(problems::number_malformed(text_, "nothing below the fraction bar"));
     const Rational value = whole();
     if (value == 0) fail(problems::number_zero_denominator(text_));
     return value;
@@ -127,7 +142,8 @@ class NumberReader {
       if (peek() == '/' || follows("\u2044")) {
         const Rational bottom = denominator();
         if (top < bottom) return top / bottom;
-        if (!hyphen) fail(problems::number_malformed(text_, "the fraction of a mixed number is not below 1"));
+        if (!hyphen)
+          fail(problems::number_malformed(text_, "the fraction of a mixed number is not below 1"));
       }
     }
     position_ = kept;
@@ -149,7 +165,8 @@ class NumberReader {
   void refuse_tail() {
     const char c = peek();
     if (c == ',') fail(problems::number_has_comma(text_));
-    if (c == '.' && is_digit(peek(1))) fail(problems::number_malformed(text_, "two decimal points"));
+    if (c == '.' && is_digit(peek(1)))
+      fail(problems::number_malformed(text_, "two decimal points"));
     if (c == '/') fail(problems::number_malformed(text_, "two fraction bars"));
     if ((c == 'x' || c == 'X') && is_digit(peek(1)) && position_ == 1 && text_[0] == '0') {
       fail(problems::number_malformed(text_, "a number that is not decimal"));
@@ -170,9 +187,9 @@ class NumberReader {
 
 }  // namespace detail
 
-/// Reads the number at the start of `text`: `3`, `0.75`, `1/3`, `1 1/2`, `1½`, `1-1/2`. The value is
-/// exact. Throws Failure for no number, a sign, a decimal comma, an exponent, a zero denominator, two
-/// points, and more than 18 digits.
+/// Reads the number at the start of `text`: `3`, `0.75`, `1/3`, `1 1/2`, `1½`, `1-1/2`. The value
+/// is exact. Throws Failure for no number, a sign, a decimal comma, an exponent, a zero
+/// denominator, two points, and more than 18 digits.
 inline NumberPrefix read_number_prefix(std::string_view text) {
   return detail::NumberReader(text).read();
 }
@@ -188,8 +205,8 @@ inline Rational read_number(std::string_view text) {
   return prefix.value;
 }
 
-/// Reads a share: a number, or a number followed by `%`. `12 %`, `0.12` and `3/25` are the same; two
-/// weights may be divided as they were weighed: `205/453.59`.
+/// Reads a share: a number, or a number followed by `%`. `12 %`, `0.12` and `3/25` are the same;
+/// two weights may be divided as they were weighed: `205/453.59`.
 inline Rational read_share(std::string_view text) {
   const std::size_t bar = text.find('/');
   if (bar != std::string_view::npos && text.find('.') != std::string_view::npos) {

@@ -23,7 +23,9 @@ inline Integer floor_of(const Rational& value) {
 }
 
 /// The smallest whole number that is not below `value`.
-inline Integer ceiling_of(const Rational& value) { return -floor_of(-value); }
+inline Integer ceiling_of(const Rational& value) {
+  return -floor_of(-value);
+}
 
 /// `value` as a whole number of `step`s, by the rounding named. `step` must be above 0.
 inline Integer steps_of(const Rational& value, const Rational& step, Rounding rounding) {

@@ -50,7 +50,7 @@ inline std::vector<std::string> nearest_names(std::string_view wanted,
     std::size_t distance = spelling_distance(wanted, name);
     const bool holds = wanted.size() >= 3 && name.find(wanted) != std::string::npos;
     const bool held = name.size() >= 3 && wanted.find(name) != std::string_view::npos;
-    const std::size_t longer = std::max(wanted.size(), name.size());
+    const std::size_t longer = std::min<std::size_t>(64, std::max(wanted.size(), name.size()));
     const std::size_t allowed = longer < 3 ? 0 : std::max<std::size_t>(1, longer / 3);
     if (holds || held) distance = std::min(distance, allowed);
     if (distance <= allowed) ranked.emplace_back(distance, name);

@@ -28,7 +28,7 @@ struct Problem {
 /// The common shape behind every function of the catalogue.
 inline Problem make_problem(std::string_view id, std::string found, std::string expected,
                             std::string remedy) {
-  return Problem{std::string(id),    Severity::error,     Place{},
+  return Problem{std::string(id),  Severity::error,     Place{},
                  std::move(found), std::move(expected), std::move(remedy)};
 }
 

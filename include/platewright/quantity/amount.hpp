@@ -41,8 +41,9 @@ inline bool same_measure(const Unit& left, const Unit& right) {
 /// Failure where they do not mix.
 inline Amount in_unit(const Amount& amount, const Unit& unit) {
   if (!same_measure(amount.unit, unit)) {
-    throw Failure(problems::units_do_not_mix(amount_text(amount), dimension_name(amount.dimension()),
-                                             unit.name(), dimension_name(unit.dimension())));
+    throw Failure(problems::units_do_not_mix(amount_text(amount),
+                                             dimension_name(amount.dimension()), unit.name(),
+                                             dimension_name(unit.dimension())));
   }
   return Amount{amount.canonical() / unit.size(), unit};
 }
@@ -50,9 +51,9 @@ inline Amount in_unit(const Amount& amount, const Unit& unit) {
 /// The sum, in the unit of `left`. Throws Failure where the two do not mix.
 inline Amount sum(const Amount& left, const Amount& right) {
   if (!same_measure(left.unit, right.unit)) {
-    throw Failure(problems::units_do_not_mix(
-        amount_text(left), dimension_name(left.dimension()), amount_text(right),
-        dimension_name(right.dimension())));
+    throw Failure(problems::units_do_not_mix(amount_text(left), dimension_name(left.dimension()),
+                                             amount_text(right),
+                                             dimension_name(right.dimension())));
   }
   return Amount{left.number + right.canonical() / left.unit.size(), left.unit};
 }

@@ -86,46 +86,52 @@ struct PricePerPieceDimension {
 struct PricePerTimeDimension {
   using Algebra = detail::divides<MoneyDimension::Algebra, TimeDimension::Algebra>;
 };
-/// A product or quotient that has no name here.
-template <class UnitsAlgebra>
-struct UnnamedDimension {
-  using Algebra = UnitsAlgebra;
+/// A product that has no name here, called by its factors, so that a message can name them. Two
+/// such products add up only where they were made in the same order.
+template <class Left, class Right>
+struct ProductOf {
+  using Algebra = detail::times<typename Left::Algebra, typename Right::Algebra>;
+};
+/// A quotient that has no name here.
+template <class Left, class Right>
+struct QuotientOf {
+  using Algebra = detail::divides<typename Left::Algebra, typename Right::Algebra>;
 };
 
 namespace detail {
 
-template <class Algebra, class... Tags>
+template <class Unnamed, class... Tags>
 struct OwnerAmong {
-  using type = UnnamedDimension<Algebra>;
+  using type = Unnamed;
 };
-template <class Algebra, class Tag, class... Tags>
-struct OwnerAmong<Algebra, Tag, Tags...> {
-  using type = typename std::conditional_t<std::is_same_v<Algebra, typename Tag::Algebra>,
-                                           std::type_identity<Tag>,
-                                           OwnerAmong<Algebra, Tags...>>::type;
+template <class Unnamed, class Tag, class... Tags>
+struct OwnerAmong<Unnamed, Tag, Tags...> {
+  using type =
+      typename std::conditional_t<std::is_same_v<typename Unnamed::Algebra, typename Tag::Algebra>,
+                                  std::type_identity<Tag>, OwnerAmong<Unnamed, Tags...>>::type;
 };
 
-/// The tag that owns an algebra, so that money / mass * mass is money again.
-template <class Algebra>
-using Owner =
-    typename OwnerAmong<Algebra, MassDimension, VolumeDimension, LengthDimension, AreaDimension,
-                        TimeDimension, PiecesDimension, MoneyDimension, TemperatureStepDimension,
-                        DensityDimension, PieceWeightDimension, PricePerMassDimension,
-                        PricePerVolumeDimension, PricePerPieceDimension,
-                        PricePerTimeDimension>::type;
+/// The tag that owns the algebra of a product or quotient, so that money / mass * mass is money
+/// again; the product itself where none does.
+template <class Unnamed>
+using Owner = typename OwnerAmong<Unnamed, MassDimension, VolumeDimension, LengthDimension,
+                                  AreaDimension, TimeDimension, PiecesDimension, MoneyDimension,
+                                  TemperatureStepDimension, DensityDimension, PieceWeightDimension,
+                                  PricePerMassDimension, PricePerVolumeDimension,
+                                  PricePerPieceDimension, PricePerTimeDimension>::type;
 
-template <class Algebra>
-inline constexpr bool is_bare = std::is_same_v<Algebra, boost::units::dimensionless_type>;
+template <class Unnamed>
+inline constexpr bool is_bare =
+    std::is_same_v<typename Unnamed::Algebra, boost::units::dimensionless_type>;
 
 }  // namespace detail
 
 /// The dimension of a product.
 template <class Left, class Right>
-using ProductDimension = detail::Owner<detail::times<typename Left::Algebra, typename Right::Algebra>>;
+using ProductDimension = detail::Owner<ProductOf<Left, Right>>;
 
 /// The dimension of a quotient.
 template <class Left, class Right>
-using QuotientDimension =
-    detail::Owner<detail::divides<typename Left::Algebra, typename Right::Algebra>>;
+using QuotientDimension = detail::Owner<QuotientOf<Left, Right>>;
 
 }  // namespace platewright

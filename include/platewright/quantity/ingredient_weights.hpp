@@ -23,7 +23,7 @@ struct MeasureWeight {
   bool usual = true;   ///< of several sizes, the one that is meant where none is named
   std::string source;  ///< whose figure it is
   std::string row;
-  bool own = false;    ///< the book's own weighing
+  bool own = false;  ///< the book's own weighing
 };
 
 /// All that is known about the weight of one ingredient.
@@ -45,8 +45,8 @@ inline bool is_weighed_by(const MeasureWeight& row, const Unit& unit) {
 }
 
 /// The figure for `unit`: the book's own before a table's; of several measures the one nearest in
-/// size to `canonical`, since a spoon and a cup of one food do not always agree; of several sizes of
-/// piece the usual one.
+/// size to `canonical`, since a spoon and a cup of one food do not always agree; of several sizes
+/// of piece the usual one.
 inline const MeasureWeight* best_row(const IngredientWeights& weights, const Unit& unit,
                                      const std::optional<Rational>& canonical) {
   const MeasureWeight* best = nullptr;
@@ -70,12 +70,14 @@ inline const MeasureWeight* best_row(const IngredientWeights& weights, const Uni
 }
 
 inline std::string known_kinds(const IngredientWeights& weights) {
-  std::string out;
+  std::vector<std::string> kinds;
   for (const MeasureWeight& row : weights.rows) {
     if (row.measure.dimension() != UnitDimension::pieces) continue;
-    if (!out.empty()) out += ", ";
-    out += row.measure.unit.kind();
+    const std::string& kind = row.measure.unit.kind();
+    if (std::find(kinds.begin(), kinds.end(), kind) == kinds.end()) kinds.push_back(kind);
   }
+  std::string out;
+  for (const std::string& kind : kinds) out += (out.empty() ? "" : ", ") + kind;
   return out;
 }
 
@@ -85,8 +87,7 @@ inline const MeasureWeight& need_row(const IngredientWeights& weights, const Uni
                                      std::string_view from, std::string_view to) {
   if (const MeasureWeight* row = best_row(weights, unit, canonical)) return *row;
   if (unit.dimension() == UnitDimension::pieces) {
-    throw Failure(
-        problems::piece_weight_missing(weights.name, unit.kind(), known_kinds(weights)));
+    throw Failure(problems::piece_weight_missing(weights.name, unit.kind(), known_kinds(weights)));
   }
   throw Failure(problems::density_missing(weights.name, from, to));
 }
@@ -102,15 +103,16 @@ inline bool can_be_weighed(const Unit& unit) {
 inline Mass weight_of(const Amount& amount, const IngredientWeights& weights) {
   if (amount.dimension() == UnitDimension::mass) return to_mass(amount);
   if (!detail::can_be_weighed(amount.unit)) return to_mass(amount);  // throws: it is no weight
-  const MeasureWeight& row = detail::need_row(weights, amount.unit, amount.canonical(),
-                                              amount_text(amount), "weight");
+  const MeasureWeight& row =
+      detail::need_row(weights, amount.unit, amount.canonical(), amount_text(amount), "weight");
   return row.weighs * (amount.canonical() / row.measure.canonical());
 }
 
 /// `amount` of an ingredient in `unit`. Within a dimension the units alone decide; weight, capacity
 /// and pieces convert through the ingredient's own figures. Throws Failure where such a figure is
 /// missing (there is no default), or where the dimensions can't be converted at all.
-inline Conversion convert(const Amount& amount, const Unit& unit, const IngredientWeights& weights) {
+inline Conversion convert(const Amount& amount, const Unit& unit,
+                          const IngredientWeights& weights) {
   if (same_measure(amount.unit, unit)) return {in_unit(amount, unit), {}};
   if (!detail::can_be_weighed(amount.unit) || !detail::can_be_weighed(unit)) {
     return {in_unit(amount, unit), {}};  // throws: names both dimensions
@@ -136,20 +138,25 @@ inline Conversion convert(const Amount& amount, const Unit& unit, const Ingredie
 /// The weights of many ingredients, by the names that cooks write.
 class WeightTable {
  public:
-  /// Adds what is known under a name; rows of the same name are put together.
+  /// Adds what is known under a name; rows of the same name are put together. The synonyms of a
+  /// book's own row win over names and synonyms that are there already.
   void add(const std::string& name, const std::vector<std::string>& synonyms, MeasureWeight row) {
     const std::string plain = detail::plain_name(name);
     IngredientWeights& weights = by_name_[plain];
     if (weights.name.empty()) weights.name = name;
-    weights.rows.push_back(std::move(row));
     for (const std::string& synonym : synonyms) {
+      if (row.own) own_synonyms_.insert_or_assign(detail::plain_name(synonym), plain);
       by_synonym_.emplace(detail::plain_name(synonym), plain);
     }
+    weights.rows.push_back(std::move(row));
   }
 
   /// What is known under `name` or a synonym of it, or nothing.
   const IngredientWeights* find(std::string_view name) const {
     const std::string plain = detail::plain_name(name);
+    if (const auto own = own_synonyms_.find(plain); own != own_synonyms_.end()) {
+      return &by_name_.at(own->second);
+    }
     if (const auto found = by_name_.find(plain); found != by_name_.end()) return &found->second;
     if (const auto synonym = by_synonym_.find(plain); synonym != by_synonym_.end()) {
       return &by_name_.at(synonym->second);
@@ -180,6 +187,7 @@ class WeightTable {
  private:
   std::map<std::string, IngredientWeights> by_name_;
   std::map<std::string, std::string> by_synonym_;
+  std::map<std::string, std::string> own_synonyms_;
 };
 
 }  // namespace platewright

@@ -68,6 +68,13 @@ inline KitchenChain gallons_to_teaspoons(const UnitTable& table) {
           {unit("tsp"), 0, 0}};
 }
 
+/// `1 gal + 3 pt + 7 1/2 fl oz`, the imperial ones; pints are taken whole. Common practice, no
+/// source.
+inline KitchenChain imperial_gallons_to_fluid_ounces(const UnitTable& table) {
+  const auto unit = [&](const char* name) { return table.find(name, MeasuringSystem::imperial); };
+  return {{unit("gal"), 0, 1}, {unit("pt"), 0, 1}, {unit("fl oz"), 0, 0}};
+}
+
 /// `850 mL`, from one litre on `1.25 L`.
 inline KitchenChain litres_and_millilitres(const UnitTable& table) {
   return {{table.find("L", MeasuringSystem::metric), 1000, 0, PartNumber::decimal},

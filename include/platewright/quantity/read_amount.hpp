@@ -1,6 +1,7 @@
 #pragma once
 // Amounts from text: `2 1/4 cups`, `2 lb 3 oz`, `1 cup plus 2 tbsp`, `2-3 tbsp`, `to taste`.
 
+#include <algorithm>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -40,12 +41,14 @@ class AmountReader {
       out.low = Amount{number, take_unit()};
       while (!rest_.empty()) {
         skip_plus();
+        if (!starts_a_number()) break;  // reported below as what follows
         const Rational next = take_number();
         out.low = sum(*out.low, Amount{next, take_unit()});
       }
     }
     if (!rest_.empty()) {
-      throw Failure(problems::amount_malformed(whole_, in_quotes(rest_, 20) + " follows the amount"));
+      throw Failure(
+          problems::amount_malformed(whole_, in_quotes(rest_, 20) + " follows the amount"));
     }
     return out;
   }
@@ -67,6 +70,14 @@ class AmountReader {
     if (length == 0) return std::nullopt;
     take(length);
     return take_number();
+  }
+
+  bool starts_a_number() const {
+    const auto begins = [this](const FractionSign& sign) {
+      return rest_.substr(0, sign.text.size()) == sign.text;
+    };
+    return (!rest_.empty() && is_digit(rest_.front())) ||
+           std::any_of(fraction_signs.begin(), fraction_signs.end(), begins);
   }
 
   void skip_plus() {
@@ -118,8 +129,8 @@ class AmountReader {
 
 }  // namespace detail
 
-/// Reads what a recipe's line may say. Bare cups and pints are those of `system`. Throws Failure for
-/// a malformed number, an unknown or ambiguous unit, and parts that do not mix.
+/// Reads what a recipe's line may say. Bare cups and pints are those of `system`. Throws Failure
+/// for a malformed number, an unknown or ambiguous unit, and parts that do not mix.
 inline LineAmount read_line_amount(std::string_view text, const UnitTable& table,
                                    MeasuringSystem system) {
   return detail::AmountReader(text, table, system).read();

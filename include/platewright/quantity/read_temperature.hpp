@@ -29,7 +29,8 @@ inline Temperature read_temperature(std::string_view text) {
   for (const std::string_view word : {"\u00B0", "degrees", "degree", "deg"}) {
     if (scale.substr(0, word.size()) == word) scale = scale.substr(word.size());
   }
-  if (scale == "F" || scale == "f" || scale == "Fahrenheit") return Temperature::fahrenheit(degrees);
+  if (scale == "F" || scale == "f" || scale == "Fahrenheit")
+    return Temperature::fahrenheit(degrees);
   if (scale == "C" || scale == "c" || scale == "Celsius") return Temperature::celsius(degrees);
   throw Failure(problems::temperature_malformed(text));
 }

@@ -37,8 +37,29 @@ class Temperature {
   friend Temperature operator-(const Temperature& left, const TemperatureStep& right) {
     return left + -right;
   }
-  // Two temperatures do not add up to anything.
+  // Two temperatures do not add up to anything, and nothing but a step is added to one.
   friend Temperature operator+(const Temperature&, const Temperature&) = delete;
+  template <class Other>
+  requires detail::is_foreign<Other, TemperatureStep>
+  friend Temperature operator+(const Temperature&, const Other&) = delete;
+  template <class Other>
+  requires detail::is_foreign<Other, TemperatureStep>
+  friend Temperature operator-(const Temperature&, const Other&) = delete;
+  template <class Other>
+  requires detail::is_foreign<Other, Temperature>
+  friend bool operator==(const Temperature&, const Other&) = delete;
+  template <class Other>
+  requires detail::is_foreign<Other, Temperature>
+  friend bool operator<(const Temperature&, const Other&) = delete;
+  template <class Other>
+  requires detail::is_foreign<Other, Temperature>
+  friend bool operator>(const Temperature&, const Other&) = delete;
+  template <class Other>
+  requires detail::is_foreign<Other, Temperature>
+  friend bool operator<=(const Temperature&, const Other&) = delete;
+  template <class Other>
+  requires detail::is_foreign<Other, Temperature>
+  friend bool operator>=(const Temperature&, const Other&) = delete;
 
   friend bool operator==(const Temperature& left, const Temperature& right) {
     return left.celsius_ == right.celsius_;

@@ -52,12 +52,12 @@ class UnitTable {
     for (const UnitRow& row : detail::unit_rows) add(record_from(row));
   }
 
-  /// Adds a unit; its names win over names that are there already.
+  /// Adds a unit; its names win over names that are there already, bare ones included.
   void add(UnitRecord record) {
     Unit unit(std::make_shared<const UnitRecord>(std::move(record)));
     const UnitRecord& added = unit.record();
-    by_name_[detail::plain_name(added.name)] = unit;
-    for (const std::string& name : added.names) by_name_[detail::plain_name(name)] = unit;
+    name_it(added.name, unit);
+    for (const std::string& name : added.names) name_it(name, unit);
     for (const std::string& name : added.bare) {
       bare_[added.system][detail::plain_name(name)] = unit;
     }
@@ -79,7 +79,7 @@ class UnitTable {
 
   /// As `look_up`, but throws Failure for a name that is not known or has two meanings.
   Unit find(std::string_view name, MeasuringSystem system) const {
-    if (name == "T" || name == "t") {
+    if (name == "T" || name == "t" || name == "T." || name == "t.") {
       throw Failure(problems::unit_ambiguous(name, "tbsp or tsp (or tonne)"));
     }
     if (Unit unit = look_up(name, system)) return unit;
@@ -98,6 +98,12 @@ class UnitTable {
   const std::vector<Unit>& all() const { return units_; }
 
  private:
+  void name_it(const std::string& name, const Unit& unit) {
+    const std::string plain = detail::plain_name(name);
+    by_name_[plain] = unit;
+    for (auto& [system, names] : bare_) names.erase(plain);
+  }
+
   static UnitRecord record_from(const UnitRow& row) {
     UnitRecord record;
     record.name = row.name;
@@ -123,8 +129,7 @@ class UnitTable {
       }
     }
     // Australia and Japan have a spoon or cup of their own and are metric otherwise.
-    const bool local =
-        system == MeasuringSystem::australian || system == MeasuringSystem::japanese;
+    const bool local = system == MeasuringSystem::australian || system == MeasuringSystem::japanese;
     return local ? look_up_bare(plain, MeasuringSystem::metric) : Unit{};
   }
 

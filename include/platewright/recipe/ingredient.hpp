@@ -20,11 +20,13 @@ struct Ingredient {
   IngredientWeights weights;
   /// The same by what is done with it: a cup of `chopped` onion is not a cup of `sliced` onion.
   std::map<std::string, IngredientWeights> prepared_weights;
-  /// From the weight on the invoice to the weight on the plate; nothing lost where no yield is known.
+  /// From the weight on the invoice to the weight on the plate; nothing lost where no yield is
+  /// known.
   Ladder ladder;
   /// Whose yield it is, by the name of its row; empty where no yield is known.
   std::string yield_name;
-  /// Meat or poultry, whose amounts in recipes are weights as purchased unless a line says otherwise.
+  /// Meat or poultry, whose amounts in recipes are weights as purchased unless a line says
+  /// otherwise.
   bool is_cut = false;
   /// Which minimum temperature applies (`whole cut`, `poultry`, ...); empty where none does.
   std::string safety;
@@ -34,8 +36,9 @@ struct Ingredient {
   Place place;
 };
 
-/// The weights that count for a line with this preparation: those of the most particular preparation
-/// whose every word is in it (`chopped` for `finely chopped`), else the ingredient's own.
+/// The weights that count for a line with this preparation: those of the most particular
+/// preparation whose every word is in it (`chopped` for `finely chopped`), else the ingredient's
+/// own.
 inline const IngredientWeights& weights_of(const Ingredient& ingredient,
                                            std::string_view preparation) {
   const IngredientWeights* best = &ingredient.weights;

@@ -9,9 +9,17 @@
 #include "platewright/quantity/amount.hpp"
 #include "platewright/quantity/temperature.hpp"
 #include "platewright/recipe/scaling_rule.hpp"
+#include "platewright/recipe/vessel_fill.hpp"
 #include "platewright/yield/stage.hpp"
 
 namespace platewright {
+
+/// An amount written as a share of the weight of other lines: `salt: 6 % of water`, or `2 % of
+/// water and meat`, which is another brine.
+struct WeightShare {
+  Rational share;
+  std::vector<std::string> of;  ///< names of lines of the same recipe
+};
 
 /// One line of a recipe: an ingredient, or another recipe, with an amount.
 struct RecipeLine {
@@ -25,6 +33,11 @@ struct RecipeLine {
   /// At which stage the amount is written; the ingredient's usual one where the line does not say.
   std::optional<Stage> stage;
   bool is_recipe = false;  ///< the name is that of another recipe of the book
+  /// Where the amount is written as a share of other lines; `amount` is then what it comes to in
+  /// the tested batch.
+  std::optional<WeightShare> share_of = {};
+  /// What the amount weighs in the tested batch, for the shares that are taken of it.
+  std::optional<Mass> weight = {};
   Place place;
 };
 
@@ -41,7 +54,8 @@ struct TimeSpan {
   Duration most;
 };
 
-/// One step of the method. `uses` names lines of the recipe, whose scaled amounts are printed with it.
+/// One step of the method. `uses` names lines of the recipe, whose scaled amounts are printed with
+/// it.
 struct MethodStep {
   std::string text;
   std::vector<std::string> uses;
@@ -62,6 +76,9 @@ struct TestedPieces {
   Rational count;
   std::string piece;  ///< `leg`
   Mass weight;        ///< of one piece, as purchased
+  /// What one piece takes up in a vessel: its weight by the ingredient's own density. Nothing where
+  /// that is not known.
+  std::optional<Volume> volume = {};
 };
 
 struct Recipe {
@@ -73,11 +90,19 @@ struct Recipe {
   std::optional<Duration> rest;
   std::vector<MethodStep> steps;
   std::vector<std::string> notes;
+  std::optional<RecipeVessel> vessel;  ///< in which it was tested
+  /// The largest batch that is made at once (a mixer's bowl, a kettle), in tested batches.
+  std::optional<Rational> largest_batch;
+  /// It is made in whole tested batches alone (one packet, one can, one leaf of pastry).
+  bool whole_batches = false;
+  /// The share of what it makes that never reaches the recipe that uses it: what stays in the pot,
+  /// the tasting spoon, a strainer.
+  Rational lost = 0;
   Place place;
 };
 
-/// What the whole recipe makes, in the unit of `makes: 2 qt`, or of portions times their size; nothing
-/// where the recipe says neither.
+/// What the whole recipe makes, in the unit of `makes: 2 qt`, or of portions times their size;
+/// nothing where the recipe says neither.
 inline std::optional<Amount> whole_amount(const Recipe& recipe) {
   if (recipe.makes.amount) return recipe.makes.amount;
   if (recipe.makes.portions && recipe.makes.portion) {
@@ -86,7 +111,14 @@ inline std::optional<Amount> whole_amount(const Recipe& recipe) {
   return std::nullopt;
 }
 
-/// The inside temperature at which the meat comes out of the oven: that of the last step that has one.
+/// What a vessel's contents are counted in: `leg`, else `portion`, else `batch`.
+inline std::string content_word(const Recipe& recipe) {
+  if (recipe.tested) return recipe.tested->piece;
+  return recipe.makes.portions ? "portion" : "batch";
+}
+
+/// The inside temperature at which the meat comes out of the oven: that of the last step that has
+/// one.
 inline std::optional<Temperature> pull_temperature(const Recipe& recipe) {
   std::optional<Temperature> out;
   for (const OvenStep& step : recipe.oven) {

@@ -3,6 +3,8 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
+#include <utility>
 
 #include "platewright/number/round.hpp"
 #include "platewright/number/write.hpp"
@@ -11,26 +13,40 @@
 #include "platewright/problem/failure.hpp"
 #include "platewright/recipe/power.hpp"
 #include "platewright/recipe/recipe.hpp"
+#include "platewright/recipe/spice_factor.hpp"
 
 namespace platewright {
 
 /// The factors that the lines of one batch follow. None of them is rounded; where the recipe cooks
 /// whole pieces, the number of pieces is, and every factor follows from the pieces that are cooked.
 struct ScalePlan {
-  Rational asked = 1;             ///< recipe conversion factor as asked for: new yield / old yield
-  Rational factor = 1;            ///< recipe conversion factor as made
-  Rational piece_factor = 1;      ///< pieces / tested pieces
-  Rational surface_factor = 1;    ///< pieces / tested pieces x (weight / tested weight)^(2/3)
-  std::optional<Rational> pieces; ///< whole pieces that are cooked
+  Rational asked = 1;              ///< recipe conversion factor as asked for: new yield / old yield
+  Rational factor = 1;             ///< recipe conversion factor as made
+  Rational piece_factor = 1;       ///< pieces / tested pieces
+  Rational surface_factor = 1;     ///< pieces / tested pieces x (weight / tested weight)^(2/3)
+  std::optional<Rational> pieces;  ///< whole pieces that are cooked
   std::optional<Mass> piece_weight;
   std::optional<Rational> portions;  ///< what is made, if the recipe counts portions
-  bool rounded_up = false;           ///< a part of a piece was asked for
+  std::optional<Amount> portion;     ///< the size of a portion, where it is not the recipe's own
+  bool rounded_up = false;           ///< a part of a piece, or of a whole batch, was asked for
+  Rational batches = 1;              ///< times that it is made; each at most the largest batch
+  Rational batch_factor = 1;         ///< batches / tested batches
+  std::optional<RecipeVessel> vessel;
+  std::optional<Rational> vessels;  ///< whole vessels that are filled
+  Rational vessel_factor = 1;       ///< vessels / tested vessels
+  Rational cover_factor = 1;        ///< volume left around the meat / the same as tested
+  /// The cover factor is the plain factor, as the volume of the vessel or of the meat is not known.
+  bool cover_by_factor = true;
 };
 
 namespace detail {
 
 inline void expect_above_zero(std::string_view what, const Rational& value) {
   if (value <= 0) throw Failure(problems::number_not_positive(what, as_mixed(value)));
+}
+
+inline void expect_a_weight(std::string_view what, const Mass& weight) {
+  if (weight <= Mass()) throw Failure(problems::number_not_positive(what, "0"));
 }
 
 inline const TestedPieces& need_pieces(const Recipe& recipe) {
@@ -40,6 +56,52 @@ inline const TestedPieces& need_pieces(const Recipe& recipe) {
 
 inline void count_portions(const Recipe& recipe, ScalePlan& plan) {
   if (recipe.makes.portions) plan.portions = *recipe.makes.portions * plan.factor;
+}
+
+inline void count_batches(const Recipe& recipe, ScalePlan& plan) {
+  const Rational largest = recipe.largest_batch.value_or(1);
+  plan.batches = up_to(plan.factor / largest, 1);
+  plan.batch_factor = plan.batches / up_to(1 / largest, 1);
+}
+
+/// What goes into vessels in the tested batch: pieces, else portions, else batches.
+inline Rational tested_content(const Recipe& recipe) {
+  if (recipe.tested) return recipe.tested->count;
+  return recipe.makes.portions.value_or(1);
+}
+
+}  // namespace detail
+
+/// The plan made in `vessel` instead of the one the recipe was tested in. What covers the meat
+/// follows the volume that is left: vessels x volume - pieces x volume of a piece, over the same as
+/// tested; where a volume is not known, the factor. Throws Failure where the meat alone fills them.
+inline ScalePlan in_vessels(const Recipe& recipe, ScalePlan plan, const RecipeVessel& vessel) {
+  const RecipeVessel& tested_in = recipe.vessel ? *recipe.vessel : vessel;
+  const Rational before = detail::tested_content(recipe);
+  const Rational content = plan.pieces ? *plan.pieces : before * plan.factor;
+  const Rational tested_vessels = vessels_for(before, tested_in.holds.value_or(before));
+  plan.vessel = vessel;
+  plan.vessels = vessels_for(content, vessel.holds.value_or(before));
+  plan.vessel_factor = *plan.vessels / tested_vessels;
+  plan.cover_factor = plan.factor;
+  plan.cover_by_factor = !recipe.tested || !recipe.tested->volume || !vessel.volume ||
+                         !tested_in.volume || !plan.piece_weight;
+  if (plan.cover_by_factor) return plan;
+  const Volume piece = *recipe.tested->volume;
+  const Rational heavier = *plan.piece_weight / recipe.tested->weight;
+  plan.cover_factor = room_around(vessel, *plan.vessels, piece * heavier * content) /
+                      room_around(tested_in, tested_vessels, piece * before);
+  return plan;
+}
+
+namespace detail {
+
+/// What follows from the factor and the pieces of a plan.
+inline ScalePlan finished(const Recipe& recipe, ScalePlan plan) {
+  count_portions(recipe, plan);
+  count_batches(recipe, plan);
+  plan.cover_factor = plan.factor;
+  return recipe.vessel ? in_vessels(recipe, std::move(plan), *recipe.vessel) : plan;
 }
 
 }  // namespace detail
@@ -55,31 +117,32 @@ inline ScalePlan plan_for_pieces(const Recipe& recipe, const Rational& pieces,
   plan.pieces = up_to(pieces, 1);
   plan.rounded_up = *plan.pieces != pieces;
   plan.piece_weight = weight.value_or(tested.weight);
-  if (*plan.piece_weight <= Mass()) {
-    throw Failure(problems::number_not_positive("a weight of a piece", "0"));
-  }
+  detail::expect_a_weight("a weight of a piece", *plan.piece_weight);
   const Rational heavier = *plan.piece_weight / tested.weight;
   plan.asked = pieces * heavier / tested.count;
   plan.piece_factor = *plan.pieces / tested.count;
   plan.factor = plan.piece_factor * heavier;
   plan.surface_factor = plan.piece_factor * two_thirds_power(heavier);
-  detail::count_portions(recipe, plan);
-  return plan;
+  return detail::finished(recipe, std::move(plan));
 }
 
 /// The batch times `factor`. A recipe that cooks whole pieces is made with as many whole pieces as
-/// cover it. Throws Failure for a factor that is not above 0.
+/// cover it; one that is made in whole batches, with whole batches. Throws Failure for a factor
+/// that is not above 0.
 inline ScalePlan plan_for_factor(const Recipe& recipe, const Rational& factor,
                                  const std::optional<Mass>& weight = std::nullopt) {
   detail::expect_above_zero("a factor", factor);
   if (recipe.tested) {
+    if (weight) detail::expect_a_weight("a weight of a piece", *weight);
     const Rational heavier = weight ? *weight / recipe.tested->weight : Rational(1);
     return plan_for_pieces(recipe, factor * recipe.tested->count / heavier, weight);
   }
   ScalePlan plan;
-  plan.asked = plan.factor = plan.piece_factor = plan.surface_factor = factor;
-  detail::count_portions(recipe, plan);
-  return plan;
+  plan.asked = factor;
+  plan.factor = recipe.whole_batches ? up_to(factor, 1) : factor;
+  plan.rounded_up = plan.factor != factor;
+  plan.piece_factor = plan.surface_factor = plan.factor;
+  return detail::finished(recipe, std::move(plan));
 }
 
 /// Enough for `portions`. Throws Failure for a recipe that counts none.
@@ -93,31 +156,61 @@ inline ScalePlan plan_for_portions(const Recipe& recipe, const Rational& portion
 /// As much as a weight on hand of the main ingredient (the recipe's first line) gives; nothing is
 /// rounded, since the meat is there. Throws Failure where that line is not a weight.
 inline ScalePlan plan_for_weight_on_hand(const Recipe& recipe, const Mass& on_hand) {
-  detail::expect_above_zero("a weight on hand", on_hand.in(units::gram));
+  detail::expect_a_weight("a weight on hand", on_hand);
   if (recipe.lines.empty() || recipe.lines.front().amount.to_taste()) {
     throw Failure(problems::scale_missing_factor());
   }
   const Mass written = to_mass(*recipe.lines.front().amount.low);
+  detail::expect_a_weight("an amount of the first line", written);
   ScalePlan plan;
   plan.asked = plan.factor = plan.piece_factor = plan.surface_factor = on_hand / written;
   if (recipe.tested) {
     plan.pieces = plan.factor * recipe.tested->count;
     plan.piece_weight = recipe.tested->weight;
   }
-  detail::count_portions(recipe, plan);
+  return detail::finished(recipe, std::move(plan));
+}
+
+/// Enough for `portions` portions of another size (as many as the recipe makes where none are
+/// named). The recipe conversion factor is new total weight over old total weight: portions x size
+/// over the recipe's portions x their size. Throws Failure for a recipe that does not say both, for
+/// sizes that do not mix, and for what is not above 0.
+inline ScalePlan plan_for_portion_size(const Recipe& recipe, const Amount& portion,
+                                       const std::optional<Rational>& portions = std::nullopt,
+                                       const std::optional<Mass>& weight = std::nullopt) {
+  detail::expect_above_zero("a portion", portion.number);
+  if (!recipe.makes.portions || !recipe.makes.portion) {
+    throw Failure(problems::recipe_has_no_portion_size(recipe.name));
+  }
+  const Rational count = portions.value_or(*recipe.makes.portions);
+  detail::expect_above_zero("a number of portions", count);
+  const Rational larger =
+      in_unit(portion, recipe.makes.portion->unit).number / recipe.makes.portion->number;
+  ScalePlan plan = plan_for_factor(recipe, count / *recipe.makes.portions * larger, weight);
+  plan.portion = portion;
+  plan.portions = *plan.portions / larger;
   return plan;
 }
 
 /// The factor that a line with this rule follows.
-inline const Rational& factor_for(ScalingRule rule, const ScalePlan& plan) {
-  static const Rational one = 1;
+inline Rational factor_for(ScalingRule rule, const ScalePlan& plan) {
   switch (rule) {
     case ScalingRule::by_surface:
       return plan.surface_factor;
     case ScalingRule::by_piece:
       return plan.piece_factor;
+    case ScalingRule::by_pan:
+      return plan.vessel_factor;
+    case ScalingRule::by_batch:
+      return plan.batch_factor;
+    case ScalingRule::by_cover:
+      return plan.cover_factor;
+    case ScalingRule::spice_on_double:
+    case ScalingRule::herb_formula:
+    case ScalingRule::hot_pepper:
+      return spice_factor(rule, plan.factor);
     case ScalingRule::fixed:
-      return one;
+      return 1;
     case ScalingRule::proportional:
     case ScalingRule::held_back:
       break;

@@ -121,6 +121,17 @@ class Ladder {
     return Ladder(std::move(rungs));
   }
 
+  /// The same ladder with the cook's own figure, wherever it belongs: it goes on from the last
+  /// stage where it begins there, and stands in place of the rungs between its stages otherwise.
+  /// A rung that goes on holds the carving. Throws Failure as `with_tested_yield` does.
+  Ladder with_own_test(Stage from, Stage to, const Rational& yield, Source source,
+                       Spread spread = {}) const {
+    const bool goes_on = !loses_nothing() && from == last() && !has(to);
+    if (!goes_on) return with_tested_yield(from, to, yield, std::move(source), std::move(spread));
+    return with_further_rung(
+        {from, to, yield, {Loss::carving}, {}, std::move(spread), std::move(source), true});
+  }
+
   /// The same ladder, longer by the cook's own rung, which begins at its last stage. Throws Failure
   /// as the constructor does.
   Ladder with_further_rung(Rung rung) const {

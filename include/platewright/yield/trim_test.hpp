@@ -20,7 +20,7 @@ enum class PartKind { usable, by_product, waste, cutting_loss };
 struct TrimPart {
   std::string name;
   PartKind kind = PartKind::usable;
-  /// None says "whatever is left of the whole"; only one cutting loss may say so.
+  /// None says "whatever is left of the whole"; only one usable part or cutting loss may say so.
   std::optional<Mass> weight;
   /// What a by-product is worth; 0 for every other kind.
   PricePerMass value;
@@ -40,6 +40,10 @@ struct TrimPart {
   /// The cutting loss that was not weighed: what the other parts leave of the whole.
   static TrimPart cutting_loss_left_over() {
     return {"cutting loss", PartKind::cutting_loss, std::nullopt, {}};
+  }
+  /// The usable part that was not weighed: what the trim leaves of the whole.
+  static TrimPart usable_left_over(std::string name) {
+    return {std::move(name), PartKind::usable, std::nullopt, {}};
   }
 };
 
@@ -73,6 +77,8 @@ struct TrimTestResult {
   std::string cut;
   Mass purchased;
   PricePerMass purchase_price;
+  /// True where the price was for the whole piece, so that the price per weight was worked out.
+  bool priced_whole = false;
   Money invoice;
   Money labour;
   /// invoice + labour
@@ -107,7 +113,8 @@ inline Money invoice_of(const TrimTest& test) {
 
 inline void check_part(const TrimPart& part) {
   if (part.weight) check_not_negative("a part's weight", *part.weight);
-  if (!part.weight && part.kind != PartKind::cutting_loss) {
+  const bool may_be_left = part.kind == PartKind::cutting_loss || part.kind == PartKind::usable;
+  if (!part.weight && !may_be_left) {
     throw Failure(problems::part_weight_missing(part.name));
   }
   if (part.kind != PartKind::by_product && part.value != PricePerMass{}) {
@@ -143,8 +150,8 @@ inline std::vector<TrimLine> lines_of(const TrimTest& test) {
 
 /// Works the sheet line by line. Throws Failure for a purchased weight, cost or portion of 0 or
 /// less, parts that weigh more or less than the whole (naming the difference), a part without a
-/// weight that is not the one cutting loss, a value on a part that is not a by-product, no usable
-/// weight, and credits that reach the cost.
+/// weight that is not the one that may be left open, a value on a part that is not a by-product, no
+/// usable weight, and credits that reach the cost.
 inline TrimTestResult work_out(const TrimTest& test) {
   detail::check_positive("a purchased weight", test.purchased);
   TrimTestResult result;
@@ -153,6 +160,7 @@ inline TrimTestResult work_out(const TrimTest& test) {
   result.invoice = detail::invoice_of(test);
   detail::check_positive("a purchase price", result.invoice);
   result.purchase_price = result.invoice / test.purchased;
+  result.priced_whole = std::holds_alternative<Money>(test.price);
   result.labour = test.labour.value_or(PricePerMass{}) * test.purchased;
   result.total_cost = result.invoice + result.labour;
   result.lines = detail::lines_of(test);

@@ -6,7 +6,9 @@
 namespace platewright {
 namespace {
 
-std::string text(std::string_view view) { return std::string(view); }
+std::string text(std::string_view view) {
+  return std::string(view);
+}
 
 std::optional<Rational> printed(const Ratio& ratio) {
   if (ratio.denominator == 0) return std::nullopt;
@@ -37,7 +39,8 @@ Rung rung_from(const tables::RungRow& row) {
   rung.from = stage_from(row.from);
   rung.to = stage_from(row.to);
   rung.yield = to_rational(row.yield);
-  for (const std::string& loss : detail::split_list(row.holds)) rung.holds.push_back(loss_from(loss));
+  for (const std::string& loss : detail::split_list(row.holds))
+    rung.holds.push_back(loss_from(loss));
   rung.method = row.method;
   if (const auto samples = printed(row.samples)) {
     rung.spread.samples = static_cast<std::int64_t>(numerator_of(*samples));
@@ -120,12 +123,18 @@ YieldRows built_in_yields() {
   YieldRows rows;
   for (const tables::CutRow& row : tables::cut_rows()) rows.cuts.push_back(cut_from(row));
   for (const tables::GoodsRow& row : tables::produce_rows()) {
-    rows.produce.push_back({text(row.name), detail::split_list(row.names), text(row.trim),
-                            to_rational(row.yield), {text(row.source), text(row.row)}});
+    rows.produce.push_back({text(row.name),
+                            detail::split_list(row.names),
+                            text(row.trim),
+                            to_rational(row.yield),
+                            {text(row.source), text(row.row)}});
   }
   for (const tables::GoodsRow& row : tables::grain_rows()) {
-    rows.grains.push_back({text(row.name), detail::split_list(row.names), to_rational(row.yield),
-                           {text(row.source), text(row.row)}, text(row.note)});
+    rows.grains.push_back({text(row.name),
+                           detail::split_list(row.names),
+                           to_rational(row.yield),
+                           {text(row.source), text(row.row)},
+                           text(row.note)});
   }
   return rows;
 }
@@ -136,7 +145,8 @@ Tables built_in_tables() {
   add_weights(tables::density_rows(), units, weights);
   add_weights(tables::piece_rows(), units, weights);
   return Tables{std::move(units), std::move(weights), YieldTable(built_in_yields()),
-                safety_table(),   allergen_table(),   vessels(),          times()};
+                safety_table(),   allergen_table(),   vessels(),
+                times()};
 }
 
 }  // namespace platewright

@@ -4,6 +4,7 @@
 
 #include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/nearest.hpp"
 
 namespace platewright::yaml {
 
@@ -112,11 +113,11 @@ const std::vector<Node>& Fields::list(std::string_view key) {
   return none;
 }
 
-void Fields::finish() {
+void Fields::finish(bool read_to_its_end) {
   for (const auto& [name, value] : node_.entries) {
-    if (std::find(known_.begin(), known_.end(), name.text) == known_.end()) {
-      report(problems::key_unknown(name.text, known_), name, name.text);
-    }
+    if (std::find(known_.begin(), known_.end(), name.text) != known_.end()) continue;
+    if (!read_to_its_end && nearest_names(name.text, known_).empty()) continue;
+    report(problems::key_unknown(name.text, known_), name, name.text);
   }
 }
 

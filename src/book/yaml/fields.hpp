@@ -56,8 +56,9 @@ class Fields {
     return out;
   }
 
-  /// Reports every key that nobody asked for.
-  void finish();
+  /// Reports every key that nobody asked for. Where the reading stopped before its end, not all
+  /// keys were asked for, and only those are reported that look like a slip in one that was.
+  void finish(bool read_to_its_end = true);
 
   /// The place of a value of this map.
   Place place(const Node& node, std::string_view step = {}) const;

@@ -13,12 +13,15 @@ namespace platewright::yaml {
 struct Node {
   enum class Kind { nothing, scalar, list, map };
 
+  // Defined below, where the type is whole: clang 14 needs that for a vector of pairs of it.
+  Node();
+
   Kind kind = Kind::nothing;
   std::string text;     ///< of a scalar
   bool quoted = false;  ///< a scalar in quotation marks or a block: `~` and `null` are text then
   int line = 0;
   int column = 0;
-  std::vector<Node> items;                      ///< of a list
+  std::vector<Node> items;                     ///< of a list
   std::vector<std::pair<Node, Node>> entries;  ///< of a map, in the order of the file
 
   bool is_scalar() const { return kind == Kind::scalar; }
@@ -26,6 +29,8 @@ struct Node {
   bool is_map() const { return kind == Kind::map; }
   bool is_nothing() const { return kind == Kind::nothing; }
 };
+
+inline Node::Node() = default;
 
 inline Place place_of(const Node& node, const std::string& file, const std::string& path = {}) {
   return Place{file, node.line, node.column, path};

@@ -33,7 +33,9 @@ class Builder : public YAML::EventHandler {
     refuse_anchor(mark, anchor);
     add(node_at(mark, Node::Kind::nothing));
   }
-  void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override { fail(problems::yaml_alias(), mark); }
+  void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override {
+    fail(problems::yaml_alias(), mark);
+  }
   void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
                 const std::string& value) override {
     refuse_anchor(mark, anchor);
@@ -81,7 +83,8 @@ class Builder : public YAML::EventHandler {
 
   Node node_at(const YAML::Mark& mark, Node::Kind kind) {
     if (++nodes_ > bounds_.nodes) {
-      fail(problems::file_too_large(std::to_string(nodes_) + " values or more", bounds_.nodes), mark);
+      fail(problems::file_too_large(std::to_string(nodes_) + " values or more", bounds_.nodes),
+           mark);
     }
     Node node;
     node.kind = kind;
@@ -90,7 +93,8 @@ class Builder : public YAML::EventHandler {
     return node;
   }
 
-  void open(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor, Node::Kind kind) {
+  void open(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+            Node::Kind kind) {
     refuse_anchor(mark, anchor);
     if (tag != "?" && !tag.empty()) fail(problems::yaml_tag(tag), mark);
     if (open_.size() >= bounds_.depth) fail(problems::yaml_too_deep(bounds_.depth), mark);
@@ -150,7 +154,8 @@ class Listener : public YAML::EventHandler {
   void OnDocumentEnd() override {}
   void OnNull(const YAML::Mark&, YAML::anchor_t) override {}
   void OnAlias(const YAML::Mark&, YAML::anchor_t) override { stop(); }
-  void OnScalar(const YAML::Mark&, const std::string&, YAML::anchor_t, const std::string&) override {
+  void OnScalar(const YAML::Mark&, const std::string&, YAML::anchor_t,
+                const std::string&) override {
     stop();
   }
   void OnSequenceStart(const YAML::Mark&, const std::string&, YAML::anchor_t,
@@ -217,15 +222,15 @@ std::optional<Node> read_yaml(std::string_view text, const std::string& file, Pr
     }
     if (more) {
       const YAML::Mark mark = listener.first.value_or(YAML::Mark::null_mark());
-      problems.add(at(problems::yaml_second_document(),
-                      Place{file, mark.line + 1, mark.column + 1, {}}));
+      problems.add(
+          at(problems::yaml_second_document(), Place{file, mark.line + 1, mark.column + 1, {}}));
     }
   } catch (const Failure& failure) {
     problems.add(failure.problem());
     return std::nullopt;
   } catch (const YAML::Exception& error) {
-    problems.add(
-        at(problems::not_yaml(error.msg), Place{file, error.mark.line + 1, error.mark.column + 1, {}}));
+    problems.add(at(problems::not_yaml(error.msg),
+                    Place{file, error.mark.line + 1, error.mark.column + 1, {}}));
     return std::nullopt;
   }
   return builder.take_root();
@@ -247,7 +252,8 @@ std::optional<std::string> read_file(const std::string& file, ProblemList& probl
   }
   const auto size = std::filesystem::file_size(file, error);
   if (!error && size > bounds.bytes) {
-    problems.add(at(problems::file_too_large(std::to_string(size) + " bytes", bounds.bytes), place));
+    problems.add(
+        at(problems::file_too_large(std::to_string(size) + " bytes", bounds.bytes), place));
     return std::nullopt;
   }
   std::ostringstream text;

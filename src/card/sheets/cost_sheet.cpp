@@ -26,11 +26,13 @@ Row cost_row(const CostLine& line, const Cell& cost, const PriceList& prices) {
 Table cost_table(const PlateCost& cost, const PriceList& prices) {
   Table table;
   table.key = "lines";
-  table.columns = {words_column("ingredient", "Ingredient"), figures_column("used", "Used"),
+  table.columns = {words_column("ingredient", "Ingredient"),
+                   figures_column("used", "Used"),
                    figures_column("as_purchased_price", "AP price"),
                    figures_column("yield", "Yield"),
                    figures_column("edible_portion_price", "EP price"),
-                   figures_column("as_purchased", "As bought"), figures_column("cost", "Cost")};
+                   figures_column("as_purchased", "As bought"),
+                   figures_column("cost", "Cost")};
   std::vector<Money> costs;
   for (const CostLine& line : cost.lines) costs.push_back(line.cost);
   const std::vector<Cell> cells = card::apportioned_cells(costs, prices);
@@ -40,11 +42,15 @@ Table cost_table(const PlateCost& cost, const PriceList& prices) {
     if (line.part != part) table.open_group(line.part);
     part = line.part;
     table.add(cost_row(line, cells[i], prices));
+    if (line.credit > Money()) {
+      table.notes.push_back(line.name + ": less " + card::money(line.credit, prices).text +
+                            " for by-products.");
+    }
   }
   table.totals.push_back({words("Total"), {}, {}, {}, {}, {}, card::money(cost.total, prices)});
   if (cost.per_portion) {
-    table.totals.push_back({words("A portion"), {}, {}, {}, {}, {},
-                            card::money(*cost.per_portion, prices)});
+    table.totals.push_back(
+        {words("A portion"), {}, {}, {}, {}, {}, card::money(*cost.per_portion, prices)});
   }
   return table;
 }
@@ -64,7 +70,8 @@ void add_facts(const PlateCost& cost, const PriceList& prices, Sheet& sheet) {
 }
 
 const char* const note =
-    "AP: as purchased. EP: edible portion; of meat, as served. EP price = AP price / yield. What is "
+    "AP: as purchased. EP: edible portion; of meat, as served. EP price = AP price / yield. What "
+    "is "
     "used, not what must be bought in whole packs.";
 
 }  // namespace
@@ -96,6 +103,10 @@ Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceLis
     const PlateCost& dish = cost.dishes[i];
     summary.add({words(dish.recipe), dish.portions ? number_cell(*dish.portions, 1) : Cell{},
                  dish.per_portion ? card::money(*dish.per_portion, prices) : Cell{}, cells[i]});
+  }
+  if (cost.saved > Money()) {
+    summary.totals.push_back(
+        {words("By-products used, not bought"), {}, {}, card::money(-cost.saved, prices)});
   }
   summary.totals.push_back({words("Food"), {}, {}, card::money(cost.food, prices)});
   sheet.add(std::move(summary));

@@ -1,20 +1,48 @@
 #include "platewright/card/kitchen_view.hpp"
 
 #include "platewright/card/number_text.hpp"
-#include "platewright/quantity/kitchen_measure.hpp"
 #include "platewright/quantity/kitchen_measure_text.hpp"
 
 namespace platewright {
 namespace {
 
-/// The error in brackets where it is more than 2 %, the usual tolerance.
-std::string with_error(const std::string& text, const Rational& error) {
-  if (error <= kitchen_tolerance() && -error <= kitchen_tolerance()) return text;
+std::string_view system_title(MeasuringSystem system) {
+  switch (system) {
+    case MeasuringSystem::us:
+      return "US customary";
+    case MeasuringSystem::imperial:
+      return "imperial";
+    case MeasuringSystem::australian:
+      return "Australian metric";
+    case MeasuringSystem::japanese:
+      return "Japanese metric";
+    case MeasuringSystem::metric:
+    case MeasuringSystem::labelling:
+    case MeasuringSystem::any:
+      break;
+  }
+  return "metric";
+}
+
+}  // namespace
+
+std::string KitchenView::described() const {
+  std::string out(system_title(kitchen_.system));
+  out += " cups, spoons and pints; ";
+  if (kitchen_.rounding.policy) out += rounding_text(kitchen_.rounding);
+  if (kitchen_.rounding.measures) return out;
+  if (kitchen_.rounding.policy) out += ", capacities in ";
+  return out + "the fewest measures within " + percent_text(kitchen_.tolerance);
+}
+
+/// The error in brackets where it is more than the tolerance.
+std::string KitchenView::with_error(const std::string& text, const Rational& error) const {
+  if (error <= kitchen_.tolerance && -error <= kitchen_.tolerance) return text;
   return text + " (" + signed_percent_text(error) + ")";
 }
 
 /// Whole pieces from three on, halves below; a part of a piece that would vanish stays a half.
-std::string pieces_text(const Amount& amount) {
+std::string KitchenView::pieces_text(const Amount& amount) const {
   const Rational step = amount.number < 3 ? fraction(1, 2) : Rational(1);
   Rational shown = half_up(amount.number, step);
   if (shown == 0 && amount.number > 0) shown = step;
@@ -23,11 +51,8 @@ std::string pieces_text(const Amount& amount) {
   return amount.number == 0 ? text : with_error(text, (shown - amount.number) / amount.number);
 }
 
-}  // namespace
-
 Cell KitchenView::weight(const Mass& mass) const {
-  const KitchenMeasure weighed = weigh_out(mass, scale_);
-  return figure_as(kitchen_parts_text(weighed), mass.in(units::gram),
+  return figure_as(kitchen_parts_text(weighed_in(mass, kitchen_)), mass.in(units::gram),
                    as_short_decimal(mass.in(units::gram), 1), "g");
 }
 
@@ -35,13 +60,11 @@ Cell KitchenView::measure(const Amount& amount) const {
   const std::string shown = as_short_decimal(amount.number, 3);
   std::string text;
   switch (amount.dimension()) {
-    case UnitDimension::volume: {
-      const KitchenMeasure measured = kitchen_measure(to_volume(amount), set_);
-      text = with_error(kitchen_parts_text(measured), measured.error());
+    case UnitDimension::volume:
+      text = kitchen_measure_text(measured_in(to_volume(amount), kitchen_));
       break;
-    }
     case UnitDimension::mass: {
-      const KitchenMeasure weighed = weigh_out(to_mass(amount), scale_);
+      const KitchenMeasure weighed = weighed_in(to_mass(amount), kitchen_);
       text = with_error(kitchen_parts_text(weighed), weighed.error());
       break;
     }
@@ -55,10 +78,6 @@ Cell KitchenView::measure(const Amount& amount) const {
       break;
   }
   return figure_as(text, amount.number, shown, amount.unit.name());
-}
-
-std::string KitchenView::measure_with_error(const Amount& amount) const {
-  return kitchen_measure_text(kitchen_measure(to_volume(amount), set_));
 }
 
 Cell KitchenView::measure(const LineAmount& amount) const {

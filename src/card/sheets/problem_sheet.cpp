@@ -22,13 +22,16 @@ Sheet problem_sheet(const ProblemList& problems, const std::vector<std::string>&
   facts.add("warnings", "Warnings", number(warnings));
   sheet.add(std::move(facts));
   if (problems.all().empty()) return sheet;
-  Table table{"problems", "",
-              {words_column("id", "Id"), words_column("severity", "Severity"),
-               words_column("file", "File"), figures_column("line", "Line"),
-               figures_column("column", "Column"), words_column("path", "In the book"),
-               words_column("found", "Found"), words_column("expected", "Wanted"),
-               words_column("remedy", "Do")},
-              {}, {}, {}};
+  Table table{
+      "problems",
+      "",
+      {words_column("id", "Id"), words_column("severity", "Severity"), words_column("file", "File"),
+       figures_column("line", "Line"), figures_column("column", "Column"),
+       words_column("path", "In the book"), words_column("found", "Found"),
+       words_column("expected", "Wanted"), words_column("remedy", "Do")},
+      {},
+      {},
+      {}};
   for (const Problem& problem : problems.all()) {
     table.add({words(problem.id),
                words(problem.severity == Severity::error ? "problem" : "warning"),

@@ -3,44 +3,39 @@
 #include <algorithm>
 
 #include "card/sheets/recipe_card_parts.hpp"
+#include "card/sheets/recipe_card_size.hpp"
 #include "platewright/card/number_text.hpp"
 
 namespace platewright {
 namespace card {
 
-std::string piece_word(const TestedPieces& tested, const Rational& count) {
-  return count == 1 ? tested.piece : tested.piece + "s";
+/// Lines under the component that they belong to; `row_of` gives the cells of one.
+template <class RowOf>
+void add_lines(Table& table, const ScaledRecipe& scaled, RowOf&& row_of) {
+  std::string part;
+  for (const ScaledLine& line : scaled.lines) {
+    if (line.line->part != part) table.open_group(line.line->part);
+    part = line.line->part;
+    table.add(row_of(line));
+  }
 }
 
-std::string factor_text(const Rational& factor) { return as_short_decimal(factor, 4); }
-
-Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view) {
-  const Recipe& recipe = *scaled.recipe;
-  const ScalePlan& plan = scaled.plan;
-  Facts facts{"size", "", {}, ColumnKind::words};
-  if (plan.portions) {
-    std::string text = as_short_decimal(*plan.portions, 1, Rounding::down) + " portions";
-    if (recipe.makes.portion) text += " of " + view.measure(*recipe.makes.portion).text;
-    facts.add("portions", "Makes",
-              figure_as(text, *plan.portions, as_short_decimal(*plan.portions, 3), "portions"));
-  } else if (recipe.makes.amount) {
-    facts.add("makes", "Makes", view.measure(platewright::scaled(*recipe.makes.amount, plan.factor)));
-  }
-  if (plan.pieces) {
-    std::string text = as_mixed(half_up(*plan.pieces, fraction(1, 100))) + " " +
-                       piece_word(*recipe.tested, *plan.pieces) + " of " +
-                       view.weight(*plan.piece_weight).text;
-    if (plan.rounded_up) text += " (whole pieces)";
-    facts.add("pieces", "Roast", figure_as(text, *plan.pieces, as_short_decimal(*plan.pieces, 3),
-                                            recipe.tested->piece));
-  }
-  std::string factor = "\u00D7 " + factor_text(plan.factor);
-  if (plan.asked != plan.factor) factor += "  (asked for: \u00D7 " + factor_text(plan.asked) + ")";
-  facts.add("factor", "Factor", figure_as(factor, plan.factor, factor_text(plan.factor), ""));
-  return facts;
+/// The amount and the name alone, for print that is read from far off.
+Table large_table(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
+                  const CardViews& views) {
+  Table table;
+  table.key = "ingredients";
+  table.title = "Ingredients";
+  table.columns = {figures_column("amount", "Amount"), words_column("ingredient", "Ingredient")};
+  add_lines(table, scaled, [&](const ScaledLine& line) {
+    return Row{amount_to_take(scaled, line, book, views.main),
+               described_cell(sheet, scaled, line, book, views.main)};
+  });
+  return table;
 }
 
-Table ingredients_table(const ScaledRecipe& scaled, const Book& book, const CardViews& views) {
+Table ingredients_table(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
+                        const CardViews& views) {
   Table table;
   table.key = "ingredients";
   table.title = "Ingredients";
@@ -49,37 +44,10 @@ Table ingredients_table(const ScaledRecipe& scaled, const Book& book, const Card
   table.columns.push_back(words_column("measure", "Measure"));
   table.columns.push_back(figures_column("as_purchased", "As bought"));
   table.columns.push_back(words_column("ingredient", "Ingredient"));
-  std::string part;
-  for (const ScaledLine& line : scaled.lines) {
-    if (line.line->part != part) table.open_group(line.line->part);
-    part = line.line->part;
-    table.add(ingredient_row(scaled, line, book, views));
-  }
+  add_lines(table, scaled, [&](const ScaledLine& line) {
+    return ingredient_row(sheet, scaled, line, book, views);
+  });
   return table;
-}
-
-/// Both scales, the one of the book's measures first.
-std::string degrees(const Temperature& temperature, const KitchenView& view) {
-  return view.system() == MeasuringSystem::us ? fahrenheit_text(temperature)
-                                              : celsius_text(temperature);
-}
-
-Facts oven_facts(const Recipe& recipe, const KitchenView& view) {
-  Facts out{"oven", "Oven", {}, ColumnKind::words};
-  for (const OvenStep& step : recipe.oven) {
-    std::string line = degrees(step.oven, view);
-    if (step.time) {
-      line += step.until ? " for about " : " for ";
-      line += duration_text(step.time->in(units::minute));
-    }
-    if (step.until) line += ", until " + degrees(*step.until, view) + " inside";
-    out.add("step_" + std::to_string(out.facts.size() + 1), out.facts.empty() ? "First" : "Then",
-            words(line));
-  }
-  if (recipe.rest) {
-    out.add("rest", "Rest", words(duration_text(recipe.rest->in(units::minute))));
-  }
-  return out;
 }
 
 Steps method(const ScaledRecipe& scaled, const CardViews& views) {
@@ -105,11 +73,16 @@ Steps method(const ScaledRecipe& scaled, const CardViews& views) {
 void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
               const CardOptions& options) {
   const CardViews views(options, book);
-  sheet.add(size_facts(scaled, views.main));
+  Facts size = size_facts(scaled, views.main);
+  if (options.cost) add_cost(size, scaled, book);
+  sheet.add(std::move(size));
   sheet.add(allergen_box(*scaled.recipe, book));
-  sheet.add(ingredients_table(scaled, book, views));
-  if (auto weights = meat_weights(scaled, book, views.main)) sheet.add(std::move(*weights));
-  if (Facts oven = oven_facts(*scaled.recipe, views.main); !oven.facts.empty()) {
+  sheet.add(options.large ? large_table(sheet, scaled, book, views)
+                          : ingredients_table(sheet, scaled, book, views));
+  if (auto weights = meat_weights(sheet, scaled, book, views.main); weights && !options.large) {
+    sheet.add(std::move(*weights));
+  }
+  if (Facts oven = oven_facts(scaled, views.main); !oven.facts.empty()) {
     sheet.add(std::move(oven));
   }
   for (Box& box : safety_boxes(sheet, *scaled.recipe, book)) sheet.add(std::move(box));
@@ -135,13 +108,36 @@ std::string key_of_name(const std::string& name) {
   return out.empty() ? "recipe" : out;
 }
 
+/// A part for every recipe that is made, each before those that use it.
+void add_cards(Sheet& sheet, const Production& production, const Book& book,
+               const CardOptions& options) {
+  for (const SubRecipePlan& plan : production.sub_recipes) {
+    sheet.add(Part{key_of_name(plan.scaled.recipe->name), plan.scaled.recipe->name});
+    add_card(sheet, plan.scaled, book, options);
+  }
+  for (const DishPlan& plan : production.dishes) {
+    sheet.add(Part{key_of_name(plan.scaled.recipe->name), plan.scaled.recipe->name});
+    add_card(sheet, plan.scaled, book, options);
+  }
+}
+
 }  // namespace card
 
 Sheet recipe_card(const ScaledRecipe& scaled, const Book& book, const CardOptions& options) {
   Sheet sheet;
   sheet.kind = "card";
   sheet.title = scaled.recipe->name;
+  sheet.date = options.date;
   card::add_card(sheet, scaled, book, options);
+  return sheet;
+}
+
+Sheet production_cards(const Production& production, const Book& book, const CardOptions& options) {
+  Sheet sheet;
+  sheet.kind = "cards";
+  sheet.date = options.date;
+  if (!production.dishes.empty()) sheet.title = production.dishes.front().scaled.recipe->name;
+  card::add_cards(sheet, production, book, options);
   return sheet;
 }
 
@@ -152,19 +148,13 @@ Sheet event_cards(const Event& event, const Production& production, const Book& 
   sheet.title = event.name;
   if (event.at) {
     sheet.date = date_text(*event.at);
-    sheet.subtitles.push_back("served " + weekday_text(*event.at) + " " + date_text(*event.at) + " at " +
-                              clock_text(*event.at) + (event.zone.empty() ? "" : " " + event.zone));
+    sheet.subtitles.push_back("served " + weekday_text(*event.at) + " " + date_text(*event.at) +
+                              " at " + clock_text(*event.at) +
+                              (event.zone.empty() ? "" : " " + event.zone));
   }
-  sheet.subtitles.push_back(guest_count(event).str() + " guests, " +
-                            percent_text(event.over) + " over");
-  for (const SubRecipePlan& plan : production.sub_recipes) {
-    sheet.add(Part{card::key_of_name(plan.scaled.recipe->name), plan.scaled.recipe->name});
-    card::add_card(sheet, plan.scaled, book, options);
-  }
-  for (const DishPlan& plan : production.dishes) {
-    sheet.add(Part{card::key_of_name(plan.scaled.recipe->name), plan.scaled.recipe->name});
-    card::add_card(sheet, plan.scaled, book, options);
-  }
+  sheet.subtitles.push_back(guest_count(event).str() + " guests, " + percent_text(event.over) +
+                            " over");
+  card::add_cards(sheet, production, book, options);
   return sheet;
 }
 

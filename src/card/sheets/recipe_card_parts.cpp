@@ -4,6 +4,7 @@
 
 #include "platewright/card/number_text.hpp"
 #include "platewright/costing/bought_line.hpp"
+#include "platewright/quantity/kitchen_measure.hpp"
 #include "platewright/recipe/recipe_allergens.hpp"
 #include "platewright/safety/pull_temperature.hpp"
 
@@ -41,16 +42,65 @@ Cell piece_count(const ScaledRecipe& scaled) {
                    as_short_decimal(pieces, 3), word);
 }
 
+/// `2 % of water and lamb leg`.
+std::string share_text(const WeightShare& share) {
+  std::string out = percent_text(share.share, 2) + " of ";
+  for (std::size_t i = 0; i < share.of.size(); ++i) {
+    out += (i == 0 ? "" : " and ") + share.of[i];
+  }
+  return out;
+}
+
+bool is_egg(const std::string& name) {
+  return name == "egg" || name == "eggs" || name.find("whole egg") != std::string::npos;
+}
+
+/// Of a part of a whole thing (an egg, a can): the next whole number and what it does, and how to
+/// take the exact amount where its weight is known. Nothing where the whole number is within the
+/// usual tolerance.
+std::string whole_number_text(const ScaledLine& line, const IngredientWeights& weights,
+                              const KitchenView& view) {
+  const LineAmount& amount = first_amount(line);
+  if (!amount.low || amount.high || amount.low->dimension() != UnitDimension::pieces) return {};
+  const Rational& exact = amount.low->number;
+  const Rational whole = up_to(exact, 1);
+  const Rational more = exact > 0 ? whole / exact - 1 : Rational(0);
+  if (more <= kitchen_tolerance()) return {};
+  std::string out = "; exactly " + as_short_decimal(exact, 2);
+  if (const Cell weight = view.weight_of(amount, weights); !weight.text.empty()) {
+    out += is_egg(line.line->name) ? ": beat " + as_mixed(whole) + " and weigh out " + weight.text
+                                   : ": weigh out " + weight.text;
+  }
+  if (half_up(exact, exact < 3 ? fraction(1, 2) : Rational(1)) == whole) return out;
+  return out + "; " + as_mixed(whole) + " whole are " + signed_percent_text(more);
+}
+
 std::string described(const ScaledLine& line, const KitchenView& view) {
   std::string out = line.line->name;
   if (!line.line->preparation.empty()) out += ", " + line.line->preparation;
   if (line.line->stage && *line.line->stage != Stage::trimmed) {
     out += " (" + std::string(name_of(*line.line->stage)) + ")";
   }
+  if (line.line->share_of) out += " (" + share_text(*line.line->share_of) + ")";
   if (line.line->scale == ScalingRule::held_back) {
     out += " - at first; then to taste, up to " + view.measure(line.amount).text + " in all";
   }
   return out;
+}
+
+const IngredientWeights& weights_for(const ScaledLine& line, const Book& book) {
+  static const IngredientWeights none;
+  const Ingredient* ingredient =
+      line.line->is_recipe ? nullptr : book.recipes.find_ingredient(line.line->name);
+  return ingredient == nullptr ? none : weights_of(*ingredient, line.line->preparation);
+}
+
+/// The line that the roasts themselves are.
+bool is_roast(const ScaledRecipe& scaled, const ScaledLine& line, const Book& book) {
+  const Ingredient* ingredient =
+      line.line->is_recipe ? nullptr : book.recipes.find_ingredient(line.line->name);
+  return ingredient != nullptr && ingredient->is_cut && scaled.plan.pieces &&
+         line.line == piece_line(*scaled.recipe, book.recipes);
 }
 
 std::string signed_step(const TemperatureStep& step) {
@@ -63,7 +113,8 @@ std::string hold_text(const RoastHold& hold) {
 }
 
 std::string minimum_text(const MinimumTemperature& minimum) {
-  std::string out = minimum.authority + " (" + minimum.audience + "): " + fahrenheit_text(minimum.at);
+  std::string out =
+      minimum.authority + " (" + minimum.audience + "): " + fahrenheit_text(minimum.at);
   if (minimum.rest && *minimum.rest > Duration()) {
     out += ", then rest " + duration_text(minimum.rest->in(units::minute));
   }
@@ -79,8 +130,9 @@ void add_advisory(const PullCheck& check, Box& box) {
     case Advisory::not_needed:
       break;
     case Advisory::unless_held:
-      box.lines.push_back("BELOW THE MINIMUM: hold the roast for " + hold_text(*check.hold) +
-                          ", or tell guests in writing that it is undercooked (Food Code 3-603.11).");
+      box.lines.push_back(
+          "BELOW THE MINIMUM: hold the roast for " + hold_text(*check.hold) +
+          ", or tell guests in writing that it is undercooked (Food Code 3-603.11).");
       break;
     case Advisory::needed:
       box.lines.push_back(
@@ -94,7 +146,8 @@ void add_advisory(const PullCheck& check, Box& box) {
 std::vector<std::string> safety_keys(const Recipe& recipe, const Book& book) {
   std::vector<std::string> out;
   for (const RecipeLine& line : recipe.lines) {
-    const Ingredient* ingredient = line.is_recipe ? nullptr : book.recipes.find_ingredient(line.name);
+    const Ingredient* ingredient =
+        line.is_recipe ? nullptr : book.recipes.find_ingredient(line.name);
     if (ingredient == nullptr || ingredient->safety.empty()) continue;
     if (std::find(out.begin(), out.end(), ingredient->safety) == out.end()) {
       out.push_back(ingredient->safety);
@@ -105,29 +158,40 @@ std::vector<std::string> safety_keys(const Recipe& recipe, const Book& book) {
 
 }  // namespace
 
-Row ingredient_row(const ScaledRecipe& scaled, const ScaledLine& line, const Book& book,
-                   const CardViews& views) {
+Cell amount_to_take(const ScaledRecipe& scaled, const ScaledLine& line, const Book& book,
+                    const KitchenView& view) {
+  return is_roast(scaled, line, book) ? piece_count(scaled) : view.measure(first_amount(line));
+}
+
+Cell described_cell(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
+                    const Book& book, const KitchenView& view) {
+  std::string text = described(line, view);
+  if (!is_roast(scaled, line, book)) {
+    text += whole_number_text(line, weights_for(line, book), view);
+  }
+  const bool by_factor = line.line->scale == ScalingRule::by_cover && scaled.plan.cover_by_factor;
+  if (by_factor) text += " (by the factor: no weight by volume of the meat is known)";
+  if (scaled.plan.factor == 1) return words(text);
+  return cited(sheet, words(text), std::string(source_of(line.line->scale)));
+}
+
+Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
+                   const Book& book, const CardViews& views) {
   const LineAmount& amount = first_amount(line);
   const Ingredient* ingredient =
       line.line->is_recipe ? nullptr : book.recipes.find_ingredient(line.line->name);
-  const IngredientWeights none{line.line->name, {}};
-  const IngredientWeights& weights =
-      ingredient == nullptr ? none : weights_of(*ingredient, line.line->preparation);
-  const bool is_pieces = ingredient != nullptr && ingredient->is_cut && scaled.plan.pieces &&
-                         line.line == piece_line(*scaled.recipe, book.recipes);
+  const IngredientWeights& weights = weights_for(line, book);
   Row row;
   row.push_back(views.main.weight_of(amount, weights));
   if (views.metric) {
     const bool volume = amount.low && amount.low->dimension() == UnitDimension::volume;
-    row.push_back(volume ? views.metric->measure(amount) : views.metric->weight_of(amount, weights));
+    row.push_back(volume ? views.metric->measure(amount)
+                         : views.metric->weight_of(amount, weights));
   }
-  if (is_pieces) {
-    row.push_back(piece_count(scaled));
-  } else {
-    row.push_back(is_weight(amount) ? Cell{} : views.main.measure(amount));
-  }
+  const bool weighed = is_weight(amount) && !is_roast(scaled, line, book);
+  row.push_back(weighed ? Cell{} : amount_to_take(scaled, line, book, views.main));
   row.push_back(ingredient == nullptr ? Cell{} : as_bought(line, *ingredient, views.main));
-  row.push_back(words(described(line, views.main)));
+  row.push_back(described_cell(sheet, scaled, line, book, views.main));
   return row;
 }
 
@@ -137,7 +201,7 @@ StepLine step_line(const ScaledLine& line, const CardViews& views) {
   return {views.main.measure(first_amount(line)), name};
 }
 
-std::optional<Bars> meat_weights(const ScaledRecipe& scaled, const Book& book,
+std::optional<Bars> meat_weights(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
                                  const KitchenView& view) {
   for (const ScaledLine& line : scaled.lines) {
     const Ingredient* ingredient =
@@ -149,9 +213,14 @@ std::optional<Bars> meat_weights(const ScaledRecipe& scaled, const Book& book,
     Bars bars{"weights", line.line->name + ": " + ingredient->yield_name, {}};
     for (const LadderStep& step : ingredient->ladder.walk(purchased)) {
       const std::string stage(name_of(step.stage));
-      bars.bars.push_back({stage, stage, step.share, view.weight(step.mass),
-                           figure_as(percent_text(step.share), step.share,
-                                     as_short_decimal(step.share, 4), "")});
+      bars.bars.push_back(
+          {stage, stage, step.share, view.weight(step.mass),
+           figure_as(percent_text(step.share), step.share, as_short_decimal(step.share, 4), "")});
+    }
+    for (const Rung& rung : ingredient->ladder.rungs()) {
+      if (rung.source.text.empty()) continue;
+      cite(sheet, "Yield " + words_for(rung) + ": " + rung.source.text +
+                      (rung.source.row.empty() ? "" : ", " + rung.source.row));
     }
     return bars;
   }
@@ -193,14 +262,16 @@ std::vector<Box> safety_boxes(Sheet& sheet, const Recipe& recipe, const Book& bo
       const PullCheck check = check_pull_temperature(key, *pull, recipe.rest, book.tables.safety);
       box.lines.push_back("Pull at " + fahrenheit_text(*pull) + " inside, in the thickest part.");
       for (const MinimumCheck& minimum : check.checks) {
-        box.lines.push_back(minimum_text(minimum.minimum) +
-                            (minimum.reached ? ": reached" : ": short by " + signed_step(minimum.short_by)));
+        box.lines.push_back(
+            minimum_text(minimum.minimum) +
+            (minimum.reached ? ": reached" : ": short by " + signed_step(minimum.short_by)));
       }
       add_advisory(check, box);
     } else {
       for (const MinimumTemperature& minimum : minimums) box.lines.push_back(minimum_text(minimum));
     }
-    box.lines.push_back("Cook to temperature, not to time. Local codes and your inspector come first.");
+    box.lines.push_back(
+        "Cook to temperature, not to time. Local codes and your inspector come first.");
     for (const MinimumTemperature& minimum : minimums) cite(sheet, minimum.source);
     out.push_back(std::move(box));
   }

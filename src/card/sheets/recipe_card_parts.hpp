@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/book/kitchen_for.hpp"
 #include "platewright/card/kitchen_view.hpp"
 #include "platewright/card/recipe_card.hpp"
 
@@ -13,24 +14,34 @@ namespace platewright::card {
 /// The measures of the card, and the metric ones beside them if asked for.
 struct CardViews {
   CardViews(const CardOptions& options, const Book& book)
-      : main(options.system, book.tables.units) {
-    if (options.metric_too) metric.emplace(MeasuringSystem::metric, book.tables.units);
+      : main(options.kitchen ? *options.kitchen : kitchen_for(book, options.system)) {
+    if (options.metric_too) metric.emplace(kitchen_for(book, MeasuringSystem::metric));
   }
 
   KitchenView main;
   std::optional<KitchenView> metric;
 };
 
+/// What to measure out of a line: whole pieces for the roast itself, else its measure; of a line
+/// that is held back, the share that goes in at first.
+Cell amount_to_take(const ScaledRecipe& scaled, const ScaledLine& line, const Book& book,
+                    const KitchenView& view);
+
+/// Name, preparation, and what a cook needs to know of the line: what is held back, a part of a
+/// whole thing, a brine by weight. The source of a published rule is cited on the sheet.
+Cell described_cell(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
+                    const Book& book, const KitchenView& view);
+
 /// Measure, weight, weight as purchased, name and preparation of one line.
-Row ingredient_row(const ScaledRecipe& scaled, const ScaledLine& line, const Book& book,
-                   const CardViews& views);
+Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
+                   const Book& book, const CardViews& views);
 
 /// What a step takes of a line.
 StepLine step_line(const ScaledLine& line, const CardViews& views);
 
 /// The weight of the meat at each rung, from the weight bought to the weight served; nothing for a
-/// recipe without a cut.
-std::optional<Bars> meat_weights(const ScaledRecipe& scaled, const Book& book,
+/// recipe without a cut. Whose yields they are is cited on the sheet.
+std::optional<Bars> meat_weights(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
                                  const KitchenView& view);
 
 /// Allergens with the ingredients that bring them, and what the book does not say.

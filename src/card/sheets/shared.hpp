@@ -12,7 +12,9 @@
 
 namespace platewright::card {
 
-inline Rational plain(const Money& money) { return money.in(units::currency_unit); }
+inline Rational plain(const Money& money) {
+  return money.in(units::currency_unit);
+}
 
 /// The amount as a decimal with its unit's symbol: `3.5 lb`.
 inline Cell amount_cell(const Amount& amount, unsigned places = 2) {
@@ -31,7 +33,8 @@ inline Cell unit_price_cell(const UnitPrice& price, const PriceList& prices) {
 }
 
 /// Cells of money whose rounded figures sum to the rounded total exactly; `exact` stays exact.
-inline std::vector<Cell> apportioned_cells(const std::vector<Money>& lines, const PriceList& prices) {
+inline std::vector<Cell> apportioned_cells(const std::vector<Money>& lines,
+                                           const PriceList& prices) {
   std::vector<Rational> exact;
   for (const Money& line : lines) exact.push_back(plain(line));
   const Rational step = Rational(1) / power_of_ten(prices.minor_digits);

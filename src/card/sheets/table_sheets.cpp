@@ -10,7 +10,9 @@
 namespace platewright {
 namespace {
 
-std::string lower(std::string_view text) { return detail::plain_name(text); }
+std::string lower(std::string_view text) {
+  return detail::plain_name(text);
+}
 
 std::string joined(const std::vector<std::string>& names, const char* between = ", ") {
   std::string out;
@@ -45,19 +47,22 @@ class RowFilter {
 
 void fill_units(RowFilter& rows, const Tables& tables) {
   static const std::map<UnitDimension, std::string> canonical{
-      {UnitDimension::mass, "g"},     {UnitDimension::volume, "mL"}, {UnitDimension::length, "cm"},
-      {UnitDimension::area, "cm2"},   {UnitDimension::time, "s"},    {UnitDimension::pieces, "pieces"}};
+      {UnitDimension::mass, "g"},    {UnitDimension::volume, "mL"},
+      {UnitDimension::length, "cm"}, {UnitDimension::area, "cm2"},
+      {UnitDimension::time, "s"},    {UnitDimension::pieces, "pieces"}};
   for (const Unit& unit : tables.units.all()) {
     const UnitRecord& record = unit.record();
     const std::string exact = as_exact(record.size);
-    rows.add({words(record.name),
-              figure_as(exact + " " + canonical.at(record.dimension), record.size, exact,
-                        canonical.at(record.dimension)),
-              words(std::string(dimension_name(record.dimension))), words(record.exactness),
-              words(joined(record.names) + (record.bare.empty() ? "" : "; in a book of " +
-                                                                         std::string(system_name(record.system)) +
-                                                                         " measures: " + joined(record.bare))),
-              words(with_row(record.source, record.note))});
+    rows.add(
+        {words(record.name),
+         figure_as(exact + " " + canonical.at(record.dimension), record.size, exact,
+                   canonical.at(record.dimension)),
+         words(std::string(dimension_name(record.dimension))), words(record.exactness),
+         words(joined(record.names) +
+               (record.bare.empty() ? ""
+                                    : "; in a book of " + std::string(system_name(record.system)) +
+                                          " measures: " + joined(record.bare))),
+         words(with_row(record.source, record.note))});
   }
 }
 
@@ -68,8 +73,7 @@ void fill_weights(RowFilter& rows, const Tables& tables, bool pieces) {
       const std::string grams = as_short_decimal(row.weighs.in(units::gram), 2);
       std::string measure = amount_text(row.measure);
       if (!row.size.empty()) measure += ", " + row.size;
-      rows.add({words(weights.name), words(measure),
-                figure(row.weighs.in(units::gram), grams, "g"),
+      rows.add({words(weights.name), words(measure), figure(row.weighs.in(units::gram), grams, "g"),
                 words(with_row(row.source, row.row))});
     }
   }
@@ -116,12 +120,20 @@ void fill_safety(RowFilter& rows, const Tables& tables) {
               time(row.rest), words(with_row(with_row(row.source, row.row), row.note))});
   }
   for (const RoastHold& row : tables.safety.roast_holds) {
-    rows.add({words("roast hold"), words("whole meat roasts"), fahrenheit_cell(row.at),
-              duration_cell(row.hold.in(units::minute)), {}, words(with_row(row.authority, row.row))});
+    rows.add({words("roast hold"),
+              words("whole meat roasts"),
+              fahrenheit_cell(row.at),
+              duration_cell(row.hold.in(units::minute)),
+              {},
+              words(with_row(row.authority, row.row))});
   }
   for (const SafetyLimit& row : tables.safety.limits) {
-    rows.add({words("limit"), words(row.limit), row.at ? fahrenheit_cell(*row.at) : Cell{},
-              time(row.within), {}, words(with_row(with_row(row.source, row.row), row.note))});
+    rows.add({words("limit"),
+              words(row.limit),
+              row.at ? fahrenheit_cell(*row.at) : Cell{},
+              time(row.within),
+              {},
+              words(with_row(with_row(row.source, row.row), row.note))});
   }
 }
 
@@ -170,8 +182,8 @@ const std::map<std::string, TableForm>& forms() {
         fill_cuts}},
       {"produce",
        {"Produce",
-        {w("produce", "Produce"), w("trim", "Trim"), f("yield", "Yield"),
-         f("factor", "AP / EP"), w("source", "Source")},
+        {w("produce", "Produce"), w("trim", "Trim"), f("yield", "Yield"), f("factor", "AP / EP"),
+         w("source", "Source")},
         fill_produce}},
       {"grains",
        {"Grains, pulses and pasta: cooked weight / dry weight",
@@ -219,7 +231,8 @@ Sheet table_sheet(const std::string& name, const std::vector<std::string>& words
   form->second.fill(rows, tables);
   if (table.groups.empty()) throw Failure(problems::no_such_row(name, joined(words, " ")));
   if (name == "safety") {
-    table.notes = {"Minimums of the authorities named. Local codes and licensed practice come first."};
+    table.notes = {
+        "Minimums of the authorities named. Local codes and licensed practice come first."};
   }
   sheet.add(std::move(table));
   return sheet;

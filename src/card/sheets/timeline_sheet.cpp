@@ -39,10 +39,13 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
   if (const std::string served = card::served_text(event); !served.empty()) {
     sheet.subtitles.push_back(served);
   }
-  Table table{"clock", "",
+  Table table{"clock",
+              "",
               {words_column("earliest", "From"), words_column("latest", "Latest"),
                words_column("recipe", "For"), words_column("what", "Begin")},
-              {}, {}, {}};
+              {},
+              {},
+              {}};
   for (const TimelineEntry& entry : timeline.entries) {
     const bool span = entry.earliest && *entry.earliest != entry.latest;
     std::string latest = entry.kind == TimelineKind::order
@@ -52,9 +55,10 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
     table.add({words(span ? moment(*entry.earliest) : ""), words(latest), words(entry.recipe),
                words(what(entry))});
   }
-  table.notes = {"Times of roasting are estimates: cook to temperature. Keep raw meat at 41 \u00B0F "
-                 "(5 \u00B0C) or below until it goes into the oven, and hot food at 135 \u00B0F (57 "
-                 "\u00B0C) or above (FDA Food Code 2022, 3-501.16); local codes come first."};
+  table.notes = {
+      "Times of roasting are estimates: cook to temperature. Keep raw meat at 41 \u00B0F "
+      "(5 \u00B0C) or below until it goes into the oven, and hot food at 135 \u00B0F (57 "
+      "\u00B0C) or above (FDA Food Code 2022, 3-501.16); local codes come first."};
   sheet.add(std::move(table));
   return sheet;
 }

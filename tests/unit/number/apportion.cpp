@@ -1,6 +1,7 @@
 // Rounded lines that add up.
 
 #include "platewright/number/apportion.hpp"
+
 #include "support/catch.hpp"
 
 using namespace platewright;

@@ -1,6 +1,7 @@
 // Numbers as people type them.
 
 #include "platewright/number/read.hpp"
+
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
 

@@ -1,6 +1,7 @@
 // Rounding by name.
 
 #include "platewright/number/round.hpp"
+
 #include "support/catch.hpp"
 
 using namespace platewright;

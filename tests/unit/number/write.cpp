@@ -1,6 +1,7 @@
 // Numbers as text.
 
 #include "platewright/number/write.hpp"
+
 #include "support/catch.hpp"
 
 using namespace platewright;

@@ -1,6 +1,7 @@
 // "Did you mean".
 
 #include "platewright/problem/nearest.hpp"
+
 #include "support/catch.hpp"
 
 using namespace platewright;

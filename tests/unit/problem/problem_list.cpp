@@ -1,7 +1,8 @@
 // All problems of one run.
 
-#include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/problem_list.hpp"
+
+#include "platewright/problem/catalogue/numbers.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

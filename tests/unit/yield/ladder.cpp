@@ -148,3 +148,19 @@ TEST_CASE("goods that lost nothing so far can be given a yield") {
   CHECK(ladder.yield() == fraction(9, 10));
   CHECK(ladder.rungs().front().own);
 }
+
+TEST_CASE("a test of one's own goes on from the last stage or stands in a rung's place") {
+  const Ladder cooked(
+      {{Stage::purchased, Stage::cooked, fraction(3, 4), {Loss::cooking}, {}, {}, {}, false}});
+  const Source ours{"our own test", {}};
+  const Ladder longer = cooked.with_own_test(Stage::cooked, Stage::served, fraction(4, 5), ours);
+  REQUIRE(longer.rungs().size() == 2);
+  CHECK(longer.yield() == fraction(3, 5));
+  CHECK(longer.rungs().back().holds == std::vector<Loss>{Loss::carving});
+  CHECK(longer.rungs().back().own);
+  const Ladder replaced =
+      cooked.with_own_test(Stage::purchased, Stage::cooked, fraction(7, 10), ours);
+  REQUIRE(replaced.rungs().size() == 1);
+  CHECK(replaced.yield() == fraction(7, 10));
+  CHECK(replaced.rungs().front().holds == std::vector<Loss>{Loss::cooking});
+}

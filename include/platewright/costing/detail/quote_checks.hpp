@@ -39,15 +39,36 @@ inline void check_rule(PricingRule rule, const Rational& share) {
   }
 }
 
+inline void check_deposit(const Conditions& conditions) {
+  if (!conditions.deposit) return;
+  if (conditions.deposit->share) check_share("a deposit", *conditions.deposit->share);
+  if (conditions.deposit->sum) check_not_negative("a deposit", *conditions.deposit->sum);
+}
+
 inline void check_terms(const QuoteTerms& terms) {
   check_share("a Q factor", terms.q_factor);
   check_not_negative("an overhead", terms.overhead);
   check_share("a tax", terms.tax);
-  if (terms.service) check_share("a service charge", terms.service->share);
+  if (terms.service) {
+    check_share("a service charge", terms.service->share);
+    if (terms.service->after_tax && terms.service->taxed) {
+      throw Failure(problems::charge_taxed_after_tax());
+    }
+  }
+  if (terms.gratuity) check_share("a gratuity", terms.gratuity->share);
+  check_not_negative("an overhead", terms.overhead_of_event);
+  check_share("a contingency", terms.contingency);
+  if (terms.minimum_charge) check_not_negative("a minimum charge", *terms.minimum_charge);
+  for (const PriceStep& step : terms.price_steps) check_share("what is off the price", step.off);
+  check_deposit(terms.conditions);
   check_rule(terms.rule, terms.rule_share);
   if (terms.round_up_to) check_positive("a step of the price", *terms.round_up_to);
   for (const LabourLine& line : terms.labour) {
     check_not_negative("a cost of labour", line.rate * (line.time * line.workers));
+    check_not_negative("a share of benefits", line.benefits);
+    if (line.guests_per_worker) {
+      check_positive("a number of guests for a worker", *line.guests_per_worker);
+    }
   }
   for (const ExtraLine& line : terms.extras) check_not_negative("a price of an extra", line.price);
 }

@@ -65,19 +65,24 @@ inline Problem name_twice(std::string_view what, std::string_view name, std::str
 
 inline Problem not_a_book(std::string_view first_key) {
   return make_problem("not-a-book", "a file that begins with the key " + in_quotes(first_key),
-                      "one of the keys \"recipe\", \"larder\", \"event\" or \"tables\"",
+                      "one of the keys \"recipe\", \"larder\", \"prices\", \"event\" or \"tables\"",
                       "say what the file is; the README shows one of each");
 }
 
 inline Problem nothing_to_do(std::string_view file, std::string_view wanted) {
   return make_problem("nothing-to-do", in_quotes(file, 200) + " holds no " + std::string(wanted),
-                      "a file with " + std::string(wanted), "name another file");
+                      "a file that holds one", "name another file");
 }
 
 inline Problem no_such_row(std::string_view table, std::string_view words) {
   return make_problem("no-such-row",
                       "no row of " + std::string(table) + " with " + in_quotes(words),
                       "words that a row holds", "try one word, or part of one");
+}
+
+inline Problem day_malformed(std::string_view text, std::string why) {
+  return make_problem("day-malformed", in_quotes(text) + " (" + std::move(why) + ")",
+                      "a day such as 2027-10-09", "write year, month and day, largest first");
 }
 
 inline Problem date_malformed(std::string_view text, std::string why) {

@@ -22,4 +22,11 @@ inline Problem quote_nobody_pays() {
                       "correct the guests or their price shares");
 }
 
+inline Problem charge_taxed_after_tax() {
+  return make_problem("charge-taxed-after-tax",
+                      "a service charge on the price with its tax that is taxed itself",
+                      "one of `taxed` and `after tax`",
+                      "ask which of the two the tax office wants, and leave the other out");
+}
+
 }  // namespace platewright::problems

@@ -11,18 +11,21 @@
 namespace platewright::problems {
 
 inline Problem file_not_there(std::string_view file) {
-  return make_problem("file-not-there", "no file " + in_quotes(file, 200), "a file that can be read",
+  return make_problem("file-not-there", "no file " + in_quotes(file, 200),
+                      "a file that can be read",
                       "check the name; files named in a book are looked for beside it");
 }
 
 inline Problem file_not_readable(std::string_view file) {
   return make_problem("file-not-readable", in_quotes(file, 200) + " can't be read",
-                      "a plain file that this user may read", "check what it is, and its permissions");
+                      "a plain file that this user may read",
+                      "check what it is, and its permissions");
 }
 
 inline Problem file_not_writable(std::string_view file) {
   return make_problem("file-not-writable", in_quotes(file, 200) + " can't be written",
-                      "a place where this user may write", "choose another file; nothing was written");
+                      "a place where this user may write",
+                      "choose another file; nothing was written");
 }
 
 inline Problem file_too_large(std::string_view what, std::size_t most) {
@@ -54,9 +57,10 @@ inline Problem yaml_empty() {
 }
 
 inline Problem yaml_alias() {
-  return make_problem("yaml-alias", "an anchor (&) or an alias (*)", "every value written out",
-                      "write the value again where it is meant; if the text begins with & or *, put "
-                      "it in quotation marks");
+  return make_problem(
+      "yaml-alias", "an anchor (&) or an alias (*)", "every value written out",
+      "write the value again where it is meant; if the text begins with & or *, put "
+      "it in quotation marks");
 }
 
 inline Problem yaml_tag(std::string_view tag) {
@@ -75,14 +79,14 @@ inline Problem yaml_second_document() {
 }
 
 inline Problem key_not_text() {
-  return make_problem("key-not-text", "a key that is not one plain text", "a short name before the colon",
-                      "check the indentation and the colons");
+  return make_problem("key-not-text", "a key that is not one plain text",
+                      "a short name before the colon", "check the indentation and the colons");
 }
 
 inline Problem key_twice(std::string_view key, int first_line) {
-  return make_problem("key-twice",
-                      in_quotes(key) + " again, first written on line " + std::to_string(first_line),
-                      "each key once", "take one of the two out, or rename it");
+  return make_problem(
+      "key-twice", in_quotes(key) + " again, first written on line " + std::to_string(first_line),
+      "each key once", "take one of the two out, or rename it");
 }
 
 }  // namespace platewright::problems

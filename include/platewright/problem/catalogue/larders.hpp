@@ -10,19 +10,22 @@
 namespace platewright::problems {
 
 inline Problem price_without_pack(std::string_view ingredient) {
-  return make_problem("price-without-pack", "a price of " + in_quotes(ingredient) + " for no pack",
-                      "what the price is for: `pack: 40 lb`, or `piece: 7.5 lb` for goods by the piece",
-                      "write how it is sold");
+  return make_problem(
+      "price-without-pack", "a price of " + in_quotes(ingredient) + " for no pack",
+      "what the price is for: `pack: 40 lb`, or `piece: 7.5 lb` for goods by the piece",
+      "write how it is sold");
 }
 
 inline Problem price_malformed(std::string_view text) {
   return make_problem("price-malformed", in_quotes(text),
-                      "a price such as 12.50 (for the pack) or 8.95 per lb", "write it in one of these forms");
+                      "a price such as 12.50 (for the pack) or 8.95 per lb",
+                      "write it in one of these forms");
 }
 
 inline Problem currency_malformed(std::string_view text) {
   return make_problem("currency-malformed", "the currency " + in_quotes(text),
-                      "a code of ISO 4217, such as USD, EUR or GBP", "write its three capital letters");
+                      "a code of ISO 4217, such as USD, EUR or GBP",
+                      "write its three capital letters");
 }
 
 inline Problem currency_differs(std::string_view found, std::string_view first) {
@@ -44,6 +47,14 @@ inline Problem allergens_not_stated(std::string_view ingredient) {
                       "`allergens: none`, or a list such as `allergens: [milk]`",
                       "read the label or ask the supplier; until then every card says that it is "
                       "not known");
+}
+
+inline Problem by_product_counted_twice(std::string_view name) {
+  return make_problem(
+      "by-product-counted-twice",
+      "the by-product " + in_quotes(name) + " with both or none of worth and used as",
+      "either what it is worth, or the ingredient that it is used as",
+      "keep one of the two: what is used again is not credited too");
 }
 
 inline Problem pack_malformed(std::string_view text) {

@@ -16,11 +16,13 @@ inline Problem number_missing(std::string_view text) {
 
 inline Problem number_malformed(std::string_view text, std::string why) {
   return make_problem("number-malformed", in_quotes(text) + " (" + std::move(why) + ")",
-                      "a number such as 3, 0.75, 1/3 or 1 1/2", "write the number in one of these forms");
+                      "a number such as 3, 0.75, 1/3 or 1 1/2",
+                      "write the number in one of these forms");
 }
 
 inline Problem number_has_comma(std::string_view text) {
-  return make_problem("number-comma", in_quotes(text), "a decimal point, and no grouping of thousands",
+  return make_problem("number-comma", in_quotes(text),
+                      "a decimal point, and no grouping of thousands",
                       "write 1.5 for one and a half, and 1500 for fifteen hundred");
 }
 
@@ -35,13 +37,19 @@ inline Problem number_exponent(std::string_view text) {
 }
 
 inline Problem number_zero_denominator(std::string_view text) {
-  return make_problem("number-zero-denominator", in_quotes(text), "a fraction with a denominator above 0",
-                      "correct the fraction");
+  return make_problem("number-zero-denominator", in_quotes(text),
+                      "a fraction with a denominator above 0", "correct the fraction");
 }
 
 inline Problem number_too_long(std::string_view text) {
   return make_problem("number-too-long", in_quotes(text), "at most 18 digits",
                       "round the figure to what a scale or an invoice can show");
+}
+
+inline Problem number_not_finite() {
+  return make_problem("number-not-finite",
+                      "a floating-point number that is infinite or not a number", "a finite number",
+                      "look for a division by 0 before it");
 }
 
 inline Problem number_not_positive(std::string_view what, std::string_view found) {

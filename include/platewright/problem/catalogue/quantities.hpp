@@ -13,7 +13,8 @@ namespace platewright::problems {
 
 inline Problem unit_unknown(std::string_view unit, const std::vector<std::string>& known) {
   std::string remedy = did_you_mean(unit, known);
-  if (remedy.empty()) remedy = "see `platewright tables units`, or add the unit to tables of your own";
+  if (remedy.empty())
+    remedy = "see `platewright tables units`, or add the unit to tables of your own";
   return make_problem("unit-unknown", "the unit " + in_quotes(unit), "a unit of the table",
                       std::move(remedy));
 }
@@ -28,25 +29,25 @@ inline Problem units_do_not_mix(std::string_view left, std::string_view left_dim
   return make_problem("units-do-not-mix",
                       std::string(left) + " is " + std::string(left_dimension) + " and " +
                           std::string(right) + " is " + std::string(right_dimension),
-                      "amounts of one dimension", "an ounce (oz) is weight, a fluid ounce (fl oz) is "
+                      "amounts of one dimension",
+                      "an ounce (oz) is weight, a fluid ounce (fl oz) is "
                       "capacity; write both amounts in one of them");
 }
 
 inline Problem wrong_dimension(std::string_view amount, std::string_view found,
                                std::string_view wanted) {
-  return make_problem("wrong-dimension",
-                      std::string(amount) + ", which is " + std::string(found), std::string(wanted),
-                      "write an amount of " + std::string(wanted));
+  return make_problem("wrong-dimension", std::string(amount) + ", which is " + std::string(found),
+                      std::string(wanted), "write an amount of " + std::string(wanted));
 }
 
 inline Problem density_missing(std::string_view ingredient, std::string_view from,
                                std::string_view to) {
-  return make_problem(
-      "density-missing",
-      "no weight of a measure of " + in_quotes(ingredient) + " to get from " + std::string(from) +
-          " to " + std::string(to),
-      "the weight of one cup, spoon or litre of it",
-      "weigh one and write it into the larder, as in `weighs: {1 cup: 125 g}`; there is no default");
+  return make_problem("density-missing",
+                      "no weight of a measure of " + in_quotes(ingredient) + " to get from " +
+                          std::string(from) + " to " + std::string(to),
+                      "the weight of one cup, spoon or litre of it",
+                      "weigh one and write it into the larder, as in `weighs: {1 cup: 125 g}`; "
+                      "there is no default");
 }
 
 inline Problem piece_weight_missing(std::string_view ingredient, std::string_view kind,

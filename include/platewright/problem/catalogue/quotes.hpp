@@ -9,10 +9,11 @@
 namespace platewright::problems {
 
 inline Problem pricing_rules_count(int found) {
-  return make_problem("pricing-rules", std::to_string(found) + " pricing rules",
-                      "one of margin, mark-up and food cost",
-                      "a margin is a share of the price, a mark-up a share of the cost, a food cost "
-                      "compares the food with the price: keep the one you mean");
+  return make_problem(
+      "pricing-rules", std::to_string(found) + " pricing rules",
+      "one of margin, mark-up and food cost",
+      "a margin is a share of the price, a mark-up a share of the cost, a food cost "
+      "compares the food with the price: keep the one you mean");
 }
 
 inline Problem quote_terms_missing(std::string_view event) {

@@ -28,11 +28,16 @@ inline Problem recipe_has_no_portions(std::string_view recipe) {
                       "write it, or scale by a factor instead of by portions");
 }
 
+inline Problem recipe_has_no_portion_size(std::string_view recipe) {
+  return make_problem(
+      "recipe-no-portion-size", in_quotes(recipe) + " does not say how large its portions are",
+      "`makes: 10 portions of 6 oz`", "write it, or scale by portions or by a factor");
+}
+
 inline Problem recipe_has_no_pieces(std::string_view recipe) {
-  return make_problem("recipe-no-pieces",
-                      in_quotes(recipe) + " does not say on what pieces it was tested",
-                      "`tested on: 1 leg of 7.5 lb`",
-                      "write it, or scale by portions or by a factor");
+  return make_problem(
+      "recipe-no-pieces", in_quotes(recipe) + " does not say on what pieces it was tested",
+      "`tested on: 1 leg of 7.5 lb`", "write it, or scale by portions or by a factor");
 }
 
 inline Problem recipe_has_no_amount(std::string_view recipe) {
@@ -101,9 +106,44 @@ inline Problem scale_missing_factor() {
                       "one of portions, pieces, a factor, or a weight on hand", "name one");
 }
 
+inline Problem short_line_unusable(std::string_view line, std::string_view rule) {
+  return make_problem("short-not-in-proportion",
+                      in_quotes(line) + ", which is scaled " + std::string(rule),
+                      "an ingredient whose amount follows the factor or the pieces",
+                      "scale by another ingredient, by portions or by a factor");
+}
+
+inline Problem short_malformed(std::string_view text) {
+  return make_problem("short-malformed", in_quotes(text),
+                      "an ingredient and how much of it there is, as in `garlic: 3 lb`",
+                      "write it in this form");
+}
+
+inline Problem short_of_a_piece(std::string_view line, std::string_view piece) {
+  return make_problem(
+      "short-of-a-piece",
+      "so little of " + in_quotes(line) + " that it is not enough for one " + std::string(piece),
+      "enough for one whole " + std::string(piece),
+      "find more of it, or scale by a factor instead");
+}
+
+inline Problem share_of_unknown(std::string_view name, const std::vector<std::string>& lines) {
+  std::string remedy = did_you_mean(name, lines);
+  if (remedy.empty()) remedy = "name other lines of the recipe, each of which has a weight";
+  return make_problem("share-of-unknown", "a share of the weight of " + in_quotes(name),
+                      "the name of a line of this recipe whose weight is known, or `meat`",
+                      std::move(remedy));
+}
+
+inline Problem largest_batch_malformed(std::string_view text) {
+  return make_problem("largest-batch", in_quotes(text),
+                      "how many tested batches are made at once at most, as in `3 times`",
+                      "write a number above 0 and `times`");
+}
+
 inline Problem by_surface_without_pieces(std::string_view line) {
   return make_problem("surface-no-pieces",
-                      in_quotes(line) + " follows the surface of pieces that the recipe does not name",
+                      in_quotes(line) + " follows pieces that the recipe does not name",
                       "`tested on: 1 leg of 7.5 lb`",
                       "write on what the recipe was tested, or scale the line in proportion");
 }

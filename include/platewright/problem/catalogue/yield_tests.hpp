@@ -29,8 +29,8 @@ inline Problem parts_unaccounted(std::string_view parts, std::string_view whole,
 
 inline Problem part_weight_missing(std::string_view part) {
   return make_problem("part-weight-missing", "no weight for " + in_quotes(part),
-                      "a weight for every part but one cutting loss",
-                      "weigh the part; only one cutting loss can be worked out as the rest");
+                      "a weight for every part but one usable part or cutting loss",
+                      "weigh the part; only one usable part or cutting loss can be the rest");
 }
 
 inline Problem part_value_not_credited(std::string_view part) {

@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
@@ -82,13 +83,23 @@ inline Problem stage_missing(std::string_view wanted, std::string_view stages) {
                       "add a rung that reaches the stage, or ask for one that is there");
 }
 
-/// `kind` is cut, produce, grain or yield.
-inline Problem yield_name_unknown(std::string_view kind, std::string_view found, std::string help) {
-  return make_problem(std::string(kind) + "-unknown", in_quotes(found),
-                      "a name from the table of yields (" + std::string(kind) + ")",
-                      help.empty() ? "list the names with `platewright tables`, or give a yield of "
-                                     "your own"
-                                   : std::move(help));
+/// `kind` is cut, produce or grain; any other word stands for all rows of yields.
+inline Problem yield_name_unknown(std::string_view kind, std::string_view name, std::string help) {
+  std::string found = in_quotes(name);
+  std::string expected = "a name from the table of yields (" + std::string(kind) + ")";
+  if (help.empty()) {
+    help = "list the names with `platewright tables`, or give a yield of your own";
+  }
+  if (kind == "cut") {
+    return make_problem("cut-unknown", std::move(found), std::move(expected), std::move(help));
+  }
+  if (kind == "produce") {
+    return make_problem("produce-unknown", std::move(found), std::move(expected), std::move(help));
+  }
+  if (kind == "grain") {
+    return make_problem("grain-unknown", std::move(found), std::move(expected), std::move(help));
+  }
+  return make_problem("yield-unknown", std::move(found), std::move(expected), std::move(help));
 }
 
 inline Problem yield_name_twice(std::string_view name) {

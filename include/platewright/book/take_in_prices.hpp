@@ -1,0 +1,26 @@
+#pragma once
+// A supplier's price list, as a file of prices for the book.
+
+#include <cstddef>
+#include <optional>
+#include <string>
+
+#include "platewright/book/book.hpp"
+#include "platewright/problem/problem_list.hpp"
+
+namespace platewright {
+
+/// A book file of the kind `prices`, and what became of the rows.
+struct TakenPrices {
+  std::string text;
+  std::size_t taken = 0;
+  std::size_t unmatched = 0;
+};
+
+/// Reads `header_file`, which names a CSV file beside it and says which columns hold item, pack and
+/// price, and turns each row whose item it or the book's larder names into an offer. Other rows are
+/// warnings in `problems`, nothing is guessed. Returns nothing where any row has an error.
+std::optional<TakenPrices> take_in_prices(const std::string& header_file, const Book& book,
+                                          ProblemList& problems);
+
+}  // namespace platewright

@@ -1,0 +1,25 @@
+#pragma once
+// What is left of a piece: credited, or used in another recipe, never both.
+
+#include "platewright/costing/price_list.hpp"
+#include "platewright/costing/unit_price.hpp"
+
+namespace platewright {
+
+/// The weight of a by-product of `bought`, in the measure that its worth is for. Throws Failure
+/// where the goods are not bought in that measure.
+inline Amount by_product_of(const ByProduct& by_product, const Amount& bought) {
+  return scaled(in_unit(bought, by_product.unit), by_product.share);
+}
+
+/// The worth of the by-products of `bought` that are credited.
+inline Money by_product_credit(const PriceEntry& entry, const Amount& bought) {
+  Money out;
+  for (const ByProduct& by_product : entry.by_products) {
+    if (!by_product.used_as.empty()) continue;
+    out += by_product.worth * by_product_of(by_product, bought).number;
+  }
+  return out;
+}
+
+}  // namespace platewright

@@ -1,0 +1,107 @@
+#pragma once
+// Which of many offers counts: by day, by choice of supplier, and with a unit price rounded or not.
+
+#include <algorithm>
+#include <chrono>
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include "platewright/costing/price_list.hpp"
+#include "platewright/costing/round_money.hpp"
+#include "platewright/costing/unit_price.hpp"
+
+namespace platewright {
+
+/// Preferred: in the order of the book. Cheapest: by the price of a unit, among the offers that are
+/// in the measure of the preferred one.
+enum class SupplierChoice { preferred, cheapest };
+
+namespace detail {
+
+inline bool same_offer(const Purchase& left, const Purchase& right) {
+  return left.supplier == right.supplier && left.pack_text == right.pack_text &&
+         left.by_the_piece == right.by_the_piece;
+}
+
+/// Whether `other` counts instead of `known`, which stands before it.
+inline bool is_newer(const Purchase& other, const Purchase& known) {
+  return other.on && (!known.on || *other.on > *known.on);
+}
+
+inline std::vector<Purchase> newest_offers(const std::vector<Purchase>& history,
+                                           const std::optional<std::chrono::local_days>& day) {
+  std::vector<Purchase> out;
+  for (const Purchase& purchase : history) {
+    if (day && purchase.on && *purchase.on > *day) continue;
+    const auto known = std::find_if(
+        out.begin(), out.end(), [&](const Purchase& offer) { return same_offer(offer, purchase); });
+    if (known == out.end()) {
+      out.push_back(purchase);
+    } else if (is_newer(purchase, *known)) {
+      *known = purchase;
+    }
+  }
+  return out;
+}
+
+inline Rational price_of_canonical_unit(const Purchase& purchase) {
+  return purchase.price.in(units::currency_unit) / purchase.content.canonical();
+}
+
+inline void put_cheapest_first(std::vector<Purchase>& offers) {
+  if (offers.empty()) return;
+  const Unit unit = offers.front().content.unit;
+  const auto comparable = std::stable_partition(
+      offers.begin(), offers.end(),
+      [&](const Purchase& offer) { return same_measure(offer.content.unit, unit); });
+  std::stable_sort(offers.begin(), comparable, [](const Purchase& left, const Purchase& right) {
+    return price_of_canonical_unit(left) < price_of_canonical_unit(right);
+  });
+}
+
+}  // namespace detail
+
+/// The price list of one day: of every offer (one supplier, one pack) the newest price on or before
+/// it, the newest of all where no day is given. The offer that counts stands first. An ingredient
+/// all of whose prices are later has none left.
+inline PriceList current_prices(PriceList history,
+                                const std::optional<std::chrono::local_days>& day,
+                                SupplierChoice choice = SupplierChoice::preferred) {
+  for (auto& [name, entry] : history.entries) {
+    entry.purchases = detail::newest_offers(entry.purchases, day);
+    if (choice == SupplierChoice::cheapest) detail::put_cheapest_first(entry.purchases);
+  }
+  return history;
+}
+
+/// The whole history with the newest price of every offer in front, for whoever asks about no day.
+inline PriceList with_newest_first(PriceList history) {
+  for (auto& [name, entry] : history.entries) {
+    std::vector<Purchase> ordered = detail::newest_offers(entry.purchases, std::nullopt);
+    for (const Purchase& purchase : entry.purchases) {
+      const bool there = std::any_of(ordered.begin(), ordered.end(), [&](const Purchase& newest) {
+        return detail::same_offer(newest, purchase) && newest.on == purchase.on;
+      });
+      if (!there) ordered.push_back(purchase);
+    }
+    entry.purchases = std::move(ordered);
+  }
+  return history;
+}
+
+/// The same list with the price of every unit (a pound, a piece) rounded half up to the minor unit
+/// before anything is multiplied by it, as some printed sheets do. Not exact: only for whoever has
+/// to agree with such a sheet.
+inline PriceList with_unit_prices_rounded(PriceList prices) {
+  const Money minor = minor_unit(prices.minor_digits);
+  for (auto& [name, entry] : prices.entries) {
+    for (Purchase& purchase : entry.purchases) {
+      purchase.price = round_money(unit_price(purchase).price, minor, Rounding::half_up) *
+                       purchase.content.number;
+    }
+  }
+  return prices;
+}
+
+}  // namespace platewright

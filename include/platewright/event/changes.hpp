@@ -1,0 +1,127 @@
+#pragma once
+// What if: other prices, other guests, one thing in place of another.
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "platewright/event/occasion.hpp"
+#include "platewright/number/apportion.hpp"
+#include "platewright/number/read.hpp"
+#include "platewright/problem/catalogue/what_if.hpp"
+
+namespace platewright {
+
+/// Every offer of an ingredient at its price times a factor, or at a price of its own for a pack.
+struct PriceChange {
+  std::string ingredient;
+  Rational factor = 1;         ///< 1.12 is 12 % dearer
+  std::optional<Money> price;  ///< of a pack, instead of the factor
+};
+
+/// One ingredient, or one recipe, in place of another wherever it stands, in the same amount.
+struct Swap {
+  std::string from;
+  std::string to;
+};
+
+namespace detail {
+
+struct Sides {
+  std::string_view before;
+  std::string_view after;
+};
+
+/// The two sides of the last `=`. Throws Failure where one of them is missing.
+inline Sides sides_of(std::string_view text, std::string_view example) {
+  const std::size_t sign = text.rfind('=');
+  const auto tidy = [](std::string_view side) {
+    while (!side.empty() && side.front() == ' ') side.remove_prefix(1);
+    while (!side.empty() && side.back() == ' ') side.remove_suffix(1);
+    return side;
+  };
+  const Sides out{tidy(text.substr(0, sign)),
+                  sign == std::string_view::npos ? "" : tidy(text.substr(sign + 1))};
+  if (out.before.empty() || out.after.empty()) {
+    throw Failure(problems::change_malformed(text, example));
+  }
+  return out;
+}
+
+}  // namespace detail
+
+/// Reads `lamb leg=+12 %`, `lamb leg=-5 %` or `lamb leg=72.00` (for a pack). Throws Failure for
+/// another form and for a price that falls by more than all of it.
+inline PriceChange read_price_change(std::string_view text) {
+  const detail::Sides sides = detail::sides_of(text, "lamb leg=+12 %");
+  PriceChange out{std::string(sides.before), 1, std::nullopt};
+  const char sign = sides.after.front();
+  if (sign != '+' && sign != '-') {
+    out.price = Money::of(read_number(sides.after), units::currency_unit);
+    return out;
+  }
+  const Rational share = read_share(sides.after.substr(1));
+  out.factor = sign == '+' ? Rational(1 + share) : Rational(1 - share);
+  if (out.factor < 0) {
+    throw Failure(
+        problems::share_out_of_range("a fall of a price", sides.after.substr(1), "at most 100 %"));
+  }
+  return out;
+}
+
+/// Reads `lamb leg=mutton leg`. Throws Failure for another form.
+inline Swap read_swap(std::string_view text) {
+  const detail::Sides sides = detail::sides_of(text, "lamb leg=mutton leg");
+  return {std::string(sides.before), std::string(sides.after)};
+}
+
+/// Throws Failure for an ingredient that the book does not have, or without a price.
+inline void change_price(Occasion& occasion, const PriceChange& change) {
+  occasion.book.ingredient(change.ingredient);
+  const auto entry = occasion.prices.entries.find(change.ingredient);
+  if (entry == occasion.prices.entries.end() || entry->second.purchases.empty()) {
+    throw Failure(problems::price_missing(change.ingredient));
+  }
+  for (Purchase& purchase : entry->second.purchases) {
+    purchase.price = change.price.value_or(purchase.price * change.factor);
+  }
+}
+
+/// `heads` guests of the same mix, each kind whole (largest remainder). Throws Failure for a number
+/// that is not whole or not above 0, and for an event without guests.
+inline void change_guests(Event& event, const Rational& heads) {
+  const Rational before = guest_count(event);
+  if (heads <= 0 || !is_whole(heads) || before <= 0) {
+    throw Failure(problems::number_not_positive("a whole number of guests", as_exact(heads)));
+  }
+  std::vector<Rational> counts;
+  for (const GuestKind& kind : event.guests) counts.push_back(kind.count * heads / before);
+  const std::vector<Rational> whole = apportion(counts, 1);
+  for (std::size_t i = 0; i < whole.size(); ++i) event.guests[i].count = whole[i];
+}
+
+/// Throws Failure for names that the book does not have, and where `from` is used nowhere.
+inline void swap_in(Occasion& occasion, const Swap& swap) {
+  const bool recipe = occasion.book.find_recipe(swap.to) != nullptr;
+  if (!recipe) occasion.book.ingredient(swap.to);
+  if (occasion.book.find_recipe(swap.from) == nullptr) occasion.book.ingredient(swap.from);
+  bool met = false;
+  for (auto& [name, user] : occasion.book.recipes) {
+    for (RecipeLine& line : user.lines) {
+      if (line.name != swap.from) continue;
+      line.name = swap.to;
+      line.is_recipe = recipe;
+      met = true;
+    }
+  }
+  for (MenuLine& line : occasion.event.menu) {
+    if (line.recipe != swap.from) continue;
+    line.recipe = swap.to;
+    met = true;
+  }
+  if (!met) throw Failure(problems::swap_of_nothing(swap.from));
+}
+
+}  // namespace platewright

@@ -1,0 +1,44 @@
+#pragma once
+// What can be wrong with a supplier's price list.
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+inline Problem csv_stray_quote() {
+  return make_problem("csv-stray-quote", "a quotation mark inside a field, or text after its end",
+                      "a field that is in quotation marks as a whole, those inside it doubled",
+                      "write \"\" for a quotation mark, and put the whole field between two more");
+}
+
+inline Problem csv_quote_not_closed() {
+  return make_problem("csv-quote-not-closed",
+                      "a field that begins with a quotation mark and never ends",
+                      "a quotation mark at the end of the field",
+                      "close the field where it ends, or take the first quotation mark out");
+}
+
+inline Problem csv_field_count(std::size_t found, std::size_t wanted) {
+  return make_problem("csv-field-count", std::to_string(found) + " fields",
+                      std::to_string(wanted) + " fields, as in the header",
+                      "look for a separator too many or too few; a field that holds one stands "
+                      "between quotation marks");
+}
+
+inline Problem csv_empty() {
+  return make_problem("csv-empty", "a list without a record", "a header, and a row for each item",
+                      "export the list again");
+}
+
+inline Problem price_list_row_unmatched(std::string_view item) {
+  return make_problem("price-list-row-unmatched", "the item " + in_quotes(item),
+                      "an item that `items` or the larder names",
+                      "add it to `items` where you buy it; until then the row is left out");
+}
+
+}  // namespace platewright::problems

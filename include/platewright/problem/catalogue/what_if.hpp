@@ -1,0 +1,34 @@
+#pragma once
+// What can be wrong with a question of the kind "what if".
+
+#include <string>
+#include <string_view>
+
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+inline Problem change_malformed(std::string_view text, std::string_view example) {
+  return make_problem("change-malformed", in_quotes(text),
+                      "a name, = and what it becomes, as in " + in_quotes(example),
+                      "write both sides of the =, all between quotation marks");
+}
+
+inline Problem swap_of_nothing(std::string_view name) {
+  return make_problem("swap-of-nothing", "no line that uses " + in_quotes(name),
+                      "an ingredient or a recipe that is used",
+                      "name what stands in a recipe or on the menu");
+}
+
+inline Problem budget_without_cut(std::string_view dish) {
+  return make_problem("budget-without-cut", in_quotes(dish) + " uses no cut of meat",
+                      "a dish of the menu whose main line is a cut", "name another dish");
+}
+
+inline Problem draws_out_of_range(std::string_view found) {
+  return make_problem("draws-out-of-range", std::string(found) + " draws", "100 to 1000000 draws",
+                      "10000 draws know a chance to about 1 %");
+}
+
+}  // namespace platewright::problems

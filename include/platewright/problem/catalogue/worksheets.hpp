@@ -1,0 +1,78 @@
+#pragma once
+// What can be wrong with a worksheet, with trials that are kept, and with a question to a yield.
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+inline Problem worksheet_price_missing(std::string_view text) {
+  return make_problem("worksheet-price-missing", in_quotes(text) + " without a price",
+                      "a weight with its price: `12 lb at 6.65 per lb`, or `12 lb for 79.80`",
+                      "take it from the invoice; a by-product that is worth nothing is `at 0`");
+}
+
+inline Problem worksheet_price_malformed(std::string_view text) {
+  return make_problem("worksheet-price-malformed", "the price " + in_quotes(text),
+                      "a price by weight such as 6.65 per lb or 14.50 per kg",
+                      "write which weight the price is for; what is paid for the whole piece "
+                      "follows the word `for`");
+}
+
+inline Problem cost_base_not_stated() {
+  return make_problem("cost-base-not-stated",
+                      "a cooking loss test that does not say what its cost starts from",
+                      "`starts from: invoice` or `starts from: net of credits`",
+                      "the two give different portion costs, so say which one your kitchen uses");
+}
+
+inline Problem worksheet_empty() {
+  return make_problem("worksheet-empty", "a worksheet without a test",
+                      "`trim test:` or `cooking loss test:`, or both", "add the test");
+}
+
+inline Problem answer_unknown(std::string_view name, std::string help) {
+  return make_problem("answer-unknown", "an answer to " + in_quotes(name),
+                      "an answer to a step of this sheet",
+                      help.empty() ? "run it without the answers: each line begins with the name "
+                                     "of its step"
+                                   : std::move(help));
+}
+
+inline Problem trial_stages_too_few() {
+  return make_problem("trial-stages-too-few", "trials that were weighed once",
+                      "two stages or more, such as [purchased, cooked, served]",
+                      "name the stages at which each piece was weighed");
+}
+
+inline Problem trial_weights_differ(std::size_t weights, std::size_t stages) {
+  return make_problem("trial-weights-differ",
+                      "a trial of " + std::to_string(weights) + " weights for " +
+                          std::to_string(stages) + " stages",
+                      "one weight for each stage", "weigh at every stage, or leave the trial out");
+}
+
+inline Problem portion_size_malformed(std::string_view text) {
+  return make_problem("portion-size-malformed", "the portion " + in_quotes(text),
+                      "a portion such as 6 oz, \"2 slices of 3 oz\", \"2 slices of 3/4 in, 3 oz "
+                      "each\" or \"1 rib of 7\"",
+                      "write it in one of these forms");
+}
+
+inline Problem ribs_without_piece() {
+  return make_problem("ribs-without-piece", "a portion by the rib without the weight of a piece",
+                      "the average weight of a whole piece as purchased",
+                      "add what a rack or roast weighs, as in --piece \"16 lb\"");
+}
+
+inline Problem test_malformed(std::string_view text) {
+  return make_problem("test-malformed", "the tested yield " + in_quotes(text),
+                      "two stages and a yield, as in \"cooked to served 70 %\"",
+                      "write it in this form");
+}
+
+}  // namespace platewright::problems

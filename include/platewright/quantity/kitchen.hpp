@@ -1,0 +1,40 @@
+#pragma once
+// A kitchen: its measures, its scale, its tolerance and its rounding.
+
+#include "platewright/quantity/kitchen_measure.hpp"
+#include "platewright/quantity/kitchen_of.hpp"
+#include "platewright/quantity/kitchen_rounding.hpp"
+#include "platewright/quantity/kitchen_scale.hpp"
+
+namespace platewright {
+
+/// What a kitchen measures with, and how its cards are rounded.
+struct Kitchen {
+  MeasuringSystem system = MeasuringSystem::us;
+  KitchenSet measures;
+  KitchenRule scale;
+  Rational tolerance = kitchen_tolerance();  ///< a share of the amount
+  KitchenRounding rounding;
+
+  friend bool operator==(const Kitchen&, const Kitchen&) = default;
+};
+
+/// What a kitchen of the measuring system has where its book says nothing. Throws Failure where the
+/// unit table lacks a unit of it.
+inline Kitchen usual_kitchen(MeasuringSystem system, const UnitTable& table) {
+  return {system, kitchen_of(system, table), scale_of(system, table), kitchen_tolerance(), {}};
+}
+
+/// The capacity as the kitchen measures it: by its rounding rule, else in the fewest measures
+/// within its tolerance. Throws Failure for a negative capacity.
+inline KitchenMeasure measured_in(const Volume& volume, const Kitchen& kitchen) {
+  if (kitchen.rounding.measures) return measure_out(volume, *kitchen.rounding.measures);
+  return kitchen_measure(volume, kitchen.measures, kitchen.tolerance);
+}
+
+/// The weight as the kitchen weighs it out: by its rounding rule, else as its scale shows it.
+inline KitchenMeasure weighed_in(const Mass& weight, const Kitchen& kitchen) {
+  return weigh_out(weight, kitchen.rounding.weights.value_or(kitchen.scale));
+}
+
+}  // namespace platewright

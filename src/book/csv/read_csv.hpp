@@ -1,0 +1,36 @@
+#pragma once
+// Records of a CSV file (RFC 4180), with the position of every field.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "platewright/problem/problem_list.hpp"
+
+namespace platewright::csv {
+
+struct Field {
+  std::string text;
+  int line = 0;
+  int column = 0;  ///< in bytes, from 1
+};
+
+/// One record of as many fields as the header.
+struct Record {
+  std::vector<Field> fields;
+};
+
+/// The header and the records below it.
+struct Table {
+  Record header;
+  std::vector<Record> records;
+};
+
+/// Reads `text`: fields parted by `separator`, lines ended by CR LF or LF, a field in quotation
+/// marks may hold all of these and doubled quotation marks. A byte order mark in front is left out,
+/// empty lines are skipped. Every stray quotation mark, unclosed field and record of another length
+/// than the header's is reported at its place in `file`; then there is no table.
+std::optional<Table> read_csv(const std::string& text, const std::string& file, char separator,
+                              ProblemList& problems);
+
+}  // namespace platewright::csv

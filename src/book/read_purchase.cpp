@@ -1,0 +1,132 @@
+// How an ingredient is bought, and what there is of it already.
+
+#include <cctype>
+
+#include "book/reading.hpp"
+#include "platewright/event/local_time.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/larders.hpp"
+#include "platewright/problem/catalogue/numbers.hpp"
+
+namespace platewright::reading {
+namespace {
+
+/// `6 x 2.5 kg` is 15 kg; `30` is thirty pieces.
+Amount pack_content(const std::string& text, const Reading& reading) {
+  const bool starts_with_a_word =
+      !text.empty() && std::isalpha(static_cast<unsigned char>(text[0]));
+  if (starts_with_a_word) throw Failure(problems::pack_malformed(text));
+  for (const std::string_view sign : {" x ", " \u00D7 "}) {
+    if (text.find(sign) == std::string::npos) continue;
+    const SplitText parts = split_at(text, sign);
+    return scaled(reading.amount(parts.after), read_number(parts.before));
+  }
+  return reading.amount(text);
+}
+
+/// `12.50` is for the pack; `8.95 per lb` is worked out for it.
+Money price_from(const std::string& text, const Purchase& purchase, const Reading& reading,
+                 const Ingredient& ingredient) {
+  const SplitText parts = split_at(text, " per ");
+  if (read_number_prefix(parts.before).length != parts.before.size()) {
+    throw Failure(problems::price_malformed(text));
+  }
+  const Money money = read_money(parts.before);
+  if (parts.after.empty()) return money;
+  const Amount unit = reading.amount("1 " + parts.after);
+  const Amount& content = purchase.weighs && same_measure(purchase.weighs->unit, unit.unit)
+                              ? *purchase.weighs
+                              : purchase.content;
+  return money * convert(content, unit.unit, ingredient.weights).amount.number;
+}
+
+void read_content(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient,
+                  Purchase& out) {
+  const auto piece = buy.text("piece");
+  const auto pack = buy.text("pack");
+  const auto weighs = buy.text("weighs");
+  const auto spread = buy.text("spread");
+  if (!piece && !pack) throw Failure(problems::price_without_pack(ingredient.name));
+  out.by_the_piece = piece.has_value();
+  out.content = piece ? reading.amount(*piece) : pack_content(*pack, reading);
+  out.pack_text = piece ? "piece of about " + *piece : *pack;
+  if (out.content.number <= 0) {
+    throw Failure(problems::number_not_positive("a pack", piece ? *piece : *pack));
+  }
+  if (weighs) out.weighs = reading.amount(*weighs);
+  if (out.weighs && out.weighs->number <= 0) {
+    throw Failure(problems::number_not_positive("a weight of a pack", *weighs));
+  }
+  if (spread) out.spread = reading.amount(*spread);
+}
+
+void read_delivery(yaml::Fields& buy, Purchase& out) {
+  out.supplier = buy.text("from").value_or("");
+  out.on = buy.read<LocalDay>("on", [](const std::string& text) { return read_local_day(text); });
+  out.deposit = buy.read<Money>("deposit", [](const std::string& text) { return read_money(text); })
+                    .value_or(Money());
+  if (const auto days = buy.number("days")) {
+    if (!is_whole(*days) || *days > 365) {
+      throw Failure(problems::number_malformed(as_exact(*days), "whole days, at most 365"));
+    }
+    out.days = static_cast<int>(floor_of(*days));
+  }
+  if (const auto least = buy.number("least")) {
+    if (!is_whole(*least) || *least < 1) {
+      throw Failure(problems::number_malformed(as_exact(*least), "whole packs, 1 or more"));
+    }
+    out.least = floor_of(*least);
+  }
+}
+
+/// `{name: fat, share: 6 %, worth: 0.40 per lb}`, or `used as: lamb bones` in place of the worth.
+ByProduct by_product(yaml::Fields& fields, const Reading& reading) {
+  ByProduct out;
+  out.name = fields.needed_text("name", "name: bones").value_or("");
+  out.share = fields.share("share").value_or(0);
+  if (fields.need("share", "share: 12 %") != nullptr && (out.share <= 0 || out.share >= 1)) {
+    throw Failure(problems::share_out_of_range("a by-product", as_exact(out.share),
+                                               "a share of the weight, above 0 and below 100 %"));
+  }
+  const auto worth = fields.text("worth");
+  out.used_as = fields.text("used as").value_or("");
+  if (worth.has_value() != out.used_as.empty()) {
+    throw Failure(problems::by_product_counted_twice(out.name));
+  }
+  const SplitText parts = split_at(worth.value_or("0 per g"), " per ");
+  out.worth = read_money(parts.before);
+  out.unit = reading.amount("1 " + (parts.after.empty() ? "lb" : parts.after)).unit;
+  return out;
+}
+
+}  // namespace
+
+Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient) {
+  Purchase out;
+  out.place = buy.place();
+  const auto price = buy.needed_text("price", "price: 12.50");
+  read_delivery(buy, out);
+  read_content(buy, reading, ingredient, out);
+  if (price) out.price = price_from(*price, out, reading, ingredient);
+  return out;
+}
+
+void read_store(yaml::Fields& fields, const Reading& reading, PriceEntry& prices) {
+  prices.in_store = fields.read<Amount>(
+      "in store", [&](const std::string& text) { return reading.amount(text); });
+  for (const yaml::Node& node : fields.list("by-products")) {
+    yaml::Fields left(node, reading.context(), fields.path() + " > by-products");
+    left.finish(reading.problems.attempt(
+        left.place(), [&] { prices.by_products.push_back(by_product(left, reading)); }));
+  }
+}
+
+void read_minimum_orders(yaml::Fields& top, const Reading& reading) {
+  for (const TextPair& pair : text_pairs(top, "minimum orders")) {
+    reading.problems.attempt(pair.value_place, [&] {
+      reading.book.prices.minimum_orders[pair.key] = read_money(pair.value);
+    });
+  }
+}
+
+}  // namespace platewright::reading

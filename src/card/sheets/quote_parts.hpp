@@ -1,0 +1,38 @@
+#pragma once
+// Parts that the sheets of a quote share.
+
+#include <string>
+#include <vector>
+
+#include "card/sheets/shared.hpp"
+#include "platewright/card/sheet.hpp"
+#include "platewright/costing/quote.hpp"
+
+namespace platewright::card {
+
+/// One line of a quote: what it is, how it is worked out, and how much it comes to.
+struct QuoteStep {
+  std::string name;
+  std::string working;
+  Money sum;
+};
+
+/// The currency of a quote as the cells of money want it.
+PriceList money_of(const Quote& quote, const std::string& currency);
+
+/// Food, Q factor, labour, extras, overhead and contingency: they sum to the cost of the event.
+std::vector<QuoteStep> cost_steps(const Quote& quote, const PriceList& money);
+
+/// Minimum charge, billed extras, service charge, gratuity and tax, as far as there are any.
+std::vector<QuoteStep> charge_steps(const Quote& quote, const PriceList& money);
+
+/// What the client pays, line by line.
+Table bill_table(const Quote& quote, const PriceList& money);
+
+/// The pricing rule with its formula.
+std::string rule_text(const QuoteTerms& terms);
+
+/// Title, date, guests and place of an event's sheet.
+void begin_event_sheet(const Event& event, Sheet& sheet);
+
+}  // namespace platewright::card

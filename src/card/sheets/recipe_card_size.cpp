@@ -1,0 +1,127 @@
+#include "card/sheets/recipe_card_size.hpp"
+
+#include "card/sheets/shared.hpp"
+#include "platewright/card/number_text.hpp"
+#include "platewright/costing/plate_cost.hpp"
+#include "platewright/recipe/roasting_time.hpp"
+
+namespace platewright::card {
+namespace {
+
+/// Both scales, the one of the book's measures first.
+std::string degrees(const Temperature& temperature, const KitchenView& view) {
+  return view.system() == MeasuringSystem::us ? fahrenheit_text(temperature)
+                                              : celsius_text(temperature);
+}
+
+std::string oven_text(const PlannedOvenStep& planned, const KitchenView& view) {
+  const OvenStep& step = planned.step;
+  std::string out = degrees(step.oven, view);
+  if (step.time) {
+    out += step.until || planned.estimate ? " for about " : " for ";
+    out += duration_text(step.time->in(units::minute));
+    if (planned.estimate) out += " (an estimate from the tested roast, by thickness)";
+  }
+  if (step.until) out += ", until " + degrees(*step.until, view) + " inside";
+  return out;
+}
+
+void add_batches(Facts& facts, const ScalePlan& plan, const Recipe& recipe) {
+  if (!recipe.largest_batch) return;
+  std::string text =
+      as_mixed(plan.batches) + " of at most \u00D7 " + as_short_decimal(*recipe.largest_batch, 4);
+  facts.add("batches", "Batches", figure_as(text, plan.batches, as_mixed(plan.batches), ""));
+}
+
+}  // namespace
+
+std::string pieces_text(const TestedPieces& tested, const Rational& pieces) {
+  return as_mixed(half_up(pieces, fraction(1, 100))) + " " + tested.piece +
+         (pieces == 1 ? "" : "s");
+}
+
+Cell makes_cell(const ScaledRecipe& scaled, const KitchenView& view) {
+  const Recipe& recipe = *scaled.recipe;
+  const ScalePlan& plan = scaled.plan;
+  if (plan.portions) {
+    std::string text = as_short_decimal(*plan.portions, 1, Rounding::down) + " portions";
+    const auto& portion = plan.portion ? plan.portion : recipe.makes.portion;
+    if (portion) text += " of " + view.measure(*portion).text;
+    return figure_as(text, *plan.portions, as_short_decimal(*plan.portions, 3), "portions");
+  }
+  if (!recipe.makes.amount) return {};
+  return view.measure(platewright::scaled(*recipe.makes.amount, plan.factor));
+}
+
+Cell pieces_cell(const ScaledRecipe& scaled, const KitchenView& view) {
+  const ScalePlan& plan = scaled.plan;
+  if (!plan.pieces) return {};
+  std::string text = pieces_text(*scaled.recipe->tested, *plan.pieces) + " of " +
+                     view.weight(*plan.piece_weight).text;
+  if (plan.rounded_up) text += " (whole pieces)";
+  return figure_as(text, *plan.pieces, as_short_decimal(*plan.pieces, 3),
+                   scaled.recipe->tested->piece);
+}
+
+Cell vessels_cell(const ScaledRecipe& scaled) {
+  const ScalePlan& plan = scaled.plan;
+  if (!plan.vessels) return {};
+  std::string text = as_mixed(*plan.vessels) + " \u00D7 " + plan.vessel->name;
+  if (plan.vessel->holds) {
+    const Rational& holds = *plan.vessel->holds;
+    text += " (" + as_mixed(holds) + " " + content_word(*scaled.recipe) + (holds == 1 ? "" : "s") +
+            " in each)";
+  }
+  return figure_as(text, *plan.vessels, as_mixed(*plan.vessels), plan.vessel->name);
+}
+
+Cell factor_cell(const Rational& factor) {
+  const std::string shown = as_short_decimal(factor, 4);
+  return figure_as("\u00D7 " + shown, factor, shown, "");
+}
+
+Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view) {
+  const ScalePlan& plan = scaled.plan;
+  Facts facts{"size", "", {}, ColumnKind::words};
+  if (Cell makes = makes_cell(scaled, view); !makes.text.empty()) {
+    facts.add(plan.portions ? "portions" : "makes", "Makes", std::move(makes));
+  }
+  if (Cell pieces = pieces_cell(scaled, view); !pieces.text.empty()) {
+    facts.add("pieces", "Roast", std::move(pieces));
+  }
+  if (Cell vessels = vessels_cell(scaled); !vessels.text.empty()) {
+    facts.add("pans", "In", std::move(vessels));
+  }
+  add_batches(facts, plan, *scaled.recipe);
+  Cell factor = factor_cell(plan.factor);
+  if (plan.asked != plan.factor) {
+    factor.text += "  (asked for: \u00D7 " + as_short_decimal(plan.asked, 4) + ")";
+  }
+  facts.add("factor", "Factor", std::move(factor));
+  facts.add("measures", "Measures", words(view.described()));
+  return facts;
+}
+
+void add_cost(Facts& facts, const ScaledRecipe& scaled, const Book& book) {
+  const PlateCost cost = plate_cost(scaled, book.recipes, book.prices);
+  const PriceList& prices = book.prices;
+  facts.add("cost", "Food cost",
+            money_cell(plain(cost.total), prices.currency, prices.minor_digits));
+  if (!cost.per_portion) return;
+  facts.add("portion_cost", "A portion",
+            money_cell(plain(*cost.per_portion), prices.currency, prices.minor_digits));
+}
+
+Facts oven_facts(const ScaledRecipe& scaled, const KitchenView& view) {
+  Facts out{"oven", "Oven", {}, ColumnKind::words};
+  for (const PlannedOvenStep& planned : oven_plan(*scaled.recipe, scaled.plan)) {
+    out.add("step_" + std::to_string(out.facts.size() + 1), out.facts.empty() ? "First" : "Then",
+            words(oven_text(planned, view)));
+  }
+  if (scaled.recipe->rest) {
+    out.add("rest", "Rest", words(duration_text(scaled.recipe->rest->in(units::minute))));
+  }
+  return out;
+}
+
+}  // namespace platewright::card

@@ -1,0 +1,32 @@
+#pragma once
+// The parts of a recipe card that say how much it is and how it is roasted.
+
+#include <string>
+
+#include "platewright/card/kitchen_view.hpp"
+#include "platewright/card/recipe_card.hpp"
+
+namespace platewright::card {
+
+/// `4 legs`, `1 leg`.
+std::string pieces_text(const TestedPieces& tested, const Rational& pieces);
+
+/// `90 portions of 6 oz`; an empty cell for a recipe that does not say what it makes.
+Cell makes_cell(const ScaledRecipe& scaled, const KitchenView& view);
+/// `9 legs of 7 lb 8 oz`; an empty cell for a recipe without pieces.
+Cell pieces_cell(const ScaledRecipe& scaled, const KitchenView& view);
+/// `5 x full-size hotel pan, 4 in (2 legs in each)`; an empty cell for a recipe without a vessel.
+Cell vessels_cell(const ScaledRecipe& scaled);
+/// `x 8.4`.
+Cell factor_cell(const Rational& factor);
+
+/// What it makes, of how many roasts, in how many pans and batches, by which factor.
+Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view);
+
+/// What the food costs, in all and for a portion.
+void add_cost(Facts& facts, const ScaledRecipe& scaled, const Book& book);
+
+/// The settings of the oven and the rest, a scaled time marked as an estimate.
+Facts oven_facts(const ScaledRecipe& scaled, const KitchenView& view);
+
+}  // namespace platewright::card

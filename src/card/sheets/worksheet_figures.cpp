@@ -1,0 +1,90 @@
+#include "card/sheets/worksheet_figures.hpp"
+
+#include "platewright/card/figures.hpp"
+#include "platewright/quantity/money.hpp"
+
+namespace platewright::card {
+namespace {
+
+const char* sign_of(Operation operation) {
+  switch (operation) {
+    case Operation::add:
+      return " + ";
+    case Operation::subtract:
+      return " - ";
+    case Operation::multiply:
+      return " x ";
+    case Operation::divide:
+      return " / ";
+  }
+  return " ";
+}
+
+/// Sixteenths of a pound as a mixed number, since they are ounces; anything else as a decimal.
+std::string pounds_text(const Rational& pounds) {
+  return is_whole(pounds * 16) ? as_mixed(pounds) : as_short_decimal(pounds, 4);
+}
+
+}  // namespace
+
+Cell exact_weight_cell(const Mass& mass, WeighedIn weights) {
+  const Rational count = mass / price_weight(weights);
+  if (weights == WeighedIn::kilograms) return figure(count, as_short_decimal(count, 3), "kg");
+  const Rational ounces = half_up(mass.in(units::ounce), fraction(1, 100));
+  const Rational pounds = Rational(floor_of(ounces / 16));
+  const Rational rest = ounces - pounds * 16;
+  std::string text = pounds == 0 ? "" : as_fraction(pounds) + " lb";
+  if (rest != 0 || text.empty()) {
+    text += (text.empty() ? "" : " ") + as_short_decimal(rest, 2) + " oz";
+  }
+  return figure_as(text, count, as_short_decimal(count, 4), "lb");
+}
+
+Cell FigureWriter::number(const Rational& value, const std::string& unit,
+                          const std::string& after) const {
+  const bool fine = value < 1 && !is_whole(value * power_of_ten(sheet_.minor_digits));
+  const unsigned places = sheet_.minor_digits + (fine ? 2U : 0U);
+  const std::string shown = as_decimal(value, places);
+  return figure_as(with_thousands(shown) + after, value, shown, unit);
+}
+
+Cell FigureWriter::money(const Money& value) const {
+  return number(value.in(units::currency_unit), sheet_.currency, "");
+}
+
+Cell FigureWriter::price(const PricePerMass& value) const {
+  const std::string per = " per " + std::string(price_weight_name(sheet_.weights));
+  const Money one = value * price_weight(sheet_.weights);
+  return number(one.in(units::currency_unit), sheet_.currency + per, per);
+}
+
+Cell FigureWriter::weight(const std::string& name, const Mass& value) const {
+  const Rational count = value / price_weight(sheet_.weights);
+  const std::string unit(price_weight_name(sheet_.weights));
+  if (name == "portion cost factor") {
+    return figure_as(as_decimal(count, 3), count, as_decimal(count, 3), unit);
+  }
+  const bool pounds = sheet_.weights == WeighedIn::pounds;
+  const std::string text = pounds ? pounds_text(count) : as_short_decimal(count, 4);
+  return figure_as(text + " " + unit, count, as_short_decimal(count, 4), unit);
+}
+
+Cell FigureWriter::cell(const std::string& name, const Figure& value) const {
+  if (const auto* mass = std::get_if<Mass>(&value)) return weight(name, *mass);
+  if (const auto* sum = std::get_if<Money>(&value)) return money(*sum);
+  if (const auto* by_weight = std::get_if<PricePerMass>(&value)) return price(*by_weight);
+  const Rational& share = std::get<Rational>(value);
+  return name == "cost factor" ? figure(share, as_decimal(share, 3)) : percent_cell(share, 2);
+}
+
+std::string FigureWriter::line(const WorkingStep& step) const {
+  std::string out;
+  if (step.terms.size() == 1) return cell(step.name, step.value).text;
+  for (const Term& term : step.terms) {
+    if (!out.empty()) out += sign_of(step.operation);
+    out += cell(term.name, term.value).text;
+  }
+  return out + " = " + cell(step.name, step.value).text;
+}
+
+}  // namespace platewright::card

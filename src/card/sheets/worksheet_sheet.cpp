@@ -1,0 +1,166 @@
+#include "platewright/card/worksheet_sheet.hpp"
+
+#include "card/sheets/rung_texts.hpp"
+#include "card/sheets/shared.hpp"
+#include "card/sheets/worksheet_answers.hpp"
+#include "card/sheets/worksheet_figures.hpp"
+
+namespace platewright {
+namespace {
+
+using card::exact_weight_cell;
+using card::FigureWriter;
+
+std::string kind_text(PartKind kind) {
+  switch (kind) {
+    case PartKind::usable:
+      return "usable";
+    case PartKind::by_product:
+      return "by-product";
+    case PartKind::waste:
+      return "waste";
+    case PartKind::cutting_loss:
+      return "cutting loss";
+  }
+  return "";
+}
+
+/// The values are shared out so that the printed lines add up to the printed total.
+Table trim_parts(const Worksheet& worksheet) {
+  const TrimTestResult& result = *worksheet.trim;
+  const FigureWriter writer(worksheet);
+  const PriceList prices{worksheet.currency, worksheet.minor_digits, {}, {}};
+  Table table{"trim_parts",
+              "Trim test",
+              {words_column("part", "Part"), words_column("kind", "Kind"),
+               figures_column("weight", "Weight"), figures_column("share", "Share"),
+               figures_column("value_per_weight",
+                              "Per " + std::string(price_weight_name(worksheet.weights))),
+               figures_column("value", "Value")},
+              {},
+              {},
+              {}};
+  std::vector<Money> values;
+  for (const TrimLine& line : result.lines) values.push_back(line.value);
+  const std::vector<Cell> cells = card::apportioned_cells(values, prices);
+  for (std::size_t i = 0; i < result.lines.size(); ++i) {
+    const TrimLine& line = result.lines[i];
+    const bool valued = line.kind == PartKind::usable || line.kind == PartKind::by_product;
+    const Money per_weight = line.value_per_weight * price_weight(worksheet.weights);
+    table.add({words(line.name), words(kind_text(line.kind)),
+               exact_weight_cell(line.weight, worksheet.weights), percent_cell(line.share, 2),
+               valued ? card::money(per_weight, prices) : Cell{}, valued ? cells[i] : Cell{}});
+  }
+  table.totals.push_back({words("as purchased"),
+                          {},
+                          exact_weight_cell(result.purchased, worksheet.weights),
+                          percent_cell(1),
+                          {},
+                          card::money(result.total_cost, prices)});
+  return table;
+}
+
+Table cooking_parts(const Worksheet& worksheet) {
+  const CookingLossResult& result = *worksheet.cooking;
+  Table table{"cooking_parts",
+              "Cooking loss test",
+              {words_column("part", "Part"), figures_column("weight", "Weight"),
+               figures_column("share", "Share of oven-ready")},
+              {},
+              {},
+              {}};
+  const auto add = [&](const char* part, const Mass& weight, const Rational& share) {
+    table.add({words(part), exact_weight_cell(weight, worksheet.weights), percent_cell(share, 2)});
+  };
+  add("cooking loss", result.cooking_loss, result.shrink);
+  add("bones and trim", result.bones_and_trim, result.bones_and_trim_share);
+  add("saleable", result.saleable, result.saleable_share);
+  table.totals.push_back(
+      {words("oven-ready"), exact_weight_cell(result.trimmed, worksheet.weights), percent_cell(1)});
+  table.notes.push_back(result.base == CostBase::invoice
+                            ? "The cost starts from the invoice: by-products are not taken off."
+                            : "The cost starts net of the credits for by-products.");
+  return table;
+}
+
+Table working_table(const std::string& key, const Working& working, const Worksheet& worksheet) {
+  const FigureWriter writer(worksheet);
+  Table table{key + "_working",
+              "The working",
+              {words_column("step", "Step"), words_column("working", "Working"),
+               figures_column("result", "Result")},
+              {},
+              {},
+              {}};
+  for (const WorkingStep& step : working) {
+    table.add({words(step.name), words(writer.line(step)), writer.cell(step.name, step.value)});
+  }
+  return table;
+}
+
+std::string deviations_text(const HandbookComparison& comparison) {
+  std::string out;
+  if (comparison.deviations) {
+    const Rational& value = *comparison.deviations;
+    out = as_decimal(value < 0 ? -value : value, 1) + " SD " + (value < 0 ? "below" : "above");
+  } else {
+    out = "no SD printed";
+  }
+  if (comparison.within_range) out += *comparison.within_range ? ", in range" : ", OUT OF RANGE";
+  return out;
+}
+
+void add_handbook(Sheet& sheet, const HandbookRow& row) {
+  if (row.comparisons.empty()) {
+    sheet.add(Paragraphs{
+        "handbook", "Beside the handbook", {"No step of " + row.name + " was tested here."}});
+    return;
+  }
+  Table table{"handbook",
+              "Beside the handbook: " + row.name,
+              {words_column("step", "Step"), figures_column("tested", "Tested"),
+               figures_column("table", "Table"), words_column("spread", "Spread"),
+               words_column("apart", "How far out")},
+              {},
+              {},
+              {}};
+  for (const HandbookComparison& comparison : row.comparisons) {
+    const Rung& rung = comparison.rung;
+    table.add({words(words_for(rung)), percent_cell(comparison.tested, 2),
+               cited(sheet, percent_cell(rung.yield, 2), card::source_text(rung)),
+               words(card::spread_text(rung.spread)), words(deviations_text(comparison))});
+  }
+  sheet.add(std::move(table));
+}
+
+}  // namespace
+
+Sheet worksheet_sheet(const Worksheet& worksheet) {
+  Sheet sheet;
+  sheet.kind = "worksheet";
+  sheet.title = "Worksheet: " + worksheet.name;
+  sheet.subtitles = {"Money in " + worksheet.currency +
+                     ". Every step goes on from exact figures; "
+                     "only what is written is rounded."};
+  if (worksheet.trim) {
+    sheet.add(trim_parts(worksheet));
+    sheet.add(working_table("trim", worksheet.trim_working, worksheet));
+    card::add_answers(sheet, "trim", worksheet.trim_answers, worksheet.trim_working, worksheet);
+  }
+  if (worksheet.cooking) {
+    sheet.add(cooking_parts(worksheet));
+    sheet.add(working_table("cooking", worksheet.cooking_working, worksheet));
+    card::add_answers(sheet, "cooking", worksheet.cooking_answers, worksheet.cooking_working,
+                      worksheet);
+  }
+  if (worksheet.handbook) add_handbook(sheet, *worksheet.handbook);
+  if (worksheet.new_price) {
+    sheet.add(Paragraphs{"note",
+                         "",
+                         {"A factor takes for granted that by-products and labour move with the "
+                          "purchase price."}});
+  }
+  return sheet;
+}
+
+}  // namespace platewright

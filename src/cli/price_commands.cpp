@@ -1,0 +1,16 @@
+// prices: a supplier's list becomes a file of the book.
+
+#include "cli/books.hpp"
+#include "cli/commands.hpp"
+#include "platewright/book/take_in_prices.hpp"
+
+namespace platewright::cli {
+
+Result run(const PricesArguments& arguments, const CommonOptions& common, ProblemList& problems) {
+  Book book = open_book(arguments.books, problems);
+  const auto taken = take_in_prices(arguments.file, book, problems);
+  if (!taken) throw BookHasProblems{};
+  return {{}, taken->text, common.width};
+}
+
+}  // namespace platewright::cli

@@ -1,0 +1,130 @@
+// yield, worksheet, trials.
+
+#include "cli/books.hpp"
+#include "cli/commands.hpp"
+#include "platewright/book/read_worksheet.hpp"
+#include "platewright/card/worksheet_sheet.hpp"
+#include "platewright/card/yield_sheet.hpp"
+#include "platewright/problem/catalogue/recipes.hpp"
+#include "platewright/problem/catalogue/worksheets.hpp"
+#include "platewright/yield/chosen_row.hpp"
+
+namespace platewright::cli {
+namespace {
+
+/// `cooked to served 70 %`: the cook's own yield between two stages. Throws WrongArgument.
+Ladder with_test(const Ladder& ladder, const std::string& text) {
+  return from_argument("--tested", [&] {
+    const std::size_t to = text.find(" to ");
+    const std::size_t yield = to == std::string::npos ? to : text.find(' ', to + 4);
+    if (yield == std::string::npos) throw Failure(problems::test_malformed(text));
+    return ladder.with_own_test(stage_from(text.substr(0, to)),
+                                stage_from(text.substr(to + 4, yield - to - 4)),
+                                read_share(text.substr(yield + 1)), {"our own test", {}});
+  });
+}
+
+/// What the larder says of a whole piece, where the question says nothing.
+void take_piece_from(const Book& book, const std::string& name, YieldQuestion& question) {
+  const PriceEntry* prices = book.prices.find(name);
+  if (prices == nullptr || question.piece) return;
+  for (const Purchase& purchase : prices->purchases) {
+    if (!purchase.by_the_piece || purchase.content.dimension() != UnitDimension::mass) continue;
+    question.piece = to_mass(purchase.content);
+    if (purchase.spread && !question.piece_spread) {
+      question.piece_spread = to_mass(*purchase.spread);
+    }
+    return;
+  }
+}
+
+YieldQuestion question_from(const YieldArguments& arguments, const Book& book) {
+  const auto mass = [&](const char* argument, const std::string& text) -> std::optional<Mass> {
+    if (text.empty()) return std::nullopt;
+    return weight_above_zero(argument, text, book);
+  };
+  YieldQuestion question;
+  question.buy = mass("--buy", arguments.buy);
+  question.piece = mass("--piece", arguments.piece);
+  question.piece_spread = mass("--spread", arguments.spread);
+  if (!arguments.portion.empty()) {
+    question.portion = from_argument("--portion", [&] {
+      return read_portion_size(arguments.portion, book.tables.units, book.measures);
+    });
+  }
+  if (!arguments.guests.empty()) {
+    question.guests = number_above_zero("--guests", arguments.guests);
+  }
+  if (!arguments.sure.empty()) {
+    question.probability = from_argument("--sure", [&] { return read_share(arguments.sure); });
+  }
+  const bool asks_up = question.guests && (question.probability || !question.buy);
+  if (asks_up && !question.portion) throw WrongArgument(problems::portion_missing());
+  return question;
+}
+
+ChosenRow row_from(const YieldArguments& arguments, const Book& book) {
+  if (const Ingredient* own = book.recipes.find_ingredient(arguments.name)) {
+    return {{own->name, YieldKind::cut, own->ladder}, {}};
+  }
+  return from_argument("name", [&]() -> ChosenRow {
+    if (arguments.choose.empty()) return {book.tables.yields.row(arguments.name), {}};
+    const RowChoice choice = arguments.choose == "careful" ? RowChoice::careful : RowChoice::middle;
+    return choose_cut(book.tables.yields, arguments.name, choice);
+  });
+}
+
+TrimTestText typed_test(const WorksheetArguments& arguments) {
+  TrimTestText text{"typed in",        arguments.purchased, arguments.labour,  {},
+                    arguments.portion, arguments.new_price, arguments.handbook};
+  const auto add = [&](PartKind kind, const char* usual, const std::vector<std::string>& parts) {
+    for (const std::string& part : parts) {
+      const std::size_t colon = part.find(": ");
+      const bool named = colon != std::string::npos;
+      text.parts.push_back(
+          {kind, named ? part.substr(0, colon) : usual, named ? part.substr(colon + 2) : part});
+    }
+  };
+  add(PartKind::usable, "usable", arguments.usable);
+  add(PartKind::by_product, "by-product", arguments.by_products);
+  add(PartKind::waste, "waste", arguments.waste);
+  add(PartKind::cutting_loss, "cutting loss", arguments.cutting_loss);
+  return text;
+}
+
+}  // namespace
+
+Result run(const YieldArguments& arguments, const CommonOptions& common, ProblemList& problems) {
+  const Book book = tables_or_book(arguments.books, problems);
+  const ChosenRow chosen = row_from(arguments, book);
+  Ladder ladder = chosen.row.ladder;
+  for (const std::string& test : arguments.tested) ladder = with_test(ladder, test);
+  YieldQuestion question = question_from(arguments, book);
+  take_piece_from(book, arguments.name, question);
+  const KitchenView view(kitchen_wanted(common, book, system_for(common, book.measures)));
+  const YieldAnswer answered =
+      from_argument("the question", [&] { return answer(ladder, question); });
+  return {yield_sheet(chosen.row.name, answered, view, chosen.among), {}, 80};
+}
+
+Result run(const WorksheetArguments& arguments, const CommonOptions&, ProblemList& problems) {
+  const Book book = tables_or_book(arguments.books, problems);
+  if (arguments.file.empty()) {
+    if (arguments.purchased.empty()) throw WrongArgument(problems::worksheet_empty());
+    const Worksheet typed = from_argument(
+        "the test typed in", [&] { return worksheet_from(typed_test(arguments), book); });
+    return {worksheet_sheet(typed), {}, 80};
+  }
+  const auto read = read_worksheet(arguments.file, book, problems);
+  if (!read) throw BookHasProblems{};
+  return {worksheet_sheet(*read), {}, 80};
+}
+
+Result run(const TrialsArguments& arguments, const CommonOptions&, ProblemList& problems) {
+  const Book book = tables_or_book(arguments.books, problems);
+  const auto kept = read_trials(arguments.file, book, problems);
+  if (!kept) throw BookHasProblems{};
+  return {trials_sheet(*kept), arguments.tables ? own_tables_text(*kept) : std::string(), 80};
+}
+
+}  // namespace platewright::cli

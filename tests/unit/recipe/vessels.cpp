@@ -1,0 +1,119 @@
+// Vessels and batches, and the lines that follow them.
+
+#include "platewright/recipe/scaled_recipe.hpp"
+#include "support/catch.hpp"
+#include "support/kitchen.hpp"
+#include "support/problem_of.hpp"
+
+using namespace platewright;
+using namespace platewright::test;
+
+namespace {
+
+Volume litres(const Rational& count) {
+  return Volume::of(count, units::litre);
+}
+
+/// One leg of 8 lb, which takes up 4 L, in a tub of 10 L.
+Recipe brined() {
+  Recipe out = recipe_for(
+      "brined leg", 10,
+      {line("leg", "8 lb"), line("brine", "6 L", ScalingRule::by_cover),
+       line("oil", "1 tbsp", ScalingRule::by_pan), line("wine", "1 cup", ScalingRule::by_batch)});
+  out.tested = TestedPieces{1, "leg", pounds(8), litres(4)};
+  out.vessel = RecipeVessel{"tub", litres(10), Rational(1), ""};
+  return out;
+}
+
+RecipeVessel tub_for_three() {
+  return {"large tub", litres(20), Rational(3), ""};
+}
+
+}  // namespace
+
+TEST_CASE("the tested batch stays as it is written") {
+  const Recipe recipe = brined();
+  const ScaledRecipe same = scale(recipe, plan_for_factor(recipe, 1));
+  for (const ScaledLine& line : same.lines) CHECK(line.amount == line.line->amount);
+  CHECK(same.plan.vessels == Rational(1));
+  CHECK_FALSE(same.plan.cover_by_factor);
+}
+
+TEST_CASE("vessels are whole, rounded up") {
+  Recipe recipe = brined();
+  recipe.vessel->holds = 3;
+  recipe.vessel->volume = litres(20);
+  CHECK(plan_for_pieces(recipe, 9).vessels == Rational(3));
+  CHECK(plan_for_pieces(recipe, 10).vessels == Rational(4));
+  CHECK(plan_for_pieces(recipe, 10).vessel_factor == 4);
+}
+
+// Ten legs of 4 L in four tubs of 20 L leave 40 L; the tested leg left 6 L of 10.
+TEST_CASE("what covers the meat follows the volume that is left") {
+  const Recipe recipe = brined();
+  const ScalePlan plan = in_vessels(recipe, plan_for_pieces(recipe, 10), tub_for_three());
+  CHECK(plan.vessels == Rational(4));
+  CHECK(plan.cover_factor == fraction(40, 6));
+  CHECK(scale(recipe, plan).lines[1].amount.low == amount("40 L"));
+}
+
+TEST_CASE("heavier meat leaves less room in the same vessel") {
+  const Recipe recipe = brined();
+  CHECK(plan_for_pieces(recipe, 1, pounds(10)).cover_factor == fraction(5, 6));
+}
+
+TEST_CASE("what covers follows the factor where a volume is not known") {
+  Recipe recipe = brined();
+  recipe.tested->volume.reset();
+  const ScalePlan plan = plan_for_pieces(recipe, 10);
+  CHECK(plan.cover_by_factor);
+  CHECK(plan.cover_factor == plan.factor);
+}
+
+TEST_CASE("meat that fills the vessel alone is refused") {
+  const Recipe recipe = brined();
+  const auto plan = [&] { return plan_for_pieces(recipe, 1, pounds(20)); };
+  CHECK(problem_of(plan).id == "vessel-too-small");
+}
+
+TEST_CASE("a vessel holds the tested batch where the cook does not say") {
+  Recipe recipe = recipe_for("gratin", 12, {line("butter", "1 oz", ScalingRule::by_pan)});
+  recipe.vessel = RecipeVessel{"hotel pan", std::nullopt, std::nullopt, ""};
+  const ScaledRecipe scaled = scale(recipe, plan_for_portions(recipe, 30));
+  CHECK(scaled.plan.vessels == Rational(3));
+  CHECK(scaled.lines[0].amount.low == amount("3 oz"));
+}
+
+TEST_CASE("batches are counted by the largest that is made at once") {
+  Recipe recipe = recipe_for("dough", 10, {line("oil", "1 tbsp", ScalingRule::by_batch)});
+  CHECK(plan_for_factor(recipe, fraction(7, 2)).batches == 4);
+  recipe.largest_batch = 3;
+  CHECK(plan_for_factor(recipe, fraction(7, 2)).batches == 2);
+  CHECK(plan_for_factor(recipe, 3).batch_factor == 1);
+  recipe.largest_batch = fraction(1, 2);
+  CHECK(plan_for_factor(recipe, 1).batches == 2);
+  CHECK(plan_for_factor(recipe, 2).batch_factor == 2);
+}
+
+TEST_CASE("a recipe of whole batches is never made in part") {
+  Recipe recipe = recipe_for("pastry", 10, {line("flour", "1 lb")});
+  recipe.whole_batches = true;
+  const ScalePlan plan = plan_for_portions(recipe, 25);
+  CHECK(plan.asked == fraction(5, 2));
+  CHECK(plan.factor == 3);
+  CHECK(plan.rounded_up);
+  CHECK(plan.portions == Rational(30));
+}
+
+TEST_CASE("a line by pan or by cover needs a vessel") {
+  for (const ScalingRule rule : {ScalingRule::by_pan, ScalingRule::by_cover}) {
+    const Recipe recipe = recipe_for("roast", 10, {line("oil", "1 tbsp", rule)});
+    CHECK(problem_of([&] { scale(recipe, plan_for_factor(recipe, 2)); }).id == "vessel-missing");
+  }
+}
+
+TEST_CASE("what is lost of a recipe is made as well") {
+  Recipe stock = recipe_making("stock", "1 gal", {line("bones", "8 lb")});
+  stock.lost = fraction(1, 5);
+  CHECK(batches_for(stock, amount("2 gal")) == fraction(5, 2));
+}
