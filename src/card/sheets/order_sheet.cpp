@@ -88,7 +88,9 @@ std::vector<std::string> have_ready(const Order& order) {
                   ", for " + joined(need.used_by));
   }
   for (const Need& need : order.have_ready) {
-    out.push_back(need.ingredient + ", to taste, for " + joined(need.used_by));
+    out.push_back(need.purchased
+                      ? need.ingredient + ", more than is ordered: some of it is to taste"
+                      : need.ingredient + ", to taste, for " + joined(need.used_by));
   }
   for (const Need& need : order.not_ordered) {
     out.push_back(need.ingredient + (need.free ? ", free, for " : ", without a price, for ") +
