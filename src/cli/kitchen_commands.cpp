@@ -15,6 +15,8 @@ namespace {
 constexpr unsigned card_width = 72;
 /// Large print fills the same sheet of paper with fewer letters.
 constexpr unsigned large_card_width = 48;
+/// Two columns of measures more: a sheet laid on its side.
+constexpr unsigned two_measures_card_width = 100;
 
 bool asks_a_size(const ScaleOptions& scale) {
   return !scale.portions.empty() || !scale.pieces.empty() || !scale.factor.empty() ||
@@ -78,7 +80,9 @@ const ScaledRecipe& scaled_in(const Production& production, const std::string& r
 Result run(const CardArguments& arguments, const CommonOptions& common, ProblemList& problems) {
   const Book book = open_book({arguments.file}, problems);
   const CardOptions options = card_options(arguments, common, book);
-  const unsigned width = common.large ? large_card_width : card_width;
+  const unsigned width = common.large                ? large_card_width
+                         : common.measures == "both" ? two_measures_card_width
+                                                     : card_width;
   const bool sized = asks_a_size(arguments.scale) || !arguments.batches.empty();
   if (book.events.empty() || sized) return one_card(arguments, book, options, width);
   const Event& event = the_event(book, arguments.file);

@@ -70,9 +70,12 @@ Result run(const TablesArguments& arguments, const CommonOptions&, ProblemList& 
   return {table_sheet(arguments.table, arguments.words, book.tables), {}, 80};
 }
 
-Result run(const CheckArguments& arguments, const CommonOptions&, ProblemList& problems) {
+Result run(const CheckArguments& arguments, const CommonOptions& common, ProblemList& problems) {
   const auto book = read_book(arguments.files, problems);
-  return {problem_sheet(problems, book ? book->files : arguments.files), {}, 80};
+  Result result{problem_sheet(problems, book ? book->files : arguments.files), {}, 80};
+  // On a screen the problems are printed beside the sheet, line by line.
+  if (common.format == "text") result.sheet.blocks.resize(1);
+  return result;
 }
 
 }  // namespace platewright::cli

@@ -92,6 +92,12 @@ constexpr EdibleCooked edible_cooked[] = {
     {"veal, ground, broiled", "17143", 299, "65.9"},
     {"veal kidneys, braised", "17198", 184, "40.6"},
     {"veal tongue, braised", "17223", 255, "56.2"},
+    {"beef brisket, whole, boneless, closely trimmed, braised", "13367", 314, "69.2"},
+    {"corned beef brisket, boneless, simmered", "13347", 320, "70.5"},
+    {"beef chuck blade roast, bone-in, closely trimmed, braised", "13379", 235, "51.8"},
+    {"beef eye of round, boneless, roasted, whole chain", "13878", 333, "73.4"},
+    {"beef top round, boneless, braised, whole chain", "13892", 286, "63.1"},
+    {"beef top sirloin steak, boneless, pan-fried, whole chain", "13933", 307, "67.7"},
 };
 
 /// USDA Table of Cooking Yields for Meat and Poultry, Release 2 (2014): cooked over raw weight in

@@ -31,7 +31,8 @@ class KitchenView {
   Cell measure(const LineAmount& amount) const;
   /// A weight as the scale shows it.
   Cell weight(const Mass& mass) const;
-  /// What `amount` of an ingredient weighs; an empty cell where its weight is not known.
+  /// What `amount` of an ingredient weighs; an empty cell where its weight is not known, or
+  /// where a scale does not show it within a tenth.
   Cell weight_of(const LineAmount& amount, const IngredientWeights& weights) const;
 
  private:

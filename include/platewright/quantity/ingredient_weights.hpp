@@ -126,8 +126,13 @@ inline Conversion convert(const Amount& amount, const Unit& unit,
   }
   Rational canonical = grams;
   if (unit.dimension() != UnitDimension::mass) {
+    // Any measure of the food tells about how much it will be, and so which is nearest in size.
+    std::optional<Rational> about;
+    if (const MeasureWeight* any = detail::best_row(weights, unit, std::nullopt)) {
+      about = grams * any->measure.canonical() / any->weighs.in(units::gram);
+    }
     const MeasureWeight& row =
-        detail::need_row(weights, unit, std::nullopt, from, dimension_name(unit.dimension()));
+        detail::need_row(weights, unit, about, from, dimension_name(unit.dimension()));
     canonical = grams * row.measure.canonical() / row.weighs.in(units::gram);
     out.through.push_back(&row);
   }

@@ -28,7 +28,9 @@ std::string_view system_title(MeasuringSystem system) {
 
 std::string KitchenView::described() const {
   std::string out(system_title(kitchen_.system));
-  out += " cups, spoons and pints; ";
+  const bool has_pints =
+      kitchen_.system == MeasuringSystem::us || kitchen_.system == MeasuringSystem::imperial;
+  out += has_pints ? " cups, spoons and pints; " : " cups and spoons; ";
   if (kitchen_.rounding.policy) out += rounding_text(kitchen_.rounding);
   if (kitchen_.rounding.measures) return out;
   if (kitchen_.rounding.policy) out += ", capacities in ";
@@ -90,7 +92,13 @@ Cell KitchenView::measure(const LineAmount& amount) const {
 Cell KitchenView::weight_of(const LineAmount& amount, const IngredientWeights& weights) const {
   if (!amount.low || !detail::can_be_weighed(amount.low->unit)) return {};
   try {
-    Cell cell = weight(platewright::weight_of(*amount.low, weights));
+    const Mass mass = platewright::weight_of(*amount.low, weights);
+    // A few leaves weigh less than the scale shows: the count stands alone.
+    if (amount.low->dimension() != UnitDimension::mass) {
+      const Rational error = weighed_in(mass, kitchen_).error();
+      if (error > fraction(1, 10) || -error > fraction(1, 10)) return {};
+    }
+    Cell cell = weight(mass);
     if (amount.high) {
       cell.text += " to " + weight(platewright::weight_of(*amount.high, weights)).text;
     }

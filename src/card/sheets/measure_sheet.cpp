@@ -21,6 +21,11 @@ void add_exact(Facts& facts, const Amount& shown) {
             words(is_marked ? decimal + unit : "repeats after more than 60 digits"));
 }
 
+/// Whose cup it is, where several measuring systems have one.
+void add_unit(Facts& facts, const std::string& key, const std::string& label, const Unit& unit) {
+  if (!unit.record().bare.empty()) facts.add(key, label, words(unit.name()));
+}
+
 /// `1 cup weighs 125 g: USDA SR28, NDB 20081 seq 1`.
 std::string row_text(const MeasureWeight& row) {
   return amount_text(row.measure) + " weighs " + as_short_decimal(row.weighs.in(units::gram), 2) +
@@ -51,6 +56,8 @@ Sheet measure_sheet(const MeasureAnswer& answer, const KitchenView& view) {
   if (!answer.ingredient.empty()) sheet.title += " of " + answer.ingredient;
   Facts facts{"measure", "", {}};
   const Amount& shown = answer.converted.value_or(answer.asked);
+  add_unit(facts, "asked_unit", "Asked in", answer.asked.unit);
+  if (answer.converted) add_unit(facts, "unit", "Given in", shown.unit);
   facts.add("rounded", "Rounded", card::amount_cell(shown, 3));
   add_exact(facts, shown);
   if (shown.dimension() == UnitDimension::volume || shown.dimension() == UnitDimension::mass) {

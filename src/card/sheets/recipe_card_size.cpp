@@ -36,8 +36,7 @@ void add_batches(Facts& facts, const ScalePlan& plan, const Recipe& recipe) {
 }  // namespace
 
 std::string pieces_text(const TestedPieces& tested, const Rational& pieces) {
-  return as_mixed(half_up(pieces, fraction(1, 100))) + " " + tested.piece +
-         (pieces == 1 ? "" : "s");
+  return as_mixed(half_up(pieces, fraction(1, 4))) + " " + tested.piece + (pieces == 1 ? "" : "s");
 }
 
 Cell makes_cell(const ScaledRecipe& scaled, const KitchenView& view) {
@@ -114,9 +113,10 @@ void add_cost(Facts& facts, const ScaledRecipe& scaled, const Book& book) {
 
 Facts oven_facts(const ScaledRecipe& scaled, const KitchenView& view) {
   Facts out{"oven", "Oven", {}, ColumnKind::words};
-  for (const PlannedOvenStep& planned : oven_plan(*scaled.recipe, scaled.plan)) {
-    out.add("step_" + std::to_string(out.facts.size() + 1), out.facts.empty() ? "First" : "Then",
-            words(oven_text(planned, view)));
+  const auto plan = oven_plan(*scaled.recipe, scaled.plan);
+  for (const PlannedOvenStep& planned : plan) {
+    const char* label = plan.size() == 1 ? "At" : out.facts.empty() ? "First" : "Then";
+    out.add("step_" + std::to_string(out.facts.size() + 1), label, words(oven_text(planned, view)));
   }
   if (scaled.recipe->rest) {
     out.add("rest", "Rest", words(duration_text(scaled.recipe->rest->in(units::minute))));

@@ -49,7 +49,7 @@ void fill_units(RowFilter& rows, const Tables& tables) {
   static const std::map<UnitDimension, std::string> canonical{
       {UnitDimension::mass, "g"},    {UnitDimension::volume, "mL"},
       {UnitDimension::length, "cm"}, {UnitDimension::area, "cm2"},
-      {UnitDimension::time, "s"},    {UnitDimension::pieces, "pieces"}};
+      {UnitDimension::time, "s"},    {UnitDimension::pieces, "each"}};
   for (const Unit& unit : tables.units.all()) {
     const UnitRecord& record = unit.record();
     const std::string exact = as_exact(record.size);

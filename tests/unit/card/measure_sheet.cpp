@@ -43,6 +43,12 @@ TEST_CASE("a decimal that does not end has its repeating part marked") {
   CHECK(fact(asked("1 g", "lb"), "repeating") == "repeats after more than 60 digits");
 }
 
+TEST_CASE("the sheet says whose cups and pints they are") {
+  CHECK(fact(asked("1 cup", "pt"), "asked_unit") == "US cup");
+  CHECK(fact(asked("1 cup", "pt"), "unit") == "US pint");
+  CHECK(fact(asked("1 lb", "g"), "asked_unit").empty());
+}
+
 TEST_CASE("a whole number has but one form") {
   CHECK(fact(asked("1 gal", "tsp"), "exact") == "768 tsp");
   CHECK(fact(asked("1 gal", "tsp"), "fraction").empty());

@@ -49,6 +49,11 @@ TEST_CASE("a spoon goes through the spoon, and the cup would have given less") {
   CHECK(others[0].difference < 0);
 }
 
+TEST_CASE("a weight goes through the measure that is nearest in size, too") {
+  CHECK(to(amount(250, "g"), "cup").through == std::vector<const MeasureWeight*>{&butter.rows[0]});
+  CHECK(to(amount(15, "g"), "cup").through == std::vector<const MeasureWeight*>{&butter.rows[1]});
+}
+
 TEST_CASE("from weight and from pieces to a measure") {
   const Amount weight = amount(227, "g");
   const Conversion given = to(weight, "tbsp");

@@ -12,7 +12,8 @@ namespace platewright::detail {
 
 inline void check_share(std::string_view what, const Rational& share) {
   if (share < 0 || share > 1) {
-    throw Failure(problems::share_out_of_range(what, as_exact(share), "a share from 0 to 100 %"));
+    throw Failure(problems::share_out_of_range(what, as_short_decimal(share * 100, 4) + " %",
+                                               "a share from 0 to 100 %"));
   }
 }
 
@@ -20,19 +21,22 @@ inline void check_rule(PricingRule rule, const Rational& share) {
   switch (rule) {
     case PricingRule::margin:
       if (share < 0 || share >= 1) {
-        throw Failure(problems::share_out_of_range("a margin", as_exact(share),
+        throw Failure(problems::share_out_of_range("a margin",
+                                                   as_short_decimal(share * 100, 4) + " %",
                                                    "a share of the price, from 0 to below 100 %"));
       }
       return;
     case PricingRule::mark_up:
       if (share < 0) {
-        throw Failure(problems::share_out_of_range("a mark-up", as_exact(share),
+        throw Failure(problems::share_out_of_range("a mark-up",
+                                                   as_short_decimal(share * 100, 4) + " %",
                                                    "a share of the cost, 0 or above"));
       }
       return;
     case PricingRule::food_cost:
       if (share <= 0 || share > 1) {
-        throw Failure(problems::share_out_of_range("a food cost", as_exact(share),
+        throw Failure(problems::share_out_of_range("a food cost",
+                                                   as_short_decimal(share * 100, 4) + " %",
                                                    "a share of the price, above 0, to 100 %"));
       }
       return;

@@ -53,7 +53,7 @@ inline Problem name_unknown(std::string_view what, std::string_view name,
   std::string remedy = did_you_mean(name, known);
   if (remedy.empty()) remedy = otherwise;
   return make_problem("name-unknown", "no " + std::string(what) + " called " + in_quotes(name),
-                      "the name of " + std::string(what) + " that is there", std::move(remedy));
+                      std::string(what) + " that is there, by its name", std::move(remedy));
 }
 
 inline Problem name_twice(std::string_view what, std::string_view name, std::string_view first) {
