@@ -24,7 +24,7 @@ constexpr std::array<const char*, 11> floors{"problem", "number", "quantity", "y
                                              "book",    "card",   "cli"};
 
 struct Room {
-  const char* library;
+  const char* owned;
   /// The only places, from the root, that may include it.
   std::vector<std::string> places;
 };
@@ -87,8 +87,8 @@ std::string objection(const fs::path& root, const std::string& file, const std::
   for (const Room& room : rooms()) {
     const bool at_home = std::any_of(room.places.begin(), room.places.end(),
                                      [&](const std::string& place) { return begins(file, place); });
-    if (begins(named, room.library) && !at_home)
-      return std::string(room.library) + " lives elsewhere";
+    if (begins(named, room.owned) && !at_home)
+      return std::string(room.owned) + " lives elsewhere";
   }
   const std::string target = resolved(root, file, named);
   if (target.empty()) {
