@@ -107,6 +107,7 @@ std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList
   std::deque<BookFile> files = Loader(problems).load(names);
   Book book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
   book.measures = set_measures(files, problems);
+  set_currencies(files, book, problems);
   std::vector<BookFile> tables;
   for (const BookFile& file : files) {
     book.files.push_back(file.file);

@@ -1,7 +1,6 @@
 // Ingredients: what is lost of them, what they weigh, how they are bought, what they contain.
 
 #include "book/reading.hpp"
-#include "platewright/costing/currency.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
@@ -88,7 +87,8 @@ class EntryReader {
     const Source source{test.text("source").value_or("our own test"), {}};
     ingredient_.ladder =
         ingredient_.ladder.with_own_test(from, to, *yield, source, std::move(spread));
-    if (ingredient_.yield_name.empty()) ingredient_.yield_name = source.text;
+    if (!ingredient_.yield_name.empty()) ingredient_.yield_name += "; ";
+    ingredient_.yield_name += source.text;
   }
 
   void read_weights() {
@@ -145,26 +145,11 @@ class EntryReader {
   Ingredient& ingredient_;
 };
 
-void read_currency(yaml::Fields& top, const Reading& reading) {
-  const auto code = top.needed_text("currency", "currency: USD");
-  if (!code) return;
-  const Place place = top.place(*top.find("currency"), "currency");
-  reading.problems.attempt(place, [&] {
-    check_currency(*code);
-    PriceList& prices = reading.book.prices;
-    if (!prices.entries.empty() && prices.currency != *code) {
-      throw Failure(problems::currency_differs(*code, prices.currency));
-    }
-    prices.currency = *code;
-    prices.minor_digits = minor_digits_of(*code);
-  });
-}
-
 }  // namespace
 
 void read_larder(const Reading& reading) {
   yaml::Fields top(reading.file.root, reading.context(), {});
-  read_currency(top, reading);
+  read_file_currency(top, reading);
   top.find("measures");
   top.find("kitchen");
   top.find("with");

@@ -8,26 +8,27 @@
 namespace platewright::reading {
 namespace {
 
-void check_currency(yaml::Fields& top, const Reading& reading) {
-  const auto code = top.needed_text("currency", "currency: USD");
-  const std::string& known = reading.book.prices.currency;
-  if (code && *code != known) {
-    reading.problems.add(
-        at(problems::currency_differs(*code, known), top.place(*top.find("currency"), "currency")));
-  }
+Purchase offer_from(const yaml::Node& node, const std::string& path, const Reading& reading,
+                    const Ingredient& ingredient) {
+  yaml::Fields fields(node, reading.context(), path);
+  if (!fields.is_map()) return {};
+  Purchase out = read_purchase(fields, reading, ingredient);
+  fields.finish();
+  return out;
 }
 
-void read_offer(const yaml::Node& name, const yaml::Node& node, const Reading& reading,
-                const std::string& supplier, const std::optional<LocalDay>& on) {
+/// One offer of an ingredient, or a list of them.
+void read_offers(const yaml::Node& name, const yaml::Node& node, const Reading& reading,
+                 const std::string& supplier, const std::optional<LocalDay>& on) {
   const std::string path = "offers > " + in_quotes(name.text);
   const Ingredient& ingredient = reading.book.recipes.ingredient(name.text);
-  yaml::Fields fields(node, reading.context(), path);
-  if (!fields.is_map()) return;
-  Purchase purchase = read_purchase(fields, reading, ingredient);
-  if (purchase.supplier.empty()) purchase.supplier = supplier;
-  if (!purchase.on) purchase.on = on;
-  fields.finish();
-  reading.book.prices.entries[name.text].purchases.push_back(std::move(purchase));
+  const std::vector<yaml::Node> one{node};
+  for (const yaml::Node& offer : node.is_list() ? node.items : one) {
+    Purchase purchase = offer_from(offer, path, reading, ingredient);
+    if (purchase.supplier.empty()) purchase.supplier = supplier;
+    if (!purchase.on) purchase.on = on;
+    reading.book.prices.entries[name.text].purchases.push_back(std::move(purchase));
+  }
 }
 
 }  // namespace
@@ -35,7 +36,7 @@ void read_offer(const yaml::Node& name, const yaml::Node& node, const Reading& r
 void read_prices(const Reading& reading) {
   yaml::Fields top(reading.file.root, reading.context(), {});
   const std::string supplier = top.text("prices").value_or("");
-  check_currency(top, reading);
+  read_file_currency(top, reading);
   top.find("measures");
   top.find("with");
   const auto on =
@@ -49,7 +50,7 @@ void read_prices(const Reading& reading) {
       const auto& key = name;
       const auto& value = node;
       reading.problems.attempt(top.place(name, "offers"),
-                               [&] { read_offer(key, value, reading, supplier, on); });
+                               [&] { read_offers(key, value, reading, supplier, on); });
     }
   }
   top.finish();

@@ -25,46 +25,50 @@ Amount pack_content(const std::string& text, const Reading& reading) {
 }
 
 /// `12.50` is for the pack; `8.95 per lb` is worked out for it.
-Money price_from(const std::string& text, const Purchase& purchase, const Reading& reading,
-                 const Ingredient& ingredient) {
+PricedSum price_from(const std::string& text, const Purchase& purchase, const Reading& reading,
+                     const Ingredient& ingredient) {
   const SplitText parts = split_at(text, " per ");
-  if (read_number_prefix(parts.before).length != parts.before.size()) {
-    throw Failure(problems::price_malformed(text));
-  }
-  const Money money = read_money(parts.before);
-  if (parts.after.empty()) return money;
+  PricedSum out = read_priced(parts.before, reading);
+  if (parts.after.empty()) return out;
   const Amount unit = reading.amount("1 " + parts.after);
   const Amount& content = purchase.weighs && same_measure(purchase.weighs->unit, unit.unit)
                               ? *purchase.weighs
                               : purchase.content;
-  return money * convert(content, unit.unit, ingredient.weights).amount.number;
+  out.money = out.money * convert(content, unit.unit, ingredient.weights).amount.number;
+  return out;
+}
+
+/// An amount above 0.
+std::optional<Amount> content_of(yaml::Fields& buy, std::string_view key, const char* what,
+                                 const std::function<Amount(const std::string&)>& read) {
+  return buy.take<Amount>(key, [&](const std::string& text) {
+    const Amount out = read(text);
+    if (out.number <= 0) throw Failure(problems::number_not_positive(what, text));
+    return out;
+  });
 }
 
 void read_content(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient,
                   Purchase& out) {
-  const auto piece = buy.text("piece");
-  const auto pack = buy.text("pack");
-  const auto weighs = buy.text("weighs");
-  const auto spread = buy.text("spread");
+  const auto plain = [&](const std::string& text) { return reading.amount(text); };
+  const auto piece = content_of(buy, "piece", "a piece", plain);
+  const auto pack = content_of(
+      buy, "pack", "a pack", [&](const std::string& text) { return pack_content(text, reading); });
+  out.weighs = content_of(buy, "weighs", "a weight of a pack", plain);
+  out.spread = buy.take<Amount>("spread", plain);
   if (!piece && !pack) throw Failure(problems::price_without_pack(ingredient.name));
   out.by_the_piece = piece.has_value();
-  out.content = piece ? reading.amount(*piece) : pack_content(*pack, reading);
-  out.pack_text = piece ? "piece of about " + *piece : *pack;
-  if (out.content.number <= 0) {
-    throw Failure(problems::number_not_positive("a pack", piece ? *piece : *pack));
-  }
-  if (weighs) out.weighs = reading.amount(*weighs);
-  if (out.weighs && out.weighs->number <= 0) {
-    throw Failure(problems::number_not_positive("a weight of a pack", *weighs));
-  }
-  if (spread) out.spread = reading.amount(*spread);
+  out.content = piece ? *piece : *pack;
+  out.pack_text = piece ? "piece of about " + *buy.text("piece") : *buy.text("pack");
 }
 
-void read_delivery(yaml::Fields& buy, Purchase& out) {
+void read_delivery(yaml::Fields& buy, const Reading& reading, Purchase& out) {
   out.supplier = buy.text("from").value_or("");
   out.on = buy.read<LocalDay>("on", [](const std::string& text) { return read_local_day(text); });
-  out.deposit = buy.read<Money>("deposit", [](const std::string& text) { return read_money(text); })
-                    .value_or(Money());
+  out.deposit =
+      buy.read<Money>("deposit",
+                      [&](const std::string& text) { return read_priced(text, reading).money; })
+          .value_or(Money());
   if (const auto days = buy.number("days")) {
     if (!is_whole(*days) || *days > 365) {
       throw Failure(problems::number_malformed(as_exact(*days), "whole days, at most 365"));
@@ -94,7 +98,7 @@ ByProduct by_product(yaml::Fields& fields, const Reading& reading) {
     throw Failure(problems::by_product_counted_twice(out.name));
   }
   const SplitText parts = split_at(worth.value_or("0 per g"), " per ");
-  out.worth = read_money(parts.before);
+  out.worth = read_priced(parts.before, reading).money;
   out.unit = reading.amount("1 " + (parts.after.empty() ? "lb" : parts.after)).unit;
   return out;
 }
@@ -104,10 +108,15 @@ ByProduct by_product(yaml::Fields& fields, const Reading& reading) {
 Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient) {
   Purchase out;
   out.place = buy.place();
-  const auto price = buy.needed_text("price", "price: 12.50");
-  read_delivery(buy, out);
+  buy.need("price", "price: 12.50");
+  read_delivery(buy, reading, out);
   read_content(buy, reading, ingredient, out);
-  if (price) out.price = price_from(*price, out, reading, ingredient);
+  const auto price = buy.take<PricedSum>(
+      "price", [&](const std::string& text) { return price_from(text, out, reading, ingredient); });
+  if (price) {
+    out.price = price->money;
+    out.written_in = price->written_in;
+  }
   return out;
 }
 
@@ -124,7 +133,7 @@ void read_store(yaml::Fields& fields, const Reading& reading, PriceEntry& prices
 void read_minimum_orders(yaml::Fields& top, const Reading& reading) {
   for (const TextPair& pair : text_pairs(top, "minimum orders")) {
     reading.problems.attempt(pair.value_place, [&] {
-      reading.book.prices.minimum_orders[pair.key] = read_money(pair.value);
+      reading.book.prices.minimum_orders[pair.key] = read_priced(pair.value, reading).money;
     });
   }
 }

@@ -169,6 +169,11 @@ void read_quote_terms(const yaml::Node& node, const Reading& reading, const std:
   read_price_steps(fields, terms);
   terms.minimum_charge = fields.read<Money>(
       "minimum charge", [](const std::string& text) { return read_money(text); });
+  terms.agreed_price = fields.read<Money>("agreed price", [](const std::string& text) {
+    const Money price = read_money(text);
+    if (price <= Money()) throw Failure(problems::number_not_positive("a price", text));
+    return price;
+  });
   terms.service = fields.read<Charge>("service", read_charge);
   terms.gratuity = fields.read<Charge>("gratuity", [](const std::string& text) {
     const Charge charge = read_charge(text);

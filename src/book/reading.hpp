@@ -1,6 +1,8 @@
 #pragma once
 // What the readers of all kinds of files share.
 
+#include <deque>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -20,6 +22,8 @@ struct BookFile {
   std::string kind;    ///< recipe, larder, event or tables
   bool named = false;  ///< on the command line, not in another file
   MeasuringSystem measures = MeasuringSystem::us;
+  std::string currency = {};                                   ///< of prices that name none
+  std::map<std::string, ForeignCurrency> exchange_rates = {};  ///< the file's own; they come first
 };
 
 /// Where the reading stands: the file, the book that grows, the problems so far.
@@ -58,6 +62,27 @@ TimeSpan read_time_span(std::string_view text, const Reading& reading);
 
 /// Money in the book's currency: `8.95`. Throws Failure for a sign or anything else that follows.
 Money read_money(std::string_view text);
+
+/// A sum in the book's currency, and the one that it was written in where that is another.
+struct PricedSum {
+  Money money;
+  std::optional<ForeignCurrency> written_in;
+};
+
+/// A sum as a file has it: `12.50`, in the file's currency, or `12.50 EUR`. Throws Failure for
+/// another form, for what is no currency and for one without a rate. Where the file's own currency
+/// has none, `read_file_currency` has said so once, and the sum stays as it is.
+PricedSum read_priced(std::string_view text, const Reading& reading);
+
+/// `{EUR: 1.085}`, or `{EUR: {is: 1.085, source: our bank}}`.
+std::map<std::string, ForeignCurrency> read_exchange_rates(yaml::Fields& top);
+
+/// Says for each file in which currency its prices are, and by which rates; those of the larders
+/// hold for the whole book, whose currency is that of the first larder.
+void set_currencies(std::deque<BookFile>& files, Book& book, ProblemList& problems);
+
+/// Reports a file without a currency, and one in a currency without a rate.
+void read_file_currency(yaml::Fields& top, const Reading& reading);
 
 /// Reports a name that stands twice, with the place of the first.
 void report_twice(const Reading& reading, std::string_view what, const std::string& name,

@@ -4,9 +4,8 @@
 #include <map>
 #include <set>
 
-#include "book/reading.hpp"
+#include "book/price_list_header.hpp"
 #include "csv/read_csv.hpp"
-#include "platewright/event/local_time.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/price_lists.hpp"
@@ -15,17 +14,6 @@
 namespace platewright {
 namespace reading {
 namespace {
-
-/// What the header file says about a list.
-struct ListHeader {
-  std::string csv_file;
-  std::string supplier;
-  std::string day;
-  std::string currency;
-  char separator = ',';
-  std::map<std::string, std::string> columns;  ///< item, pack, price, ... -> heading in the list
-  std::map<std::string, std::string> items;    ///< what the supplier calls it -> what the book does
-};
 
 /// A text between quotation marks, as YAML reads it.
 std::string yaml_text(const std::string& text) {
@@ -41,51 +29,20 @@ std::string yaml_text(const std::string& text) {
   return out + "\"";
 }
 
-ListHeader read_header(yaml::Fields& top, const std::string& file) {
-  ListHeader out;
-  const std::string name = top.needed_text("price list", "price list: week-36.csv").value_or("");
-  out.csv_file = (std::filesystem::path(file).parent_path() / name).lexically_normal().string();
-  out.supplier = top.needed_text("from", "from: the market").value_or("");
-  out.currency = top.needed_text("currency", "currency: USD").value_or("");
-  top.need("on", "on: 2027-09-06");
-  top.read<LocalDay>("on", [&](const std::string& text) {
-    out.day = text;
-    return read_local_day(text);
-  });
-  top.read<bool>("separator", [&](const std::string& text) {
-    if (text != "," && text != ";" && text != "tab") {
-      throw Failure(problems::word_unknown("separator", text, {",", ";", "tab"}));
-    }
-    out.separator = text == "tab" ? '\t' : text.front();
-    return true;
-  });
-  top.need("columns", "columns: {item: Description, pack: Pack, price: Price}");
-  for (const TextPair& pair : text_pairs(top, "columns")) {
-    const std::vector<std::string> known{"item",  "pack", "piece",   "weighs",
-                                         "price", "per",  "currency"};
-    if (std::find(known.begin(), known.end(), pair.key) == known.end()) {
-      top.context().problems.add(at(problems::key_unknown(pair.key, known), pair.key_place));
-    }
-    out.columns[pair.key] = pair.value;
-  }
-  for (const TextPair& pair : text_pairs(top, "items")) out.items[pair.key] = pair.value;
-  return out;
-}
-
 /// Turns the rows of one list into offers.
 class ListTaker {
  public:
-  ListTaker(const ListHeader& header, const csv::Table& table, const Reading& reading)
+  ListTaker(const PriceListHeader& header, const csv::Table& table, const Reading& reading)
       : header_(header), table_(table), reading_(reading) {}
 
   TakenPrices take() {
     TakenPrices out;
     find_columns();
     if (reading_.problems.has_errors()) return out;
-    out.text = "# From " + std::filesystem::path(header_.csv_file).filename().string() + "\n";
-    out.text += "prices: " + yaml_text(header_.supplier) + "\ncurrency: " + header_.currency +
-                "\non: " + header_.day + "\noffers:\n";
     for (const csv::Record& record : table_.records) take_row(record, out);
+    out.text = "# From " + std::filesystem::path(header_.csv_file).filename().string() + "\n" +
+               "prices: " + yaml_text(header_.supplier) + "\ncurrency: " + header_.currency +
+               "\non: " + header_.day + "\n" + rates_text() + "offers:\n" + offers_text();
     return out;
   }
 
@@ -136,29 +93,56 @@ class ListTaker {
           as_warning(at(problems::price_list_row_unmatched(item.text), place_of(item, "item"))));
       return;
     }
+    if (const csv::Field& price = *field(record, "price"); price.text.empty()) {
+      ++out.unmatched;
+      reading_.problems.add(as_warning(
+          at(problems::price_list_row_without_price(item.text), place_of(price, "price"))));
+      return;
+    }
     reading_.problems.attempt(place_of(item, "item"), [&] {
       const Ingredient& ingredient = reading_.book.recipes.ingredient(name);
-      if (!taken_.insert(name).second) {
-        throw Failure(problems::name_twice("row for the ingredient", name, header_.csv_file));
-      }
-      check_currency(record);
       const yaml::Node offer = offer_of(record);
-      check_offer(offer, ingredient);
-      out.text += "  " + yaml_text(name) + ": {";
-      for (const auto& [key, value] : offer.entries) {
-        out.text += (&key == &offer.entries.front().first ? "" : ", ") + key.text + ": " +
-                    yaml_text(value.text);
+      const Purchase purchase = checked_offer(offer, ingredient);
+      if (!taken_.insert({name, purchase.pack_text}).second) {
+        throw Failure(problems::name_twice("row for the ingredient and pack",
+                                           name + ", " + purchase.pack_text, header_.csv_file));
       }
-      out.text += "}\n";
+      offers_[name].push_back(offer_text(offer));
       ++out.taken;
     });
   }
 
-  void check_currency(const csv::Record& record) const {
-    const csv::Field* code = field(record, "currency");
-    if (code == nullptr || code->text == header_.currency) return;
-    throw Failure(
-        at(problems::currency_differs(code->text, header_.currency), place_of(*code, "currency")));
+  static std::string offer_text(const yaml::Node& offer) {
+    std::string out;
+    for (const auto& [key, value] : offer.entries) {
+      out += (out.empty() ? "{" : ", ") + key.text + ": " + yaml_text(value.text);
+    }
+    return out + "}";
+  }
+
+  /// Every ingredient with its offer, or with the list of them.
+  std::string offers_text() const {
+    std::string out;
+    for (const auto& [name, offers] : offers_) {
+      out += "  " + yaml_text(name) + ": ";
+      if (offers.size() == 1) {
+        out += offers.front() + "\n";
+        continue;
+      }
+      out += "\n";
+      for (const std::string& offer : offers) out += "    - " + offer + "\n";
+    }
+    return out;
+  }
+
+  /// The rates that the file beside the list names, so that the prices can be read without it.
+  std::string rates_text() const {
+    std::string out;
+    for (const auto& [code, rate] : reading_.file.exchange_rates) {
+      out += "  " + code + ": {is: " + as_exact(rate.rate) + ", source: " + yaml_text(rate.source) +
+             "}\n";
+    }
+    return out.empty() ? out : "exchange rates:\n" + out;
   }
 
   /// The row as the map that a larder would have, every value at its place in the list.
@@ -174,29 +158,43 @@ class ListTaker {
       name.kind = yaml::Node::Kind::scalar;
       name.text = key;
       yaml::Node value = name;
-      value.text = found->text;
+      const bool price = std::string_view(key) == "price";
+      value.text =
+          price ? price_text(*found, record) : plain_decimals(found->text, header_.writing);
       value.line = name.line = found->line;
       value.column = name.column = found->column;
-      const csv::Field* unit = field(record, "per");
-      if (std::string_view(key) == "price" && unit != nullptr && !unit->text.empty()) {
-        value.text += " per " + unit->text;
-      }
       out.entries.emplace_back(std::move(name), std::move(value));
     }
     return out;
   }
 
-  /// What a larder's reader would say to it.
-  void check_offer(const yaml::Node& offer, const Ingredient& ingredient) const {
-    yaml::Fields fields(offer, {header_.csv_file, reading_.problems}, in_quotes(ingredient.name));
-    read_purchase(fields, reading_, ingredient);
+  /// `9.10`, `9.10 per lb` or `9.10 CAD per lb`.
+  std::string price_text(const csv::Field& price, const csv::Record& record) const {
+    std::string out;
+    try {
+      out = plain_price(price.text, header_.writing);
+    } catch (const Failure& failure) {
+      throw Failure(at(failure.problem(), place_of(price, "price")));
+    }
+    const csv::Field* code = field(record, "currency");
+    if (code != nullptr && !code->text.empty()) out += " " + code->text;
+    const csv::Field* unit = field(record, "per");
+    if (unit != nullptr && !unit->text.empty()) out += " per " + unit->text;
+    return out;
   }
 
-  const ListHeader& header_;
+  /// As a larder's reader takes it, or its problems.
+  Purchase checked_offer(const yaml::Node& offer, const Ingredient& ingredient) const {
+    yaml::Fields fields(offer, {header_.csv_file, reading_.problems}, in_quotes(ingredient.name));
+    return read_purchase(fields, reading_, ingredient);
+  }
+
+  const PriceListHeader& header_;
   const csv::Table& table_;
   const Reading& reading_;
   std::map<std::string, std::size_t> positions_;
-  std::set<std::string> taken_;
+  std::set<std::pair<std::string, std::string>> taken_;
+  std::map<std::string, std::vector<std::string>> offers_;
 };
 
 }  // namespace
@@ -209,17 +207,15 @@ std::optional<TakenPrices> take_in_prices(const std::string& header_file, const 
   if (!text) return std::nullopt;
   auto root = yaml::read_yaml(*text, header_file, problems);
   if (!root) return std::nullopt;
-  const BookFile file{header_file, std::move(*root), "price list", true, book.measures};
+  BookFile file{header_file, std::move(*root), "price list", true, book.measures};
   Book own = book;
   yaml::Fields top(file.root, {file.file, problems}, {});
-  const ListHeader header = read_header(top, header_file);
+  const PriceListHeader header = read_price_list_header(top, header_file);
+  file.currency = header.currency;
+  file.exchange_rates = read_exchange_rates(top);
+  read_file_currency(top, Reading{file, own, problems});
   top.finish();
   if (problems.has_errors()) return std::nullopt;
-  if (!book.prices.entries.empty() && header.currency != book.prices.currency) {
-    problems.add(at(problems::currency_differs(header.currency, book.prices.currency),
-                    top.place(*top.find("currency"), "currency")));
-    return std::nullopt;
-  }
   const auto list = yaml::read_file(header.csv_file, problems);
   if (!list) return std::nullopt;
   const auto table = csv::read_csv(*list, header.csv_file, header.separator, problems);

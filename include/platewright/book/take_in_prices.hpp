@@ -14,12 +14,13 @@ namespace platewright {
 struct TakenPrices {
   std::string text;
   std::size_t taken = 0;
-  std::size_t unmatched = 0;
+  std::size_t unmatched = 0;  ///< left out: of an unknown item, or without a price
 };
 
 /// Reads `header_file`, which names a CSV file beside it and says which columns hold item, pack and
-/// price, and turns each row whose item it or the book's larder names into an offer. Other rows are
-/// warnings in `problems`, nothing is guessed. Returns nothing where any row has an error.
+/// price and how the list writes its numbers, and turns each row whose item it or the book's larder
+/// names into an offer. Other rows, and those without a price, are warnings in `problems`; nothing
+/// is guessed. Returns nothing where any row has an error.
 std::optional<TakenPrices> take_in_prices(const std::string& header_file, const Book& book,
                                           ProblemList& problems);
 

@@ -2,6 +2,8 @@
 // Currencies by their codes.
 
 #include <algorithm>
+#include <array>
+#include <string>
 #include <string_view>
 
 #include "platewright/problem/catalogue/larders.hpp"
@@ -9,10 +11,28 @@
 
 namespace platewright {
 
+/// Codes of the currencies that can be paid with (ISO 4217, list one, as Debian's iso-codes 4.15
+/// has it; amendments 176 and 177 brought XCG and ZWG, from memory). Funds, metals and codes for
+/// tests are left out.
+inline constexpr std::array<std::string_view, 161> currency_codes{
+    "AED", "AFN", "ALL", "AMD", "ANG", "AOA", "ARS", "AUD", "AWG", "AZN", "BAM", "BBD", "BDT",
+    "BGN", "BHD", "BIF", "BMD", "BND", "BOB", "BRL", "BSD", "BTN", "BWP", "BYN", "BZD", "CAD",
+    "CDF", "CHF", "CLP", "CNY", "COP", "CRC", "CUC", "CUP", "CVE", "CZK", "DJF", "DKK", "DOP",
+    "DZD", "EGP", "ERN", "ETB", "EUR", "FJD", "FKP", "GBP", "GEL", "GHS", "GIP", "GMD", "GNF",
+    "GTQ", "GYD", "HKD", "HNL", "HRK", "HTG", "HUF", "IDR", "ILS", "INR", "IQD", "IRR", "ISK",
+    "JMD", "JOD", "JPY", "KES", "KGS", "KHR", "KMF", "KPW", "KRW", "KWD", "KYD", "KZT", "LAK",
+    "LBP", "LKR", "LRD", "LSL", "LYD", "MAD", "MDL", "MGA", "MKD", "MMK", "MNT", "MOP", "MRU",
+    "MUR", "MVR", "MWK", "MXN", "MYR", "MZN", "NAD", "NGN", "NIO", "NOK", "NPR", "NZD", "OMR",
+    "PAB", "PEN", "PGK", "PHP", "PKR", "PLN", "PYG", "QAR", "RON", "RSD", "RUB", "RWF", "SAR",
+    "SBD", "SCR", "SDG", "SEK", "SGD", "SHP", "SLE", "SLL", "SOS", "SRD", "SSP", "STN", "SVC",
+    "SYP", "SZL", "THB", "TJS", "TMT", "TND", "TOP", "TRY", "TTD", "TWD", "TZS", "UAH", "UGX",
+    "USD", "UYU", "UZS", "VED", "VES", "VND", "VUV", "WST", "XAF", "XCD", "XCG", "XOF", "XPF",
+    "YER", "ZAR", "ZMW", "ZWG", "ZWL"};
+
 /// Decimals of a currency's minor unit (ISO 4217, list one); two where it is not named here.
 inline unsigned minor_digits_of(std::string_view currency) {
   for (const std::string_view code : {"BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG",
-                                      "RWF", "UGX", "UYI", "VND", "VUV", "XAF", "XOF", "XPF"}) {
+                                      "RWF", "UGX", "VND", "VUV", "XAF", "XOF", "XPF"}) {
     if (code == currency) return 0;
   }
   for (const std::string_view code : {"BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND"}) {
@@ -21,11 +41,11 @@ inline unsigned minor_digits_of(std::string_view currency) {
   return 2;
 }
 
-/// Throws Failure for what is not a code of ISO 4217 by its form: three capital letters.
+/// Throws Failure for what is no currency's code, with the nearest ones.
 inline void check_currency(std::string_view code) {
-  const bool capitals =
-      std::all_of(code.begin(), code.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
-  if (code.size() != 3 || !capitals) throw Failure(problems::currency_malformed(code));
+  if (std::find(currency_codes.begin(), currency_codes.end(), code) != currency_codes.end()) return;
+  throw Failure(problems::currency_malformed(
+      code, std::vector<std::string>(currency_codes.begin(), currency_codes.end())));
 }
 
 }  // namespace platewright

@@ -20,8 +20,9 @@ enum class SupplierChoice { preferred, cheapest };
 namespace detail {
 
 inline bool same_offer(const Purchase& left, const Purchase& right) {
-  return left.supplier == right.supplier && left.pack_text == right.pack_text &&
-         left.by_the_piece == right.by_the_piece;
+  return left.supplier == right.supplier && left.by_the_piece == right.by_the_piece &&
+         same_measure(left.content.unit, right.content.unit) &&
+         left.content.canonical() == right.content.canonical();
 }
 
 /// Whether `other` counts instead of `known`, which stands before it.

@@ -14,6 +14,8 @@ struct PriceList {
   std::map<std::string, PriceEntry> entries;
   /// By supplier, the least that an order must come to.
   std::map<std::string, Money> minimum_orders = {};
+  /// By code, the currencies that prices may be written in beside the list's own.
+  std::map<std::string, ForeignCurrency> exchange_rates = {};
 
   const PriceEntry* find(const std::string& ingredient) const {
     const auto found = entries.find(ingredient);

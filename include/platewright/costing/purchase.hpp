@@ -12,6 +12,13 @@
 
 namespace platewright {
 
+/// The currency of a price that is not written in the book's own.
+struct ForeignCurrency {
+  std::string code;    ///< ISO 4217
+  Rational rate;       ///< what 1 of it is in the book's currency
+  std::string source;  ///< whose rate, and of which day; may be empty
+};
+
 /// One offer of one supplier: a pack at a price, or goods by the piece whose weight varies.
 struct Purchase {
   /// What one pack holds: `40 lb`, `6 x 2.5 kg` (15 kg), `1 bunch`; for goods bought by the piece,
@@ -23,8 +30,10 @@ struct Purchase {
   bool by_the_piece = false;
   /// How far single pieces lie from the average weight (one standard deviation), where it is known.
   std::optional<Amount> spread;
-  /// For one pack or one average piece: what `8.95 per lb` comes to is worked out when it is read.
+  /// For one pack or one average piece, in the book's currency: what `8.95 per lb` comes to is
+  /// worked out when it is read.
   Money price;
+  std::optional<ForeignCurrency> written_in = std::nullopt;
   std::string supplier;
   /// How the pack is called on an order: `case of 6 x 2.5 kg`; as the book writes it.
   std::string pack_text;

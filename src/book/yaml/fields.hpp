@@ -56,6 +56,20 @@ class Fields {
     return out;
   }
 
+  /// As `read`, but a Failure goes on, at the value's place: for what nothing else can be read
+  /// without.
+  template <class Result>
+  std::optional<Result> take(std::string_view key,
+                             const std::function<Result(const std::string&)>& read) {
+    const Node* node = scalar(key);
+    if (node == nullptr) return std::nullopt;
+    try {
+      return read(node->text);
+    } catch (const Failure& failure) {
+      throw Failure(at(failure.problem(), place(*node, key)));
+    }
+  }
+
   /// Reports every key that nobody asked for. Where the reading stopped before its end, not all
   /// keys were asked for, and only those are reported that look like a slip in one that was.
   void finish(bool read_to_its_end = true);

@@ -53,7 +53,7 @@ TEST_CASE("a price is for the pack, or for a unit of it") {
 TEST_CASE("prices and packs that can't be") {
   CHECK(ids_of_entry("buy: [{price: 3}]") == Ids{"price-without-pack"});
   CHECK(ids_of_entry("buy: [{pack: 3 lb}]") == Ids{"key-missing"});
-  CHECK(ids_of_entry("buy: [{pack: 3 lb, price: 12.50 USD}]") == Ids{"price-malformed"});
+  CHECK(ids_of_entry("buy: [{pack: 3 lb, price: 12.50 dollars}]") == Ids{"price-malformed"});
   CHECK(ids_of_entry("buy: [{pack: 3 lb, price: -3}]") == Ids{"number-signed"});
   CHECK(ids_of_entry("buy: [{pack: a case, price: 3}]") == Ids{"pack-malformed"});
   CHECK(ids_of_entry("buy: [{pack: 0 lb, price: 3}]") == Ids{"number-not-positive"});
@@ -73,7 +73,8 @@ TEST_CASE("a currency is stated once, in three capitals") {
   CHECK(with("currency: \xE2\x82\xAC\n") == Ids{"currency-malformed"});
   SmallBook files(Files{{"a.yaml", larder_text()}, {"b.yaml", "currency: EUR\nlarder: {}\n"}});
   CHECK_FALSE(files.read({"a.yaml", "b.yaml"}));
-  CHECK(files.ids() == Ids{"currency-differs"});
+  CHECK(files.ids() == Ids{"exchange-rate-missing"});
+  CHECK(with("currency: UDS\n") == Ids{"currency-malformed"});
 }
 
 // ISO 4217: the yen has no minor unit, the Kuwaiti dinar three digits.

@@ -1,9 +1,12 @@
 #pragma once
 // What can be wrong with an ingredient's entry in the larder.
 
+#include <algorithm>
 #include <string>
 #include <string_view>
+#include <vector>
 
+#include "platewright/problem/nearest.hpp"
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
 
@@ -18,20 +21,34 @@ inline Problem price_without_pack(std::string_view ingredient) {
 
 inline Problem price_malformed(std::string_view text) {
   return make_problem("price-malformed", in_quotes(text),
-                      "a price such as 12.50 (for the pack) or 8.95 per lb",
+                      "a price such as 12.50 (for the pack), 8.95 per lb or 7.40 EUR per kg",
                       "write it in one of these forms");
 }
 
-inline Problem currency_malformed(std::string_view text) {
+inline Problem currency_malformed(std::string_view text, const std::vector<std::string>& known) {
+  std::string capitals(text);
+  for (char& c : capitals) c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+  const bool small_letters = std::find(known.begin(), known.end(), capitals) != known.end();
+  const std::string near =
+      did_you_mean(text, small_letters ? std::vector<std::string>{capitals} : known);
   return make_problem("currency-malformed", "the currency " + in_quotes(text),
                       "a code of ISO 4217, such as USD, EUR or GBP",
-                      "write its three capital letters");
+                      near.empty() ? "write its three capital letters" : near);
 }
 
-inline Problem currency_differs(std::string_view found, std::string_view first) {
-  return make_problem("currency-differs",
-                      "the currency " + in_quotes(found) + " beside " + in_quotes(first),
-                      "one currency in a book", "convert the prices of one larder");
+inline Problem exchange_rate_missing(std::string_view found, std::string_view of_book) {
+  return make_problem("exchange-rate-missing",
+                      "a price in " + std::string(found) + " where the book reckons in " +
+                          std::string(of_book) + ", and no rate between them",
+                      "what 1 " + std::string(found) + " is in " + std::string(of_book),
+                      "add it to the file or to the larder, as in `exchange rates: {" +
+                          std::string(found) + ": 1.085}` with the rate of the day");
+}
+
+inline Problem exchange_rate_of_itself(std::string_view code) {
+  return make_problem("exchange-rate-of-itself",
+                      "an exchange rate of " + in_quotes(code) + ", the book's own currency",
+                      "rates of other currencies", "take the line out");
 }
 
 inline Problem yields_exclude_each_other(std::string_view ingredient) {

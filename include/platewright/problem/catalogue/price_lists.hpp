@@ -35,6 +35,18 @@ inline Problem csv_empty() {
                       "export the list again");
 }
 
+inline Problem price_list_number(std::string_view found, std::string_view wanted) {
+  return make_problem("price-list-number", "the price " + in_quotes(found), std::string(wanted),
+                      "say how the list writes its numbers: `decimal: \",\"`, `thousands: "
+                      "\".\"`, `sign: $`; nothing is guessed");
+}
+
+inline Problem price_list_row_without_price(std::string_view item) {
+  return make_problem("price-list-row-without-price", "no price of " + in_quotes(item),
+                      "a price in every row that is taken in",
+                      "ask the supplier; until then the row is left out");
+}
+
 inline Problem price_list_row_unmatched(std::string_view item) {
   return make_problem("price-list-row-unmatched", "the item " + in_quotes(item),
                       "an item that `items` or the larder names",
