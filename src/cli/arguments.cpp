@@ -159,6 +159,8 @@ void add_quote_command(CLI::App& program, QuoteArguments& parsed, CommonOptions&
   quote->add_option("file", parsed.file, "an event's file")->required();
   add_prices(*quote, parsed.prices);
   add_changes(*quote, parsed.prices);
+  quote->add_option("--agreed-price", parsed.agreed_price,
+                    "what if: the full price of a guest is this, whatever the rule asks");
   auto* asked = quote->add_option_group("question", "the quote itself if none is asked");
   asked->add_flag("--client", parsed.client, "the client's sheet: no costs, lines to sign on");
   asked->add_option("--why", parsed.why, "how this line was worked out");
@@ -183,6 +185,13 @@ void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
   add_changes(*cost, parsed.cost.prices);
   cost->add_flag("--round-unit-prices", parsed.cost.prices.round_unit_prices,
                  "round the price of a unit before it is multiplied: not exact");
+  cost->add_option("--q-factor", parsed.cost.q_factor,
+                   "share for what no one measures; that of the event's quote if none is given");
+  cost->add_option("--at-price", parsed.cost.at_price,
+                   "the food cost percentage at this price of a portion, or of a guest");
+  cost->add_option("--food-cost", parsed.cost.food_cost,
+                   "the price at which the food is this share of it: \"28 %\"");
+  cost->add_option("--why", parsed.cost.why, "how this line was worked out");
   add_quote_command(program, parsed.quote, common);
   CLI::App* budget = add_command(
       program, "budget", "Which cuts and portions fit a price for a guest and a margin", common);

@@ -92,6 +92,10 @@ struct CostArguments {
   std::string recipe;
   ScaleOptions scale;
   PriceOptions prices;
+  std::string q_factor;   ///< of the event's quote if empty
+  std::string at_price;   ///< of a portion, or of a guest
+  std::string food_cost;  ///< wanted, as a share of the price
+  std::string why;
 };
 /// At most one of the questions is asked; none is the quote itself.
 struct QuoteArguments {
@@ -99,6 +103,7 @@ struct QuoteArguments {
   PriceOptions prices;
   bool client = false;
   std::string why;
+  std::string agreed_price;
   std::vector<std::string> guest_table;
   std::string movers;  ///< by which share everything is moved
   std::string floor;   ///< of the margin

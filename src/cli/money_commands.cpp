@@ -9,6 +9,7 @@
 #include "platewright/card/quote_sheet.hpp"
 #include "platewright/card/what_if_sheets.hpp"
 #include "platewright/costing/current_prices.hpp"
+#include "platewright/event/break_even.hpp"
 #include "platewright/event/order_of_day.hpp"
 #include "platewright/problem/catalogue/quotes.hpp"
 #include "platewright/quantity/read_amount.hpp"
@@ -98,8 +99,59 @@ Sheet answer(const QuoteArguments& arguments, const Occasion& occasion, const Pr
     return margin_risk_sheet(event, quote, risk_asked(arguments, occasion, quote, history),
                              occasion.prices);
   }
-  return arguments.client ? client_quote_sheet(event, quote, occasion.prices.currency)
-                          : quote_sheet(event, quote, occasion.prices.currency);
+  return arguments.client
+             ? client_quote_sheet(event, quote, occasion.prices.currency)
+             : quote_sheet(event, quote, break_even(occasion), occasion.prices.currency);
+}
+
+/// What is asked of the plate cost; nothing where no option asks. The Q factor is that of the
+/// event's quote where none is given.
+std::optional<PlatePriceQuestion> plate_question(const CostArguments& arguments,
+                                                 const Event* event) {
+  const bool asked =
+      !arguments.q_factor.empty() || !arguments.at_price.empty() || !arguments.food_cost.empty();
+  if (!asked) return std::nullopt;
+  PlatePriceQuestion out;
+  if (event != nullptr) out.q_factor = event->terms.q_factor;
+  if (!arguments.q_factor.empty()) {
+    out.q_factor = from_argument("--q-factor", [&] { return read_share(arguments.q_factor); });
+  }
+  if (!arguments.at_price.empty()) {
+    out.price =
+        Money::of(number_above_zero("--at-price", arguments.at_price), units::currency_unit);
+  }
+  if (!arguments.food_cost.empty()) {
+    out.food_share = from_argument("--food-cost", [&] { return read_share(arguments.food_cost); });
+  }
+  return out;
+}
+
+std::optional<PlatePrice> plate_price_asked(const Money& plate,
+                                            const std::optional<PlatePriceQuestion>& question) {
+  if (!question) return std::nullopt;
+  return from_argument("the plate's price", [&] { return plate_price(plate, *question); });
+}
+
+Sheet event_answer(const CostArguments& arguments, const Occasion& occasion) {
+  const EventCost cost = event_cost(occasion);
+  if (!arguments.why.empty()) {
+    return from_argument(
+        "--why", [&] { return why_sheet(occasion.event, cost, arguments.why, occasion.prices); });
+  }
+  const auto question = plate_question(arguments, &occasion.event);
+  const Money plate = question ? food_of_full_price(occasion.event, cost) : Money();
+  return event_cost_sheet(occasion.event, cost, occasion.prices,
+                          plate_price_asked(plate, question));
+}
+
+Sheet recipe_answer(const CostArguments& arguments, const PlateCost& cost, const Event* event,
+                    const PriceList& prices) {
+  if (!arguments.why.empty()) {
+    return from_argument("--why", [&] { return why_sheet(cost, arguments.why, prices); });
+  }
+  return cost_sheet(
+      cost, prices,
+      plate_price_asked(cost.per_portion.value_or(cost.total), plate_question(arguments, event)));
 }
 
 }  // namespace
@@ -113,12 +165,13 @@ Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& pr
   apply_changes(arguments.prices, occasion);
   Sheet sheet;
   if (whole_event) {
-    sheet = event_cost_sheet(occasion.event, event_cost(occasion), occasion.prices);
+    sheet = event_answer(arguments, occasion);
   } else {
     const std::string& name = the_recipe(book, arguments.recipe, arguments.file).name;
     const Recipe& recipe = occasion.book.recipe(name);
     const ScaledRecipe scaled = scale(recipe, plan_from(arguments.scale, recipe, book));
-    sheet = cost_sheet(plate_cost(scaled, occasion.book, occasion.prices), occasion.prices);
+    sheet = recipe_answer(arguments, plate_cost(scaled, occasion.book, occasion.prices), event,
+                          occasion.prices);
   }
   say_changes(arguments.prices, sheet);
   if (arguments.prices.round_unit_prices) {
@@ -130,11 +183,15 @@ Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& pr
 Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const Book book = open_book({arguments.file}, problems);
   Occasion occasion = occasion_of(book, arguments.file, arguments.prices);
-  if (!changes_anything(arguments.prices)) {
+  if (!changes_anything(arguments.prices) && arguments.agreed_price.empty()) {
     return {answer(arguments, occasion, book.prices), {}, 80};
   }
   const Quote before = quote_of(occasion);
   apply_changes(arguments.prices, occasion);
+  if (!arguments.agreed_price.empty()) {
+    occasion.event.terms.agreed_price = Money::of(
+        number_above_zero("--agreed-price", arguments.agreed_price), units::currency_unit);
+  }
   Sheet sheet = answer(arguments, occasion, book.prices);
   say_changes(arguments.prices, sheet);
   if (sheet.kind == "quote") {

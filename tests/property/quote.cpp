@@ -2,9 +2,9 @@
 
 #include <rapidcheck.h>
 
-#include "platewright/costing/make_quote.hpp"
+#include "platewright/event/break_even.hpp"
 #include "support/catch.hpp"
-#include "support/weights.hpp"
+#include "support/random_kitchen.hpp"
 
 using namespace platewright;
 using namespace platewright::test;
@@ -161,25 +161,38 @@ TEST_CASE("a margin m and a mark-up m / (1 - m) ask the same price") {
   }));
 }
 
-TEST_CASE("at the break-even number a quote's guests cover the cost, and one fewer do not") {
+TEST_CASE("at the break-even number what the guests pay covers the cost, and one fewer does not") {
   CHECK(rc::check([] {
-    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
-    if (!quote.break_even) {
-      RC_SUCCEED("every guest costs more than they pay");
-    }
-    // The same mix of guests at another number, the price held: what each brings and costs.
-    const Money income = quote.subtotal / quote.guests;
-    Money of_guests = quote.food + quote.q_factor;
-    for (const ExtraCost& extra : quote.extras) {
-      if (extra.line.per_guest) of_guests += extra.cost;
-    }
-    const Money each = of_guests * (1 + quote.terms.overhead) / quote.guests;
-    const auto result_at = [&](const Rational& guests) {
-      const Money fixed = quote.cost - each * quote.guests;
-      return income * guests - each * guests - fixed;
+    const Kitchen kitchen = random_kitchen();
+    Occasion occasion{random_event(), kitchen.book, kitchen.prices};
+    occasion.event.guests[0].count = *rc::gen::inRange<std::int64_t>(2, 60);
+    occasion.event.terms = random_terms();
+    const Money price = quote_of(occasion).price;
+    const std::optional<Integer> fewest = break_even(occasion);
+    occasion.event.terms.agreed_price = price;
+    const auto margin_at = [&](const Rational& guests) {
+      Occasion other = occasion;
+      change_guests(other.event, guests);
+      return quote_of(other).margin;
     };
-    RC_ASSERT(result_at(quote.guests) == quote.margin);
-    RC_ASSERT(result_at(Rational(*quote.break_even)) >= Money{});
-    RC_ASSERT(result_at(Rational(*quote.break_even) - 1) < Money{});
+    if (!fewest) {
+      RC_ASSERT(quote_of(occasion).margin < Money{});
+      return;
+    }
+    RC_ASSERT(margin_at(Rational(*fewest)) >= Money{});
+    if (*fewest > 1) RC_ASSERT(margin_at(Rational(*fewest) - 1) < Money{});
+  }));
+}
+
+TEST_CASE("what guaranteed guests pay is never less for fewer of them") {
+  CHECK(rc::check([] {
+    QuoteTerms terms = random_terms();
+    terms.agreed_price = sum_of_money() + money("0.01");
+    terms.conditions.guaranteed_guests = *rc::gen::inRange<std::int64_t>(1, 100);
+    const Rational heads = *rc::gen::inRange<std::int64_t>(1, 120);
+    const Money food = sum_of_money();
+    const Quote quote = make_quote(food, {{"adults", heads, 1}}, terms);
+    const Rational paid = std::max(heads, *terms.conditions.guaranteed_guests);
+    RC_ASSERT(quote.subtotal - quote.minimum_raise == *terms.agreed_price * paid);
   }));
 }

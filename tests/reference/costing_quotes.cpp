@@ -43,6 +43,9 @@ TEST_CASE("a food cost of 25 %: 173.89 for 200") {
                                  terms_of(PricingRule::food_cost, fraction(1, 4)));
   CHECK(quote.exact_price == money("3.4778"));
   CHECK(quote.price == money("3.48"));
+  const Money price = price_at_food_cost(*cost.per_portion, fraction(1, 4));
+  CHECK(price == money("3.4778"));
+  CHECK(food_cost_share(*cost.per_portion, price) == fraction(1, 4));
 }
 
 // A class deck on event pricing: overhead 200,000 and profit 120,000 a year over 150 events, 100

@@ -1,19 +1,30 @@
 #pragma once
 // Plate cost, line by line.
 
-#include <vector>
+#include <optional>
 
 #include "platewright/card/sheet.hpp"
 #include "platewright/costing/plate_cost.hpp"
+#include "platewright/costing/plate_price.hpp"
 #include "platewright/event/event_cost.hpp"
 
 namespace platewright {
 
-/// One recipe's cost: as-purchased price, yield, edible-portion price and cost of every line. The
-/// printed lines sum to the printed total (largest-remainder method).
-Sheet cost_sheet(const PlateCost& cost, const PriceList& prices);
+/// One recipe's cost: what is used and bought, price, cost and share of every line; yield, cost
+/// factor and edible-portion price of those that lose something; and, where it was asked, the food
+/// against the price. Printed lines sum to the printed total, printed shares to 100 %
+/// (largest-remainder method).
+Sheet cost_sheet(const PlateCost& cost, const PriceList& prices,
+                 const std::optional<PlatePrice>& price = std::nullopt);
 
 /// The cost of an event's food, a part for each dish and the total.
-Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceList& prices);
+Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceList& prices,
+                       const std::optional<PlatePrice>& price = std::nullopt);
+
+/// Why one line is what it is, of a recipe or of all dishes of an event: its inputs and its
+/// formula. Throws Failure, with the nearest names, for a line that is not there.
+Sheet why_sheet(const PlateCost& cost, const std::string& line, const PriceList& prices);
+Sheet why_sheet(const Event& event, const EventCost& cost, const std::string& line,
+                const PriceList& prices);
 
 }  // namespace platewright

@@ -1,6 +1,7 @@
 #pragma once
 // A quote, with every step from the food to the price of a guest.
 
+#include <optional>
 #include <string>
 
 #include "platewright/card/sheet.hpp"
@@ -10,15 +11,19 @@
 
 namespace platewright {
 
-/// The caterer's sheet. The printed costs sum to the printed cost of the event.
-Sheet quote_sheet(const Event& event, const Quote& quote, const std::string& currency);
+/// The caterer's sheet. The printed costs sum to the printed cost of the event. `break_even` is the
+/// number of guests that `platewright::break_even` gives.
+Sheet quote_sheet(const Event& event, const Quote& quote, const std::optional<Integer>& break_even,
+                  const std::string& currency);
 
 /// The client's sheet: menu, prices, charges, conditions and lines to sign on. No cost and no
 /// margin stands on it.
 Sheet client_quote_sheet(const Event& event, const Quote& quote, const std::string& currency);
 
-/// Why one line of the quote, or of the plate costs behind it, is what it is: its inputs and its
-/// formula. Throws Failure, with the nearest names, for a line that is not there.
+/// Why one line or figure of the quote, or of the plate costs behind it, is what it is: its inputs
+/// and its formula. A line is named as the sheets print it; break-even alone has no formula, since
+/// every number of guests is planned anew. Throws Failure, with the nearest names, for a line that
+/// is not there.
 Sheet why_sheet(const Event& event, const EventCost& cost, const Quote& quote,
                 const std::string& line, const PriceList& prices);
 

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "platewright/costing/detail/quote_checks.hpp"
+#include "platewright/costing/plate_price.hpp"
 #include "platewright/costing/quote.hpp"
 #include "platewright/costing/round_money.hpp"
 
@@ -64,31 +65,49 @@ inline Money target_of(const Quote& quote) {
     case PricingRule::mark_up:
       return quote.cost * (1 + share);
     case PricingRule::food_cost:
-      return (quote.food + quote.q_factor) / share;
+      return price_at_food_cost(quote.food + quote.q_factor, share);
     case PricingRule::margin:
       break;
   }
   return quote.cost / Rational(1 - share);
 }
 
-inline void add_prices(Quote& quote, const std::vector<PayingGuests>& guests) {
-  const Money minor = minor_unit(quote.minor_digits);
-  quote.target = target_of(quote);
-  quote.step_off = step_off(quote.terms, quote.guests);
-  quote.exact_price = quote.target / quote.full_prices * Rational(1 - quote.step_off);
-  quote.price =
-      round_money(quote.exact_price, quote.terms.round_up_to.value_or(minor), Rounding::up);
+/// One for all guests who were guaranteed and do not come.
+inline void add_missing(Quote& quote) {
+  const auto& guaranteed = quote.terms.conditions.guaranteed_guests;
+  Rational paying;
+  for (const QuoteLine& line : quote.lines) {
+    if (line.guests.price_share > 0) paying += line.guests.count;
+  }
+  if (!guaranteed || *guaranteed <= paying) return;
+  const Rational count = *guaranteed - paying;
+  quote.missing = QuoteLine{{"guaranteed, not coming", count, 1}, quote.price, quote.price * count};
+  quote.subtotal += quote.missing->amount;
+}
+
+inline void add_lines(Quote& quote, const std::vector<PayingGuests>& guests) {
   for (const PayingGuests& kind : guests) {
     const Money price = kind.price_share == 1
                             ? quote.price
-                            : round_money(quote.price * kind.price_share, minor, Rounding::half_up);
+                            : round_money(quote.price * kind.price_share,
+                                          minor_unit(quote.minor_digits), Rounding::half_up);
     quote.lines.push_back({kind, price, price * kind.count});
     quote.subtotal += quote.lines.back().amount;
   }
+  add_missing(quote);
   if (quote.terms.minimum_charge && quote.subtotal < *quote.terms.minimum_charge) {
     quote.minimum_raise = *quote.terms.minimum_charge - quote.subtotal;
     quote.subtotal = *quote.terms.minimum_charge;
   }
+}
+
+inline void add_price(Quote& quote) {
+  const QuoteTerms& terms = quote.terms;
+  quote.target = target_of(quote);
+  quote.step_off = step_off(terms, quote.guests);
+  quote.exact_price = quote.target / quote.full_prices * Rational(1 - quote.step_off);
+  const Money step = terms.round_up_to.value_or(minor_unit(quote.minor_digits));
+  quote.price = terms.agreed_price.value_or(round_money(quote.exact_price, step, Rounding::up));
 }
 
 inline void add_charges(Quote& quote) {
@@ -119,24 +138,11 @@ inline void add_charges(Quote& quote) {
   quote.balance = quote.total - quote.deposit;
 }
 
-/// Heads at which what they pay reaches what they cost: fixed cost / (payment - cost of a guest).
-inline std::optional<Integer> break_even_of(const Quote& quote) {
-  Money of_guests = quote.food + quote.q_factor;
-  for (const ExtraCost& extra : quote.extras) {
-    if (extra.line.per_guest) of_guests += extra.cost;
-  }
-  of_guests = of_guests * Rational((1 + quote.terms.overhead) * (1 + quote.terms.contingency));
-  const Money earned = (quote.subtotal - of_guests) / quote.guests;
-  if (earned <= Money{}) return std::nullopt;
-  return ceiling_of((quote.cost - of_guests) / earned);
-}
-
 inline void add_outcome(Quote& quote) {
   quote.margin = quote.subtotal - quote.cost;
   quote.margin_share = quote.margin / quote.subtotal;
   quote.mark_up_share = quote.margin / quote.cost;
-  quote.food_share = (quote.food + quote.q_factor) / quote.subtotal;
-  quote.break_even = break_even_of(quote);
+  quote.food_share = food_cost_share(quote.food + quote.q_factor, quote.subtotal);
 }
 
 }  // namespace detail
@@ -145,7 +151,7 @@ inline void add_outcome(Quote& quote) {
 /// many decimals. cost = ((food x (1 + Q) + labour + extras) x (1 + overhead) + overhead of the
 /// event) x (1 + contingency); the price of a guest is rounded up to its step, or to the minor unit
 /// where there is none. Service charge, gratuity, tax and extras that are billed at cost are not
-/// the caterer's income here: margin, food cost and break-even look at the subtotal. Throws Failure
+/// the caterer's income here: margin and food cost look at the subtotal. Throws Failure
 /// for shares outside their range (a margin of 100 % or more, a food-cost share of 0, a tax above
 /// 100 %), a cost of 0 or less, a price step of 0 or less, figures below 0, and for no guest who
 /// pays.
@@ -165,7 +171,8 @@ inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& gues
   detail::add_costs(quote);
   detail::check_positive("a cost", quote.cost);
   if (terms.rule == PricingRule::food_cost) detail::check_positive("a cost of the food", food);
-  detail::add_prices(quote, guests);
+  detail::add_price(quote);
+  detail::add_lines(quote, guests);
   // A guest kind's price may come to nothing at the minor unit, which no other check can see.
   detail::check_positive("a subtotal", quote.subtotal);
   detail::add_charges(quote);

@@ -14,8 +14,8 @@
 
 namespace platewright {
 
-/// One line. The cost is purchased amount x as-purchased price - credit for by-products; without a
-/// credit it is, which is the same, used amount x edible-portion price.
+/// One line. The cost is purchased amount x as-purchased price - credit for by-products or, which
+/// is the same, used amount x edible-portion price.
 struct CostLine {
   std::string name;
   std::string part;
@@ -29,12 +29,16 @@ struct CostLine {
   std::string yield_name;           ///< whose yield it is
   std::optional<Amount> purchased;  ///< in the unit of the pack's content
   std::optional<UnitPrice> as_purchased;
+  /// (as-purchased price - credit for by-products) / yield: used amount x this is the cost.
   std::optional<UnitPrice> edible_portion;
   /// Of a cut whose amount is written as purchased: the yield of its whole ladder, and what a unit
   /// of it costs on the plate.
   std::optional<Rational> served_yield;
   std::optional<UnitPrice> served_price;
+  /// Served or else edible-portion price / as-purchased price; none where nothing is paid.
+  std::optional<Rational> cost_factor;
   std::string supplier;
+  std::optional<ForeignCurrency> written_in;  ///< the currency of the price, if not the list's
   Money credit;  ///< worth of the by-products, already taken off the cost
   Money cost;
   Rational share;  ///< of the total
@@ -135,15 +139,27 @@ class PlateCosting {
     out.yield = bought->yield;
     out.yield_name = ingredient.yield_name;
     out.as_purchased = unit_price(*purchase);
-    if (out.yield > 0) out.edible_portion = edible_portion_price(*out.as_purchased, out.yield);
-    if (ingredient.is_cut && out.stage == Stage::purchased) {
-      out.served_yield = ingredient.ladder.yield();
-      out.served_price = edible_portion_price(*out.as_purchased, *out.served_yield);
-    }
     out.supplier = purchase->supplier;
+    out.written_in = purchase->written_in;
     out.credit = by_product_credit(*prices_.find(out.name), bought->amount);
     out.cost = price_of(bought->amount, *purchase) - out.credit;
+    add_edible_prices(ingredient, out);
     return out;
+  }
+
+  void add_edible_prices(const Ingredient& ingredient, CostLine& out) const {
+    const Unit& unit = out.as_purchased->unit;
+    const Money credit = by_product_credit(*prices_.find(out.name), Amount{1, unit});
+    const UnitPrice net{out.as_purchased->price - credit, unit};
+    if (out.yield > 0) out.edible_portion = edible_portion_price(net, out.yield);
+    if (ingredient.is_cut && out.stage == Stage::purchased) {
+      out.served_yield = ingredient.ladder.yield();
+      out.served_price = edible_portion_price(net, *out.served_yield);
+    }
+    const std::optional<UnitPrice>& last = out.served_price ? out.served_price : out.edible_portion;
+    if (last && out.as_purchased->price > Money()) {
+      out.cost_factor = last->price / out.as_purchased->price;
+    }
   }
 
   const RecipeBook& book_;

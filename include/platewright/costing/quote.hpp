@@ -58,10 +58,11 @@ struct Quote {
   Money target;       ///< what the pricing rule asks of all guests together
   Rational step_off;  ///< what the number of guests takes off the price, as a share of it
   Money exact_price;  ///< target / full prices x (1 - what is off)
-  Money price;        ///< rounded up to the step of the price
+  Money price;        ///< rounded up to the step of the price, or the one agreed
   std::vector<QuoteLine> lines;
-  Money minimum_raise;            ///< what the lines lack to the minimum charge
-  Money subtotal;                 ///< sum of the lines, at least the minimum charge
+  std::optional<QuoteLine> missing;  ///< guests who were guaranteed and are not among the lines
+  Money minimum_raise;               ///< what the lines lack to the minimum charge
+  Money subtotal;                 ///< sum of the lines and the missing, at least the minimum charge
   std::vector<ExtraCost> billed;  ///< extras on the bill, outside the price
   Money billed_total;
   Money service;   ///< share of the subtotal (and its tax), half up to the minor unit
@@ -76,9 +77,6 @@ struct Quote {
   Rational margin_share;   ///< of the subtotal
   Rational mark_up_share;  ///< of the cost
   Rational food_share;     ///< food and Q factor / subtotal: the food cost percentage
-  /// The fewest guests, of the same mix and at this price and staff, whose payments cover the cost;
-  /// none where every guest costs more than they pay.
-  std::optional<Integer> break_even;
 };
 
 }  // namespace platewright

@@ -64,8 +64,9 @@ struct Deposit {
 /// What the client signs besides the price.
 struct Conditions {
   std::optional<LocalDay> valid_until;
-  std::optional<LocalDay> guarantee_by;       ///< the day on which the number of guests is settled
-  std::optional<Rational> guaranteed_guests;  ///< at least so many are paid
+  std::optional<LocalDay> guarantee_by;  ///< the day on which the number of guests is settled
+  /// At least so many are paid, of those who pay at all: one that is missing pays the full price.
+  std::optional<Rational> guaranteed_guests;
   std::optional<Deposit> deposit;
   std::optional<LocalDay> balance_by;
 };
@@ -82,6 +83,8 @@ struct QuoteTerms {
   std::vector<PriceStep> price_steps;   ///< the one with the most guests that are reached counts
   std::optional<Money> round_up_to;     ///< step of the price for a guest
   std::optional<Money> minimum_charge;  ///< of what the guests pay together
+  /// The full price that was agreed already: it counts in place of what the rule asks for.
+  std::optional<Money> agreed_price;
   std::optional<Charge> service;
   std::optional<Charge> gratuity;  ///< for the staff, beside the service charge
   Rational tax;                    ///< share of what is taxed

@@ -52,7 +52,8 @@ inline UnitPrice unit_price(const Purchase& purchase) {
   return {purchase.price / purchase.content.number, purchase.content.unit};
 }
 
-/// Edible-portion price: as-purchased price / yield. `yield` must be above 0.
+/// Edible-portion price: as-purchased price (less what its by-products are worth) / yield. `yield`
+/// must be above 0.
 inline UnitPrice edible_portion_price(const UnitPrice& as_purchased, const Rational& yield) {
   return {as_purchased.price / yield, as_purchased.unit};
 }

@@ -42,14 +42,16 @@ struct BudgetAnswer {
 
 namespace detail {
 
-/// What a served unit of weight of an ingredient costs: as-purchased price / yield of the ladder.
+/// What a served unit of weight of an ingredient costs: as-purchased price, less what the
+/// by-products are worth, / yield of the ladder.
 inline PricePerMass served_price(const Occasion& occasion, const std::string& name) {
   const Ingredient& ingredient = occasion.book.ingredient(name);
   const Purchase* purchase = preferred_purchase(name, occasion.prices, ingredient.place);
   if (purchase == nullptr) return PricePerMass();
   const Amount one{1, purchase->weighs ? purchase->weighs->unit : purchase->content.unit};
   const Bought bought = bought_for(one, Stage::served, ingredient, *purchase);
-  return price_of(bought.amount, *purchase) / to_mass(one);
+  const Money credit = by_product_credit(*occasion.prices.find(name), bought.amount);
+  return (price_of(bought.amount, *purchase) - credit) / to_mass(one);
 }
 
 /// What the food may cost, so that this income leaves this margin: the cost of a quote, solved for

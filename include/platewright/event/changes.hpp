@@ -21,7 +21,8 @@ struct PriceChange {
   std::optional<Money> price;  ///< of a pack, instead of the factor
 };
 
-/// One ingredient, or one recipe, in place of another wherever it stands, in the same amount.
+/// One ingredient, or one recipe, in place of another wherever it stands: in the same amount, but a
+/// cut written as purchased in place of another with the same served weight.
 struct Swap {
   std::string from;
   std::string to;
@@ -102,6 +103,31 @@ inline void change_guests(Event& event, const Rational& heads) {
   for (std::size_t i = 0; i < whole.size(); ++i) event.guests[i].count = whole[i];
 }
 
+namespace detail {
+
+/// Purchased weight of one cut that serves as much as 1 of the other; 1 for all that is no cut
+/// written as purchased.
+inline Rational purchased_for(const RecipeLine& line, const Ingredient& from,
+                              const Ingredient& to) {
+  const bool cuts = from.is_cut && to.is_cut && stage_of(line, from) == Stage::purchased;
+  return cuts ? from.ladder.yield() / to.ladder.yield() : Rational(1);
+}
+
+/// The new cut in one line. Whole pieces stay as many and as heavy as the supplier delivers them
+/// and serve other numbers of portions; of every other line more or less is taken.
+inline void swap_line(const RecipeBook& book, Recipe& user, RecipeLine& line,
+                      const std::string& to) {
+  const Rational factor = purchased_for(line, book.ingredient(line.name), book.ingredient(to));
+  if (&line == piece_line(user, book)) {
+    if (user.makes.portions) user.makes.portions = *user.makes.portions / factor;
+  } else {
+    line.amount = scaled(line.amount, factor);
+  }
+  line.name = to;
+}
+
+}  // namespace detail
+
 /// Throws Failure for names that the book does not have, and where `from` is used nowhere.
 inline void swap_in(Occasion& occasion, const Swap& swap) {
   const bool recipe = occasion.book.find_recipe(swap.to) != nullptr;
@@ -111,9 +137,13 @@ inline void swap_in(Occasion& occasion, const Swap& swap) {
   for (auto& [name, user] : occasion.book.recipes) {
     for (RecipeLine& line : user.lines) {
       if (line.name != swap.from) continue;
-      line.name = swap.to;
-      line.is_recipe = recipe;
       met = true;
+      if (!recipe && !line.is_recipe) {
+        detail::swap_line(occasion.book, user, line, swap.to);
+      } else {
+        line.name = swap.to;
+        line.is_recipe = recipe;
+      }
     }
   }
   for (MenuLine& line : occasion.event.menu) {

@@ -43,6 +43,15 @@ inline std::vector<PayingGuests> paying_guests(const Event& event) {
   return out;
 }
 
+/// The food for a guest at the full price: food / (guests x price shares). Throws Failure where no
+/// guest pays.
+inline Money food_of_full_price(const Event& event, const EventCost& cost) {
+  detail::check_guests(paying_guests(event));
+  Rational full_prices;
+  for (const GuestKind& kind : event.guests) full_prices += kind.count * kind.price_share;
+  return cost.food / full_prices;
+}
+
 /// The quote for an occasion by its own terms. Throws Failure, at the event's place, as
 /// `make_quote` does.
 inline Quote quote_for(const Event& event, const EventCost& cost, const PriceList& prices) {

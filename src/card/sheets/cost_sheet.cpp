@@ -5,22 +5,26 @@
 namespace platewright {
 namespace {
 
-Cell yield_cell(const CostLine& line) {
-  const Rational yield = line.served_yield.value_or(line.yield);
-  return yield == 1 ? Cell{} : percent_cell(yield);
+/// Shares that sum to 100 % as they are printed.
+std::vector<Cell> share_cells(const std::vector<CostLine>& lines) {
+  std::vector<Rational> exact;
+  for (const CostLine& line : lines) exact.push_back(line.share * 100);
+  const std::vector<Rational> rounded = apportion(exact, fraction(1, 10));
+  std::vector<Cell> out;
+  for (std::size_t i = 0; i < exact.size(); ++i) {
+    out.push_back(figure(exact[i], as_decimal(rounded[i], 1), "%"));
+  }
+  return out;
 }
 
-Row cost_row(const CostLine& line, const Cell& cost, const PriceList& prices) {
-  Row row;
-  row.push_back(words(line.name));
-  row.push_back(line.used ? card::amount_cell(*line.used) : words("to taste"));
-  row.push_back(line.as_purchased ? card::unit_price_cell(*line.as_purchased, prices) : Cell{});
-  row.push_back(yield_cell(line));
-  const auto& edible = line.served_price ? line.served_price : line.edible_portion;
-  row.push_back(edible ? card::unit_price_cell(*edible, prices) : Cell{});
-  row.push_back(line.purchased ? card::amount_cell(*line.purchased) : Cell{});
-  row.push_back(line.to_taste || line.free ? words(line.free ? "free" : "in Q") : cost);
-  return row;
+Row cost_row(const CostLine& line, const Cell& cost, const Cell& share, const PriceList& prices) {
+  const bool costed = !line.to_taste && !line.free;
+  return {words(line.name),
+          line.used ? card::amount_cell(*line.used) : words("to taste"),
+          line.purchased ? card::amount_cell(*line.purchased, 3) : Cell{},
+          line.as_purchased ? card::unit_price_cell(*line.as_purchased, prices) : Cell{},
+          costed ? cost : words(line.free ? "free" : "in Q"),
+          costed ? share : Cell{}};
 }
 
 Table cost_table(const PlateCost& cost, const PriceList& prices) {
@@ -28,31 +32,70 @@ Table cost_table(const PlateCost& cost, const PriceList& prices) {
   table.key = "lines";
   table.columns = {words_column("ingredient", "Ingredient"),
                    figures_column("used", "Used"),
-                   figures_column("as_purchased_price", "AP price"),
-                   figures_column("yield", "Yield"),
-                   figures_column("edible_portion_price", "EP price"),
                    figures_column("as_purchased", "As bought"),
-                   figures_column("cost", "Cost")};
+                   figures_column("as_purchased_price", "AP price"),
+                   figures_column("cost", "Cost"),
+                   figures_column("share", "Share")};
   std::vector<Money> costs;
   for (const CostLine& line : cost.lines) costs.push_back(line.cost);
   const std::vector<Cell> cells = card::apportioned_cells(costs, prices);
+  const std::vector<Cell> shares = share_cells(cost.lines);
   std::string part;
   for (std::size_t i = 0; i < cost.lines.size(); ++i) {
     const CostLine& line = cost.lines[i];
     if (line.part != part) table.open_group(line.part);
     part = line.part;
-    table.add(cost_row(line, cells[i], prices));
+    table.add(cost_row(line, cells[i], shares[i], prices));
     if (line.credit > Money()) {
       table.notes.push_back(line.name + ": less " + card::money(line.credit, prices).text +
                             " for by-products.");
     }
+    if (line.written_in) {
+      table.notes.push_back(line.name + ": priced in " + line.written_in->code + ", " +
+                            card::rate_text(*line.written_in, prices) + ".");
+    }
   }
-  table.totals.push_back({words("Total"), {}, {}, {}, {}, {}, card::money(cost.total, prices)});
+  table.totals.push_back({words("Total"),
+                          {},
+                          {},
+                          {},
+                          card::money(cost.total, prices),
+                          cost.total > Money() ? percent_cell(1) : Cell{}});
   if (cost.per_portion) {
     table.totals.push_back(
-        {words("A portion"), {}, {}, {}, {}, {}, card::money(*cost.per_portion, prices)});
+        {words("A portion"), {}, {}, {}, card::money(*cost.per_portion, prices), {}});
   }
   return table;
+}
+
+/// What lies between the price paid and the price of what is eaten; only lines that lose or gain
+/// something on the way, or have a credit.
+Table edible_table(const PlateCost& cost, const PriceList& prices) {
+  Table table;
+  table.key = "edible_portions";
+  table.columns = {words_column("ingredient", "Edible portion"),
+                   figures_column("as_purchased_price", "AP price"),
+                   figures_column("yield", "Yield"),
+                   figures_column("cost_factor", "Factor"),
+                   figures_column("edible_portion_price", "EP price"),
+                   words_column("yield_of", "Yield by")};
+  for (const CostLine& line : cost.lines) {
+    const std::optional<UnitPrice>& edible =
+        line.served_price ? line.served_price : line.edible_portion;
+    if (line.is_recipe || !edible || !line.cost_factor || *line.cost_factor == 1) continue;
+    table.add({words(line.name), card::unit_price_cell(*line.as_purchased, prices),
+               percent_cell(line.served_yield.value_or(line.yield)),
+               number_cell(*line.cost_factor, 3), card::unit_price_cell(*edible, prices),
+               words(line.yield_name)});
+  }
+  return table;
+}
+
+void add_tables(const PlateCost& cost, const PriceList& prices, Sheet& sheet) {
+  sheet.add(cost_table(cost, prices));
+  if (Table edible = edible_table(cost, prices); !edible.groups.empty()) {
+    sheet.add(std::move(edible));
+  }
 }
 
 void add_facts(const PlateCost& cost, const PriceList& prices, Sheet& sheet) {
@@ -69,24 +112,49 @@ void add_facts(const PlateCost& cost, const PriceList& prices, Sheet& sheet) {
   sheet.add(std::move(facts));
 }
 
+/// `whose` is what the plate belongs to: a portion, a guest.
+void add_plate_price(const std::optional<PlatePrice>& price, const std::string& whose,
+                     const PriceList& prices, Sheet& sheet) {
+  if (!price) return;
+  Facts facts{"plate_price", "The food against the price, for " + whose, {}};
+  const PlatePriceQuestion& question = price->question;
+  facts.add("plate", "Plate cost", card::money(price->plate, prices));
+  facts.add("q_factor", "Q factor, " + percent_text(question.q_factor),
+            card::money(price->q, prices));
+  facts.add("with_q", "Plate cost with Q", card::money(price->with_q, prices));
+  if (question.price) {
+    facts.add("price", "At a price of", card::money(*question.price, prices));
+    facts.add("food_share", "FOOD COST", percent_cell(*price->food_share));
+    facts.add("left", "Left for all else", card::money(*price->left, prices));
+  }
+  if (question.food_share) {
+    facts.add("wanted_share", "Food cost wanted", percent_cell(*question.food_share));
+    facts.add("wanted_price", "PRICE, exactly", card::money(*price->price, prices));
+  }
+  sheet.add(std::move(facts));
+}
+
 const char* const note =
-    "AP: as purchased. EP: edible portion; of meat, as served. EP price = AP price / yield. What "
-    "is "
-    "used, not what must be bought in whole packs.";
+    "AP: as purchased. EP: edible portion; of meat, as served. Factor: EP price / AP price, the "
+    "cost factor. EP price = (AP price - credit for by-products) / yield. What is used, not what "
+    "must be bought in whole packs.";
 
 }  // namespace
 
-Sheet cost_sheet(const PlateCost& cost, const PriceList& prices) {
+Sheet cost_sheet(const PlateCost& cost, const PriceList& prices,
+                 const std::optional<PlatePrice>& price) {
   Sheet sheet;
   sheet.kind = "cost";
   sheet.title = "Plate cost: " + cost.recipe;
   add_facts(cost, prices, sheet);
-  sheet.add(cost_table(cost, prices));
+  add_tables(cost, prices, sheet);
+  add_plate_price(price, "a portion", prices, sheet);
   sheet.add(Paragraphs{"note", "", {note}});
   return sheet;
 }
 
-Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceList& prices) {
+Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceList& prices,
+                       const std::optional<PlatePrice>& price) {
   Sheet sheet;
   sheet.kind = "event_cost";
   sheet.title = "Plate cost: " + event.name;
@@ -110,10 +178,11 @@ Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceLis
   }
   summary.totals.push_back({words("Food"), {}, {}, card::money(cost.food, prices)});
   sheet.add(std::move(summary));
+  add_plate_price(price, "a guest at the full price", prices, sheet);
   std::size_t number = 0;
   for (const PlateCost& dish : cost.dishes) {
     sheet.add(Part{"dish_" + std::to_string(++number), dish.recipe});
-    sheet.add(cost_table(dish, prices));
+    add_tables(dish, prices, sheet);
   }
   sheet.add(Part{"remarks", "Remarks"});
   sheet.add(Paragraphs{"note", "", {note}});

@@ -1,6 +1,7 @@
 #include "platewright/card/order_sheet.hpp"
 
 #include "card/sheets/shared.hpp"
+#include "platewright/costing/currency.hpp"
 
 namespace platewright {
 namespace {
@@ -72,6 +73,13 @@ Table supplier_table(const SupplierOrder& order, std::size_t number, const Price
                           card::money(order.below_minimum, prices).text + ".");
   }
   for (const OrderLine& line : order.lines) {
+    if (const auto& foreign = line.purchase.written_in) {
+      const Rational pack = card::plain(line.purchase.price) / foreign->rate;
+      table.notes.push_back(line.ingredient + ": " +
+                            money_text(pack, minor_digits_of(foreign->code)) + " " + foreign->code +
+                            (line.purchase.by_the_piece ? " a piece, " : " a pack, ") +
+                            card::rate_text(*foreign, prices) + ".");
+    }
     if (const std::string there = there_text(line.in_store, line.from_by_products);
         !there.empty()) {
       table.notes.push_back(line.ingredient + ": " + there + " taken off already.");

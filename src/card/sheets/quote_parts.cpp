@@ -105,6 +105,11 @@ Table bill_table(const Quote& quote, const PriceList& money) {
     table.add({words(line.guests.kind), number_cell(line.guests.count, 2),
                card::money(line.price, money), card::money(line.amount, money)});
   }
+  if (quote.missing) {
+    table.add({words(quote.missing->guests.kind), number_cell(quote.missing->guests.count, 2),
+               card::money(quote.missing->price, money),
+               card::money(quote.missing->amount, money)});
+  }
   if (quote.minimum_raise > Money()) {
     table.add({words("up to the minimum charge"), {}, {}, card::money(quote.minimum_raise, money)});
   }

@@ -33,20 +33,21 @@ Facts price_facts(const Quote& quote, const PriceList& money) {
     facts.add("step_off", "Off for so many", percent_cell(quote.step_off, 2));
   }
   facts.add("exact_price", "For one, exactly", card::money(quote.exact_price, money));
-  facts.add("price", "PRICE FOR A GUEST",
+  facts.add("price", quote.terms.agreed_price ? "PRICE, AS AGREED" : "PRICE FOR A GUEST",
             money_cell(card::plain(quote.price), money.currency, money.minor_digits));
   return facts;
 }
 
-Facts outcome_facts(const Quote& quote, const PriceList& money) {
+Facts outcome_facts(const Quote& quote, const std::optional<Integer>& break_even,
+                    const PriceList& money) {
   Facts facts{"outcome", "What it leaves", {}};
   facts.add("margin", "Margin", card::money(quote.margin, money));
   facts.add("margin_share", "  on the price", percent_cell(quote.margin_share));
   facts.add("mark_up_share", "  on the cost", percent_cell(quote.mark_up_share));
   facts.add("food_share", "Food cost of price", percent_cell(quote.food_share));
-  if (quote.break_even) {
+  if (break_even) {
     facts.add("break_even", "Breaks even at",
-              figure(Rational(*quote.break_even), quote.break_even->str(), "guests"));
+              figure(Rational(*break_even), break_even->str(), "guests"));
   }
   return facts;
 }
@@ -89,7 +90,8 @@ void add_conditions(const Quote& quote, const PriceList& money, Sheet& sheet) {
 
 }  // namespace
 
-Sheet quote_sheet(const Event& event, const Quote& quote, const std::string& currency) {
+Sheet quote_sheet(const Event& event, const Quote& quote, const std::optional<Integer>& break_even,
+                  const std::string& currency) {
   const PriceList money = card::money_of(quote, currency);
   Sheet sheet;
   sheet.kind = "quote";
@@ -99,7 +101,7 @@ Sheet quote_sheet(const Event& event, const Quote& quote, const std::string& cur
   sheet.add(card::bill_table(quote, money));
   sheet.add(price_facts(quote, money));
   sheet.add(cost_table(quote, money));
-  sheet.add(outcome_facts(quote, money));
+  sheet.add(outcome_facts(quote, break_even, money));
   add_conditions(quote, money, sheet);
   sheet.add(Paragraphs{"note",
                        "",

@@ -47,6 +47,13 @@ inline std::vector<Cell> apportioned_cells(const std::vector<Money>& lines,
   return out;
 }
 
+/// `at 1 EUR = 1.085 USD (our bank, 2027-09-01)`.
+inline std::string rate_text(const ForeignCurrency& foreign, const PriceList& prices) {
+  const std::string out =
+      "at 1 " + foreign.code + " = " + as_exact(foreign.rate) + " " + prices.currency;
+  return foreign.source.empty() ? out : out + " (" + foreign.source + ")";
+}
+
 inline Cell money(const Money& value, const PriceList& prices) {
   return bare_money_cell(plain(value), prices.currency, prices.minor_digits);
 }

@@ -112,18 +112,35 @@ TEST_CASE("the outcome follows the price that is asked, not the rule") {
   CHECK(quote.margin_share == fraction(1, 2));
   CHECK(quote.mark_up_share == 1);
   CHECK(quote.food_share == fraction(1, 3));
-  // 200 of labour against 20 a guest
-  CHECK(quote.break_even == Integer(10));
 }
 
-TEST_CASE("where a guest costs more than they pay nothing breaks even") {
-  const QuoteTerms terms = terms_of(PricingRule::mark_up, 0);
-  CHECK(!make_quote(money("100"), adults(10), terms).break_even);
-  QuoteTerms below_cost = terms_of(PricingRule::food_cost, 1);
-  below_cost.extras = {{"hire", money("50"), true}};
-  const Quote quote = make_quote(money("100"), adults(10), below_cost);
-  CHECK(quote.margin == money(-500));
-  CHECK(!quote.break_even);
+TEST_CASE("a price that is agreed stays, and the margin takes what is left") {
+  QuoteTerms terms = terms_of(PricingRule::margin, fraction(1, 2));
+  terms.price_steps = {{10, fraction(1, 10)}};
+  terms.agreed_price = money("15.00");
+  const Quote quote = make_quote(money("100"), adults(10), terms);
+  CHECK(quote.exact_price == money("18"));
+  CHECK(quote.price == money("15.00"));
+  CHECK(quote.subtotal == money("150.00"));
+  CHECK(quote.margin_share == fraction(1, 3));
+  terms.agreed_price = Money();
+  CHECK(refused(terms) == "number-not-positive");
+}
+
+TEST_CASE("guests who were guaranteed and do not come pay the full price") {
+  QuoteTerms terms = terms_of(PricingRule::margin, 0);
+  terms.conditions.guaranteed_guests = 12;
+  const std::vector<PayingGuests> guests{
+      {"adults", 8, 1}, {"children", 2, fraction(1, 2)}, {"crew", 5, 0}};
+  const Quote quote = make_quote(money("90"), guests, terms);
+  CHECK(quote.price == money("10.00"));
+  REQUIRE(quote.missing);
+  CHECK(quote.missing->guests.count == 2);
+  CHECK(quote.missing->amount == money("20.00"));
+  CHECK(quote.subtotal == money("110.00"));
+  CHECK(quote.margin == money("20.00"));
+  terms.conditions.guaranteed_guests = 10;
+  CHECK(!make_quote(money("90"), guests, terms).missing);
 }
 
 TEST_CASE("terms that lead to no price are refused") {

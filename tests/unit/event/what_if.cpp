@@ -56,6 +56,24 @@ TEST_CASE("other guests keep the mix, each kind whole") {
   CHECK(problem_of([&] { change_guests(event, fraction(1, 2)); }).id == "number-not-positive");
 }
 
+TEST_CASE("a cut in place of another serves the same weight") {
+  Occasion swapped = occasion();
+  Ingredient leaner = swapped.book.ingredient("lamb leg");
+  leaner.name = "boned leg";
+  Rung served;
+  served.to = Stage::served;
+  served.yield = fraction(3, 4);
+  leaner.ladder = Ladder({served});
+  swapped.book.ingredients["boned leg"] = leaner;
+  swapped.prices.entries["boned leg"] = swapped.prices.entries["lamb leg"];
+  swapped.book.recipes.at("flat bread").lines.push_back(line("lamb leg", "3 lb"));
+  swap_in(swapped, {"lamb leg", "boned leg"});
+  // Half of a leg is served, three quarters of a boned one: 10 portions become 15.
+  CHECK(swapped.book.recipe("roast lamb").makes.portions == Rational(15));
+  CHECK(swapped.book.recipe("roast lamb").lines.front().amount.low == amount("7.5 lb"));
+  CHECK(swapped.book.recipe("flat bread").lines.back().amount.low == amount("2 lb"));
+}
+
 TEST_CASE("a swap takes the same amount of another thing") {
   Occasion swapped = occasion();
   const Money before = quote_of(swapped).food;

@@ -63,6 +63,7 @@ inline void check_terms(const QuoteTerms& terms) {
   check_not_negative("an overhead", terms.overhead_of_event);
   check_share("a contingency", terms.contingency);
   if (terms.minimum_charge) check_not_negative("a minimum charge", *terms.minimum_charge);
+  if (terms.agreed_price) check_positive("an agreed price", *terms.agreed_price);
   for (const PriceStep& step : terms.price_steps) check_share("what is off the price", step.off);
   check_deposit(terms.conditions);
   check_rule(terms.rule, terms.rule_share);
