@@ -4,8 +4,11 @@
 
 #include "book/reading.hpp"
 #include "platewright/costing/bought_line.hpp"
+#include "platewright/costing/by_products.hpp"
 #include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
+#include "platewright/recipe/portions_by_yield.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 
 namespace platewright::reading {
@@ -30,6 +33,8 @@ class Linker {
     if (const auto cycle = find_cycle(book_.recipes)) {
       problems_.add(at(problems::recipe_cycle(*cycle), book_.recipes.recipe(cycle->front()).place));
     }
+    count_portions_by_yield(book_.recipes);
+    for (const auto& [name, recipe] : book_.recipes.recipes) check_portions(recipe);
     check_by_products();
     for (const Event& event : book_.events) {
       for (const MenuLine& line : event.menu) {
@@ -66,13 +71,46 @@ class Linker {
     }
   }
 
+  /// Names both numbers where the meat serves fewer than the recipe says, by more than weighing may
+  /// be off, or so many more that meat is bought for nothing (limits: common practice, no source).
+  void check_portions(const Recipe& recipe) {
+    const auto& portions = recipe.makes.portions;
+    const auto& by_yield = recipe.makes.portions_by_yield;
+    if (!portions || !by_yield) return;
+    const bool enough = *portions <= *by_yield * fraction(21, 20);
+    const bool too_much = *portions < *by_yield * fraction(4, 5);
+    if (enough && !too_much) return;
+    problems_.add(as_warning(
+        at(problems::portions_and_yield_differ(recipe.name, as_short_decimal(*portions, 1),
+                                               as_short_decimal(*by_yield, 1)),
+           recipe.place)));
+  }
+
   void check_by_products() {
-    for (const auto& [name, entry] : book_.prices.entries) {
-      for (const ByProduct& by_product : entry.by_products) {
-        if (by_product.used_as.empty()) continue;
-        const std::string& used_as = by_product.used_as;
-        problems_.attempt(book_.recipes.ingredient(name).place,
-                          [&] { book_.recipes.ingredient(used_as); });
+    for (const auto& item : book_.prices.entries) {
+      const Ingredient& ingredient = book_.recipes.ingredient(item.first);
+      problems_.attempt(ingredient.place, [&] { check_by_products(ingredient, item.second); });
+    }
+  }
+
+  void check_by_products(const Ingredient& ingredient, const PriceEntry& entry) const {
+    Rational shares;
+    for (const ByProduct& by_product : entry.by_products) {
+      shares += by_product.share;
+      if (by_product.used_as.empty()) continue;
+      if (by_product.used_as == ingredient.name) {
+        throw Failure(problems::by_product_of_itself(ingredient.name));
+      }
+      book_.recipes.ingredient(by_product.used_as);
+    }
+    if (shares >= 1) {
+      throw Failure(problems::by_products_above_whole(ingredient.name,
+                                                      as_short_decimal(shares * 100, 1) + " %"));
+    }
+    for (const Purchase& purchase : entry.purchases) {
+      const bool priced = purchase.price > Money();  // else that is reported already
+      if (priced && by_product_credit(entry, purchase.content) >= purchase.price) {
+        throw Failure(problems::by_products_worth_more(ingredient.name));
       }
     }
   }

@@ -116,7 +116,7 @@ void read_event(const Reading& reading) {
   }
   if (const yaml::Node* quote = top.find("quote")) {
     event.has_terms = true;
-    read_quote_terms(*quote, reading, path + " > quote", event.terms);
+    read_quote_terms(*quote, reading, path + " > quote", event.at, event.terms);
   }
   top.finish();
   reading.book.events.push_back(std::move(event));

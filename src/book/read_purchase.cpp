@@ -55,7 +55,7 @@ void read_content(yaml::Fields& buy, const Reading& reading, const Ingredient& i
   const auto pack = content_of(
       buy, "pack", "a pack", [&](const std::string& text) { return pack_content(text, reading); });
   out.weighs = content_of(buy, "weighs", "a weight of a pack", plain);
-  out.spread = buy.take<Amount>("spread", plain);
+  out.spread = content_of(buy, "spread", "a spread", plain);
   if (!piece && !pack) throw Failure(problems::price_without_pack(ingredient.name));
   out.by_the_piece = piece.has_value();
   out.content = piece ? *piece : *pack;
@@ -114,6 +114,10 @@ Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredie
   const auto price = buy.take<PricedSum>(
       "price", [&](const std::string& text) { return price_from(text, out, reading, ingredient); });
   if (price) {
+    if (price->money <= Money()) {
+      throw Failure(
+          at(problems::price_of_nothing(ingredient.name), buy.place(*buy.find("price"), "price")));
+    }
     out.price = price->money;
     out.written_in = price->written_in;
   }

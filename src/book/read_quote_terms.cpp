@@ -13,7 +13,12 @@ namespace {
 LabourLine labour_line(yaml::Fields& fields, const Reading& reading) {
   LabourLine line;
   line.role = fields.needed_text("role", "role: cook").value_or("");
-  line.workers = fields.number("workers").value_or(1);
+  const auto workers = fields.take<Rational>("workers", [](const std::string& text) {
+    const Rational out = read_number(text);
+    if (out <= 0) throw Failure(problems::number_not_positive("a number of workers", text));
+    return out;
+  });
+  line.workers = workers.value_or(1);
   const auto time = fields.read<Duration>(
       "time", [&](const std::string& text) { return to_duration(reading.amount(text)); });
   fields.need("time", "time: 8 h");
@@ -25,6 +30,9 @@ LabourLine labour_line(yaml::Fields& fields, const Reading& reading) {
   }
   line.benefits = fields.share("benefits").value_or(0);
   line.guests_per_worker = fields.number("guests per worker");
+  if (workers && line.guests_per_worker) {
+    throw Failure(problems::workers_counted_twice(in_quotes(line.role)));
+  }
   if (line.guests_per_worker && *line.guests_per_worker <= 0) {
     throw Failure(problems::number_not_positive("a number of guests for a worker", "0"));
   }
@@ -79,13 +87,25 @@ Charge read_charge(const std::string& text) {
   return Charge{share, word == "taxed", word == "after tax"};
 }
 
+/// Whether the text is a share; `12 %` is one, `0.12` too, `12.00` is a sum. Throws Failure for
+/// `12`.
+bool is_share(std::string_view what, const std::string& text) {
+  if (text.find('%') != std::string::npos) return true;
+  const Rational number = read_number(text);
+  if (number < 1) return true;
+  if (number <= 100 && text.find('.') == std::string::npos) {
+    throw Failure(problems::share_or_sum_unclear(what, text));
+  }
+  return false;
+}
+
 /// `12 %`, `180.00`, or both: `12 % and 180.00`.
 void read_overhead(yaml::Fields& fields, QuoteTerms& terms) {
   fields.read<bool>("overhead", [&](const std::string& text) {
     const SplitText parts = split_at(text, " and ");
     for (const std::string& part : {parts.before, parts.after}) {
       if (part.empty()) continue;
-      if (part.find('%') != std::string::npos || read_number(part) < 1) {
+      if (is_share("an overhead", part)) {
         terms.overhead = read_share(part);
       } else {
         terms.overhead_of_event = read_money(part);
@@ -114,10 +134,14 @@ Rational share_of_cost(yaml::Fields& fields, std::string_view key) {
 void read_conditions(yaml::Fields& fields, Conditions& out) {
   out.valid_until = read_day(fields, "valid until");
   out.guarantee_by = read_day(fields, "guarantee by");
-  out.guaranteed_guests = fields.number("guaranteed guests");
+  out.guaranteed_guests = fields.read<Rational>("guaranteed guests", [](const std::string& text) {
+    const Rational count = read_number(text);
+    if (!is_whole(count)) throw Failure(problems::number_malformed(text, "guests come whole"));
+    return count;
+  });
   out.deposit = fields.read<Deposit>("deposit", [](const std::string& text) {
     Deposit deposit;
-    if (text.find('%') != std::string::npos) {
+    if (is_share("a deposit", text)) {
       deposit.share = read_share(text);
       platewright::detail::check_share("a deposit", *deposit.share);
     } else {
@@ -133,18 +157,46 @@ void read_conditions(yaml::Fields& fields, Conditions& out) {
 void read_price_steps(yaml::Fields& fields, QuoteTerms& terms) {
   for (const TextPair& pair : text_pairs(fields, "price steps")) {
     fields.context().problems.attempt(pair.value_place, [&] {
-      const SplitText from = split_at(pair.key, " guests");
+      const SplitText guests = split_at(pair.key, " guests");
+      const Rational from = read_number(guests.before);
       const Rational off = read_share(pair.value);
       platewright::detail::check_share("what is off the price", off);
-      terms.price_steps.push_back({read_number(from.before), off});
+      for (const PriceStep& other : terms.price_steps) {
+        if ((from > other.from) == (off > other.off) && from != other.from && off != other.off) {
+          continue;
+        }
+        throw Failure(problems::price_steps_not_rising(pair.key));
+      }
+      terms.price_steps.push_back({from, off});
     });
   }
+}
+
+/// Reports `key` where its day lies after `last`, which is `what`.
+void check_day(yaml::Fields& fields, std::string_view key, const std::optional<LocalDay>& day,
+               std::string_view what, const std::optional<LocalDay>& last) {
+  if (!day || !last || *day <= *last) return;
+  fields.context().problems.add(at(problems::dates_out_of_order(key, date_text(LocalTime(*day)),
+                                                                what, date_text(LocalTime(*last))),
+                                   fields.place(*fields.find(key), key)));
+}
+
+void check_days(yaml::Fields& fields, const Conditions& conditions,
+                const std::optional<LocalTime>& served) {
+  std::optional<LocalDay> event;
+  if (served) event = std::chrono::floor<std::chrono::days>(*served);
+  std::optional<LocalDay> deposit;
+  if (conditions.deposit) deposit = conditions.deposit->by;
+  check_day(fields, "valid until", conditions.valid_until, "the event", event);
+  check_day(fields, "guarantee by", conditions.guarantee_by, "the event", event);
+  check_day(fields, "deposit by", deposit, "the event", event);
+  check_day(fields, "deposit by", deposit, "the balance", conditions.balance_by);
 }
 
 }  // namespace
 
 void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
-                      QuoteTerms& terms) {
+                      const std::optional<LocalTime>& served, QuoteTerms& terms) {
   yaml::Fields fields(node, reading.context(), path);
   if (!fields.is_map()) return;
   terms.q_factor = share_of_cost(fields, "q factor");
@@ -184,6 +236,7 @@ void read_quote_terms(const yaml::Node& node, const Reading& reading, const std:
   });
   if (fields.find("price taxed") != nullptr) terms.price_taxed = fields.flag("price taxed");
   read_conditions(fields, terms.conditions);
+  check_days(fields, terms.conditions, served);
   terms.tax = fields.share("tax").value_or(0);
   if (terms.tax > 1) {
     reading.problems.add(

@@ -42,7 +42,12 @@ class RecipeReader {
     const SplitText parts = split_at(rest, " of ");
     if (parts.before == "portions" || parts.before == "portion") {
       recipe_.makes.portions = count.value;
-      if (!parts.after.empty()) recipe_.makes.portion = reading_.amount(parts.after);
+      const SplitText size = split_at(parts.after, ",");
+      if (!size.before.empty()) recipe_.makes.portion = reading_.amount(size.before);
+      if (!size.after.empty() && size.after != "whole dish") {
+        throw Failure(problems::word_unknown("word", size.after, {"whole dish"}));
+      }
+      recipe_.makes.of_whole_dish = !size.after.empty();
       if (recipe_.makes.portion && recipe_.makes.portion->number <= 0) {
         throw Failure(problems::number_not_positive("a portion", parts.after));
       }

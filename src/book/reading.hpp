@@ -104,8 +104,9 @@ void read_recipe(const Reading& reading);
 /// The recipe's vessel and batches; what it makes and was tested on must be read already.
 void read_recipe_size(const Reading& reading, yaml::Fields& top, Recipe& recipe);
 void read_event(const Reading& reading);
+/// The terms of an event that is served then, if that is known.
 void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
-                      QuoteTerms& terms);
+                      const std::optional<LocalTime>& served, QuoteTerms& terms);
 
 /// Works out what lines weigh, and the shares of weight that other lines are written in.
 void link_weights(Recipe& recipe, const Book& book, ProblemList& problems);

@@ -124,9 +124,9 @@ class ListTaker {
   std::string offers_text() const {
     std::string out;
     for (const auto& [name, offers] : offers_) {
-      out += "  " + yaml_text(name) + ": ";
+      out += "  " + yaml_text(name) + ":";
       if (offers.size() == 1) {
-        out += offers.front() + "\n";
+        out += " " + offers.front() + "\n";
         continue;
       }
       out += "\n";

@@ -146,7 +146,7 @@ void add_prices(CLI::App& app, PriceOptions& prices) {
 /// Options take one value each time they are given, so that the file's name is never taken for one.
 void add_changes(CLI::App& app, PriceOptions& prices) {
   app.add_option("--price", prices.changes,
-                 "what if: \"lamb leg=+12 %\", -5 %, or 72.00 for a pack")
+                 "what if: \"lamb leg=+12 %\", -5 %, 9.40 per lb, or 4.10 for a pack")
       ->allow_extra_args(false);
   app.add_option("--swap", prices.swaps, "what if: \"lamb leg=mutton leg\", the same amount of it")
       ->allow_extra_args(false);

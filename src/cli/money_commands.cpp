@@ -33,9 +33,11 @@ bool changes_anything(const PriceOptions& options) {
   return !options.changes.empty() || !options.swaps.empty() || !options.guests.empty();
 }
 
-void apply_changes(const PriceOptions& options, Occasion& occasion) {
+void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion) {
   for (const std::string& text : options.changes) {
-    from_argument("--price", [&] { change_price(occasion, read_price_change(text)); });
+    from_argument("--price", [&] {
+      change_price(occasion, read_price_change(text, book.tables.units, book.measures));
+    });
   }
   for (const std::string& text : options.swaps) {
     from_argument("--swap", [&] { swap_in(occasion, read_swap(text)); });
@@ -162,7 +164,7 @@ Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& pr
   const Event* event = book.events.empty() ? nullptr : &book.events.front();
   Occasion occasion{event == nullptr ? Event() : *event, book.recipes,
                     prices_for(arguments.prices, book, event)};
-  apply_changes(arguments.prices, occasion);
+  apply_changes(arguments.prices, book, occasion);
   Sheet sheet;
   if (whole_event) {
     sheet = event_answer(arguments, occasion);
@@ -187,13 +189,16 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
     return {answer(arguments, occasion, book.prices), {}, 80};
   }
   const Quote before = quote_of(occasion);
-  apply_changes(arguments.prices, occasion);
+  apply_changes(arguments.prices, book, occasion);
   if (!arguments.agreed_price.empty()) {
     occasion.event.terms.agreed_price = Money::of(
         number_above_zero("--agreed-price", arguments.agreed_price), units::currency_unit);
   }
   Sheet sheet = answer(arguments, occasion, book.prices);
   say_changes(arguments.prices, sheet);
+  if (!arguments.agreed_price.empty()) {
+    sheet.subtitles.push_back("what if: " + arguments.agreed_price + " agreed for a guest");
+  }
   if (sheet.kind == "quote") {
     sheet.blocks.insert(sheet.blocks.begin(),
                         what_if_table(before, quote_of(occasion), occasion.prices));

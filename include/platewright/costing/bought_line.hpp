@@ -6,20 +6,10 @@
 #include "platewright/costing/price_list.hpp"
 #include "platewright/costing/unit_price.hpp"
 #include "platewright/problem/catalogue/costs.hpp"
+#include "platewright/recipe/piece_line.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 
 namespace platewright {
-
-/// The line that the tested pieces of a recipe are: the first one that is a cut, else the first
-/// one; none in a recipe that names no pieces.
-inline const RecipeLine* piece_line(const Recipe& recipe, const RecipeBook& book) {
-  if (!recipe.tested || recipe.lines.empty()) return nullptr;
-  for (const RecipeLine& line : recipe.lines) {
-    const Ingredient* ingredient = line.is_recipe ? nullptr : book.find_ingredient(line.name);
-    if (ingredient != nullptr && ingredient->is_cut) return &line;
-  }
-  return &recipe.lines.front();
-}
 
 /// The weight of one piece, as purchased, that the supplier delivers for a recipe that cooks whole
 /// pieces: that of the preferred offer, if it goes by the piece.
@@ -54,11 +44,6 @@ inline std::optional<Amount> pieces_as_purchased(const ScaledRecipe& scaled, con
 }
 
 }  // namespace detail
-
-/// At which stage the line's amount is written.
-inline Stage stage_of(const RecipeLine& line, const Ingredient& ingredient) {
-  return line.stage.value_or(usual_stage(ingredient));
-}
 
 /// What the line takes from a supplier's pack; nothing where it is to taste. A range counts at its
 /// upper end. The cut of a recipe that cooks whole pieces counts with what these weigh as

@@ -134,6 +134,7 @@ inline void add_charges(Quote& quote) {
   quote.total = quote.subtotal + quote.billed_total + quote.service + quote.gratuity + quote.tax;
   if (const auto& deposit = terms.conditions.deposit) {
     quote.deposit = deposit->sum.value_or(share_of(quote.total, deposit->share.value_or(0)));
+    quote.deposit = std::min(quote.deposit, quote.total);
   }
   quote.balance = quote.total - quote.deposit;
 }

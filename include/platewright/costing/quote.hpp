@@ -70,7 +70,7 @@ struct Quote {
   Money taxed;     ///< of subtotal, billed extras, service and gratuity, what is taxed
   Money tax;       ///< half up to the minor unit
   Money total;
-  Money deposit;  ///< half up to the minor unit; nothing where none is asked
+  Money deposit;  ///< half up to the minor unit, at most the total; nothing where none is asked
   Money balance;  ///< total - deposit
 
   Money margin;            ///< subtotal - cost; below 0 where the price does not cover the cost

@@ -32,8 +32,10 @@ inline bool anyone_pays(const Occasion& occasion, const Integer& guests) {
 /// what they cost. The full price stays the one that is quoted for the number expected; everything
 /// else is planned anew for each number, since whole pieces and workers do not follow the guests in
 /// proportion. Where the number expected does not cover the cost, the first number above it that
-/// does, up to four times as many; nothing where there is none. Throws Failure as `quote_of` does.
+/// does, up to four times as many; nothing where there is none. What is guaranteed is left out: the
+/// number found is the one that is worth being guaranteed. Throws Failure as `quote_of` does.
 inline std::optional<Integer> break_even(Occasion occasion) {
+  occasion.event.terms.conditions.guaranteed_guests.reset();
   const Quote quote = quote_of(occasion);
   occasion.event.terms.agreed_price = quote.price;
   const Integer expected = floor_of(quote.guests);

@@ -11,14 +11,17 @@
 #include "platewright/number/apportion.hpp"
 #include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/what_if.hpp"
+#include "platewright/quantity/read_amount.hpp"
+#include "platewright/recipe/portions_by_yield.hpp"
 
 namespace platewright {
 
-/// Every offer of an ingredient at its price times a factor, or at a price of its own for a pack.
+/// Every offer of an ingredient at its price times a factor, or at a price of its own.
 struct PriceChange {
   std::string ingredient;
-  Rational factor = 1;         ///< 1.12 is 12 % dearer
-  std::optional<Money> price;  ///< of a pack, instead of the factor
+  Rational factor = 1;           ///< 1.12 is 12 % dearer
+  std::optional<Money> price;    ///< instead of the factor
+  std::optional<Unit> per = {};  ///< what the price is for one of; a pack where there is none
 };
 
 /// One ingredient, or one recipe, in place of another wherever it stands: in the same amount, but a
@@ -53,15 +56,24 @@ inline Sides sides_of(std::string_view text, std::string_view example) {
 
 }  // namespace detail
 
-/// Reads `lamb leg=+12 %`, `lamb leg=-5 %` or `lamb leg=72.00` (for a pack). Throws Failure for
-/// another form and for a price that falls by more than all of it.
-inline PriceChange read_price_change(std::string_view text) {
+/// Reads `lamb leg=+12 %`, `lamb leg=-5 %`, `lamb leg=9.40 per lb` or `flour=4.10` (for a pack).
+/// Throws Failure for another form and for a price that falls by more than all of it.
+inline PriceChange read_price_change(std::string_view text, const UnitTable& units,
+                                     MeasuringSystem system) {
   const detail::Sides sides = detail::sides_of(text, "lamb leg=+12 %");
-  PriceChange out{std::string(sides.before), 1, std::nullopt};
+  PriceChange out{std::string(sides.before), 1, std::nullopt, std::nullopt};
   const char sign = sides.after.front();
   if (sign != '+' && sign != '-') {
-    out.price = Money::of(read_number(sides.after), units::currency_unit);
+    const std::size_t per = sides.after.find(" per ");
+    out.price = Money::of(read_number(sides.after.substr(0, per)), units::currency_unit);
+    if (per != std::string_view::npos) {
+      out.per = read_amount("1 " + std::string(sides.after.substr(per + 5)), units, system).unit;
+    }
     return out;
+  }
+  // `+12` could be twelve per cent, twelve times as much or twelve more.
+  if (sides.after.back() != '%') {
+    throw Failure(problems::change_malformed(text, "lamb leg=+12 %"));
   }
   const Rational share = read_share(sides.after.substr(1));
   out.factor = sign == '+' ? Rational(1 + share) : Rational(1 - share);
@@ -78,15 +90,25 @@ inline Swap read_swap(std::string_view text) {
   return {std::string(sides.before), std::string(sides.after)};
 }
 
-/// Throws Failure for an ingredient that the book does not have, or without a price.
+/// Throws Failure for an ingredient that the book does not have, or without a price, for a price of
+/// a piece whose weight varies, and where the unit named does not lead to the pack's.
 inline void change_price(Occasion& occasion, const PriceChange& change) {
-  occasion.book.ingredient(change.ingredient);
+  const Ingredient& ingredient = occasion.book.ingredient(change.ingredient);
   const auto entry = occasion.prices.entries.find(change.ingredient);
   if (entry == occasion.prices.entries.end() || entry->second.purchases.empty()) {
     throw Failure(problems::price_missing(change.ingredient));
   }
   for (Purchase& purchase : entry->second.purchases) {
-    purchase.price = change.price.value_or(purchase.price * change.factor);
+    if (!change.price) {
+      purchase.price = purchase.price * change.factor;
+    } else if (change.per) {
+      const Amount content = convert(purchase.content, *change.per, ingredient.weights).amount;
+      purchase.price = *change.price * content.number;
+    } else if (purchase.by_the_piece) {
+      throw Failure(problems::change_of_a_piece(change.ingredient, purchase.content.unit.name()));
+    } else {
+      purchase.price = *change.price;
+    }
   }
 }
 
@@ -152,6 +174,7 @@ inline void swap_in(Occasion& occasion, const Swap& swap) {
     met = true;
   }
   if (!met) throw Failure(problems::swap_of_nothing(swap.from));
+  count_portions_by_yield(occasion.book);
 }
 
 }  // namespace platewright

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "platewright/event/occasion.hpp"
+#include "platewright/recipe/portions_by_yield.hpp"
 
 namespace platewright {
 
@@ -22,8 +23,8 @@ struct PriceMover {
 
 namespace detail {
 
-/// The ingredient with every yield of its ladder times a factor, its spread left out; a dish of
-/// whole pieces of it serves as many fewer portions of its size.
+/// The ingredient with the yield of its ladder times a factor, its spread left out; a dish of
+/// whole pieces of it serves as many fewer portions, whoever counted them.
 inline void change_yield(Occasion& occasion, const std::string& name, const Rational& factor) {
   Ingredient& ingredient = occasion.book.ingredients.at(name);
   std::vector<Rung> rungs = ingredient.ladder.rungs();
@@ -34,6 +35,7 @@ inline void change_yield(Occasion& occasion, const std::string& name, const Rati
     if (line == nullptr || line->name != name || !ingredient.is_cut) continue;
     if (recipe.makes.portions) recipe.makes.portions = *recipe.makes.portions * factor;
   }
+  count_portions_by_yield(occasion.book);
 }
 
 /// The ingredients that are paid for in this production.

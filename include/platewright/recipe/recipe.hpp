@@ -1,6 +1,7 @@
 #pragma once
 // A tested recipe, as a cook writes it down.
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -69,6 +70,10 @@ struct RecipeYield {
   std::optional<Rational> portions;
   std::optional<Amount> portion;  ///< the size of a portion
   std::optional<Amount> amount;   ///< the whole, for a recipe that others use: `2 qt`
+  bool of_whole_dish = false;     ///< the portion holds more than the meat: a stew, a pie
+  /// What the tested pieces serve by the yield of their cut, in portions of that size, where it is
+  /// known; see `count_portions_by_yield`.
+  std::optional<Rational> portions_by_yield = {};
 };
 
 /// The whole pieces (roasts, birds, racks) that the recipe was tested on.
@@ -109,6 +114,14 @@ inline std::optional<Amount> whole_amount(const Recipe& recipe) {
     return scaled(*recipe.makes.portion, *recipe.makes.portions);
   }
   return std::nullopt;
+}
+
+/// The portions that one tested batch is counted on for: those the recipe names or, where they are
+/// fewer, those that its meat serves by the yield of the cut, so that no guest goes short.
+inline std::optional<Rational> counted_portions(const Recipe& recipe) {
+  const std::optional<Rational>& by_yield = recipe.makes.portions_by_yield;
+  if (!recipe.makes.portions || !by_yield) return recipe.makes.portions;
+  return std::min(*recipe.makes.portions, *by_yield);
 }
 
 /// What a vessel's contents are counted in: `leg`, else `portion`, else `batch`.

@@ -55,7 +55,7 @@ inline const TestedPieces& need_pieces(const Recipe& recipe) {
 }
 
 inline void count_portions(const Recipe& recipe, ScalePlan& plan) {
-  if (recipe.makes.portions) plan.portions = *recipe.makes.portions * plan.factor;
+  if (const auto portions = counted_portions(recipe)) plan.portions = *portions * plan.factor;
 }
 
 inline void count_batches(const Recipe& recipe, ScalePlan& plan) {
@@ -145,12 +145,13 @@ inline ScalePlan plan_for_factor(const Recipe& recipe, const Rational& factor,
   return detail::finished(recipe, std::move(plan));
 }
 
-/// Enough for `portions`. Throws Failure for a recipe that counts none.
+/// Enough for `portions`, as many as the batch is counted on for. Throws Failure for a recipe that
+/// counts none.
 inline ScalePlan plan_for_portions(const Recipe& recipe, const Rational& portions,
                                    const std::optional<Mass>& weight = std::nullopt) {
   detail::expect_above_zero("a number of portions", portions);
   if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
-  return plan_for_factor(recipe, portions / *recipe.makes.portions, weight);
+  return plan_for_factor(recipe, portions / *counted_portions(recipe), weight);
 }
 
 /// As much as a weight on hand of the main ingredient (the recipe's first line) gives; nothing is
@@ -182,11 +183,12 @@ inline ScalePlan plan_for_portion_size(const Recipe& recipe, const Amount& porti
   if (!recipe.makes.portions || !recipe.makes.portion) {
     throw Failure(problems::recipe_has_no_portion_size(recipe.name));
   }
-  const Rational count = portions.value_or(*recipe.makes.portions);
+  const Rational counted = *counted_portions(recipe);
+  const Rational count = portions.value_or(counted);
   detail::expect_above_zero("a number of portions", count);
   const Rational larger =
       in_unit(portion, recipe.makes.portion->unit).number / recipe.makes.portion->number;
-  ScalePlan plan = plan_for_factor(recipe, count / *recipe.makes.portions * larger, weight);
+  ScalePlan plan = plan_for_factor(recipe, count / counted * larger, weight);
   plan.portion = portion;
   plan.portions = *plan.portions / larger;
   return plan;

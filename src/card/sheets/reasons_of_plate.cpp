@@ -5,12 +5,17 @@ namespace platewright::card {
 namespace {
 
 void add_purchase(const CostLine& line, const PriceList& prices, Reason& reason) {
-  reason.inputs.push_back({"", "yield", percent_cell(line.yield)});
+  reason.formula = "as bought \u00D7 AP price";
+  if (line.served_yield) {
+    reason.inputs.push_back({"", "yield to the plate", percent_cell(*line.served_yield)});
+  } else {
+    reason.inputs.push_back({"", "yield", percent_cell(line.yield)});
+    reason.formula += "; as bought = used / yield";
+  }
   if (!line.yield_name.empty()) reason.inputs.push_back({"", "yield by", words(line.yield_name)});
   if (line.purchased) reason.inputs.push_back({"", "as bought", amount_cell(*line.purchased, 3)});
   reason.inputs.push_back({"", "AP price", unit_price_cell(*line.as_purchased, prices)});
   if (!line.supplier.empty()) reason.inputs.push_back({"", "supplier", words(line.supplier)});
-  reason.formula = "as bought \u00D7 AP price; as bought = used / yield";
   if (line.credit > Money()) {
     reason.formula += "; less the credit for by-products";
     reason.inputs.push_back({"", "credit", money(line.credit, prices)});

@@ -140,8 +140,9 @@ Sheet margin_risk_sheet(const Event& event, const Quote& quote, const MarginRisk
   sheet.add(std::move(table));
   sheet.add(Paragraphs{"note",
                        "",
-                       {"Ingredients without a known spread count as certain. The error is that of "
-                        "the drawing alone, not of the spreads."}});
+                       {"Ingredients without a known spread count as certain, and costs move with "
+                        "the weight used, not in whole pieces. The error is that of the drawing "
+                        "alone, not of the spreads."}});
   return sheet;
 }
 

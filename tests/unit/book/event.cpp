@@ -70,6 +70,31 @@ TEST_CASE("shares of guests") {
   CHECK(ids_of_guests("over: 150 %\n") == Ids{"share-out-of-range"});
 }
 
+TEST_CASE("terms of a quote that contradict themselves") {
+  const auto ids = [](const std::string& terms) {
+    return ids_of_guests("at: 2027-10-09 18:30\nquote: {margin: 30 %, " + terms + "}\n");
+  };
+  CHECK(ids("deposit: 40 %, deposit by: 2027-09-01, balance by: 2027-11-01").empty());
+  CHECK(ids("deposit: 40") == Ids{"share-or-sum-unclear"});
+  CHECK(ids("deposit: 40.00").empty());
+  CHECK(ids("deposit: 500").empty());
+  CHECK(ids("overhead: 10") == Ids{"share-or-sum-unclear"});
+  CHECK(ids("deposit: 40 %, deposit by: 2027-10-10") == Ids{"dates-out-of-order"});
+  CHECK(ids("deposit: 40 %, deposit by: 2027-09-02, balance by: 2027-09-01") ==
+        Ids{"dates-out-of-order"});
+  CHECK(ids("guarantee by: 2028-10-09, valid until: 2028-01-01") ==
+        Ids{"dates-out-of-order", "dates-out-of-order"});
+  CHECK(ids("guaranteed guests: 120.5") == Ids{"number-malformed"});
+  CHECK(ids("price steps: {50 guests: 2 %, 100 guests: 5 %}").empty());
+  CHECK(ids("price steps: {100 guests: 5 %, 150 guests: 3 %}") == Ids{"price-steps-not-rising"});
+  CHECK(ids("price steps: {100 guests: 5 %, 100: 6 %}") == Ids{"price-steps-not-rising"});
+  CHECK(ids("agreed price: 0") == Ids{"number-not-positive"});
+  const std::string rate = "time: 4 h, rate: 20.00 per hour}]";
+  CHECK(ids("labour: [{role: cook, workers: 0, " + rate) == Ids{"number-not-positive"});
+  CHECK(ids("labour: [{role: cook, workers: 2, guests per worker: 20, " + rate) ==
+        Ids{"workers-counted-twice"});
+}
+
 TEST_CASE("menus") {
   const auto ids = [](const std::string& menu) {
     return ids_of_event("event: lunch\nguests: {adults: 8}\nmenu: " + menu + "\n");

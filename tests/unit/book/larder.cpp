@@ -64,6 +64,27 @@ TEST_CASE("prices and packs that can't be") {
   CHECK(ids_of_entry("buy: [{pack: 3 lb, price: 3 per cup}]") == Ids{"density-missing"});
 }
 
+TEST_CASE("by-products are parts of what they are left from") {
+  const auto with = [](const std::string& by_products) {
+    return ids_of_entry("buy: [{pack: 5 lb, price: 10.00}], by-products: [" + by_products + "]");
+  };
+  CHECK(with("{name: fat, share: 10 %, worth: 0.50 per lb}").empty());
+  CHECK(with("{name: fat, share: 60 %, worth: 0.50 per lb}, "
+             "{name: bones, share: 40 %, worth: 0.10 per lb}") == Ids{"by-products-above-whole"});
+  CHECK(with("{name: fat, share: 50 %, worth: 4.00 per lb}") == Ids{"by-products-worth-more"});
+  CHECK(with("{name: fat, share: 50 %, used as: tallow}") == Ids{"name-unknown"});
+  SmallBook files(Files{{"l.yaml",
+                         "currency: USD\nlarder:\n"
+                         "  leg: {buy: [{pack: 5 lb, price: 10.00}], allergens: none, "
+                         "by-products: [{name: bones, share: 20 %, used as: leg}]}\n"}});
+  CHECK_FALSE(files.read({"l.yaml"}));
+  CHECK(files.ids() == Ids{"by-product-of-itself"});
+}
+
+TEST_CASE("what costs nothing is called free") {
+  CHECK(ids_of_entry("buy: [{pack: 3 lb, price: 0}]") == Ids{"price-of-nothing"});
+}
+
 TEST_CASE("a currency is stated once, in three capitals") {
   const auto with = [](const std::string& line) { return ids_of(line + "larder: {}\n"); };
   CHECK(with("currency: USD\n").empty());

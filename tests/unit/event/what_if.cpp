@@ -23,27 +23,43 @@ Occasion occasion() {
   return out;
 }
 
+PriceChange price_change(const char* text) {
+  return read_price_change(text, unit_table(), MeasuringSystem::us);
+}
+
 }  // namespace
 
 TEST_CASE("a change of a price is a share up or down, or a price for the pack") {
-  CHECK(read_price_change("lamb leg=+12 %").factor == fraction(112, 100));
-  CHECK(read_price_change("lamb leg=-5%").factor == fraction(95, 100));
-  CHECK(read_price_change("leg = a cut = 72.00").ingredient == "leg = a cut");
-  CHECK(read_price_change("leg=72.00").price == money("72"));
-  CHECK(problem_of([] { read_price_change("lamb leg"); }).id == "change-malformed");
-  CHECK(problem_of([] { read_price_change("=+12 %"); }).id == "change-malformed");
-  CHECK(problem_of([] { read_price_change("lamb leg=-101 %"); }).id == "share-out-of-range");
+  CHECK(price_change("lamb leg=+12 %").factor == fraction(112, 100));
+  CHECK(price_change("lamb leg=-5%").factor == fraction(95, 100));
+  CHECK(price_change("leg = a cut = 72.00").ingredient == "leg = a cut");
+  CHECK(price_change("leg=72.00").price == money("72"));
+  CHECK(price_change("leg=9.40 per lb").per->name() == "pound");
+  CHECK(problem_of([] { price_change("lamb leg=+12"); }).id == "change-malformed");
+  CHECK(problem_of([] { price_change("lamb leg"); }).id == "change-malformed");
+  CHECK(problem_of([] { price_change("=+12 %"); }).id == "change-malformed");
+  CHECK(problem_of([] { price_change("lamb leg=-101 %"); }).id == "share-out-of-range");
   CHECK(problem_of([] { read_swap("lamb leg="); }).id == "change-malformed");
 }
 
 TEST_CASE("a dearer lamb moves the food by its own cost alone") {
   Occasion dearer = occasion();
   const Quote before = quote_of(dearer);
-  change_price(dearer, read_price_change("lamb leg=+12 %"));
+  change_price(dearer, price_change("lamb leg=+12 %"));
   // 30 lb at 9.00
   CHECK(quote_of(dearer).food - before.food == money("270.00") * fraction(12, 100));
   CHECK(problem_of([&] { change_price(dearer, {"salt", 2, {}}); }).id == "price-missing");
   CHECK(problem_of([&] { change_price(dearer, {"lamb", 2, {}}); }).id == "name-unknown");
+}
+
+TEST_CASE("a new price is for a pack, or for a unit of what goes by weight") {
+  Occasion changed = occasion();
+  change_price(changed, price_change("lamb leg=10.00 per lb"));
+  CHECK(changed.prices.find("lamb leg")->purchases.front().price == money("75.00"));
+  change_price(changed, price_change("flour=18.50"));
+  CHECK(changed.prices.find("flour")->purchases.front().price == money("18.50"));
+  CHECK(problem_of([&] { change_price(changed, price_change("lamb leg=10.00")); }).id ==
+        "change-of-a-piece");
 }
 
 TEST_CASE("other guests keep the mix, each kind whole") {

@@ -74,6 +74,31 @@ inline Problem by_product_counted_twice(std::string_view name) {
       "keep one of the two: what is used again is not credited too");
 }
 
+inline Problem price_of_nothing(std::string_view ingredient) {
+  return make_problem("price-of-nothing", "a price of 0 for " + in_quotes(ingredient),
+                      "a price above 0", "write `free: yes` for what costs nothing");
+}
+
+inline Problem by_products_above_whole(std::string_view ingredient, std::string_view share) {
+  return make_problem("by-products-above-whole",
+                      "by-products of " + in_quotes(ingredient) + " that are " +
+                          std::string(share) + " of its weight together",
+                      "less than 100 %", "correct their shares");
+}
+
+inline Problem by_products_worth_more(std::string_view ingredient) {
+  return make_problem("by-products-worth-more",
+                      "by-products worth as much as " + in_quotes(ingredient) + " itself, or more",
+                      "a credit below the price of what they are left from",
+                      "correct their worth, the unit it is for, or their shares");
+}
+
+inline Problem by_product_of_itself(std::string_view ingredient) {
+  return make_problem("by-product-of-itself",
+                      "a by-product of " + in_quotes(ingredient) + " that is used as the same",
+                      "another ingredient", "name what the by-product is used as");
+}
+
 inline Problem pack_malformed(std::string_view text) {
   return make_problem("pack-malformed", in_quotes(text),
                       "a pack such as 40 lb, 6 x 2.5 kg, 1 bunch or 30",

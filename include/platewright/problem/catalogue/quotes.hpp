@@ -16,6 +16,35 @@ inline Problem pricing_rules_count(int found) {
       "compares the food with the price: keep the one you mean");
 }
 
+inline Problem share_or_sum_unclear(std::string_view what, std::string_view found) {
+  const std::string number(found);
+  return make_problem("share-or-sum-unclear", std::string(what) + " of " + number,
+                      "a share with its sign, or a sum with its decimals",
+                      "write " + number + " % or " + number + ".00, whichever is meant");
+}
+
+inline Problem dates_out_of_order(std::string_view what, std::string_view day,
+                                  std::string_view other, std::string_view other_day) {
+  return make_problem("dates-out-of-order",
+                      std::string(what) + " on " + std::string(day) + ", after " +
+                          std::string(other) + " on " + std::string(other_day),
+                      std::string(what) + " on that day or before it", "correct one of the dates");
+}
+
+inline Problem price_steps_not_rising(std::string_view found) {
+  return make_problem("price-steps-not-rising",
+                      "a price step from " + std::string(found) +
+                          " that repeats another or takes no more off than one for fewer guests",
+                      "more off for more guests, each number once",
+                      "put the steps in order, or take one out");
+}
+
+inline Problem workers_counted_twice(std::string_view role) {
+  return make_problem("workers-counted-twice",
+                      "the role " + std::string(role) + " with both workers and guests per worker",
+                      "one of the two", "keep the one that decides how many come");
+}
+
 inline Problem quote_terms_missing(std::string_view event) {
   return make_problem("quote-terms-missing", std::string(event) + " has no terms to quote by",
                       "a `quote` with one pricing rule", "add it to the event's file");

@@ -11,6 +11,18 @@
 
 namespace platewright::problems {
 
+inline Problem portions_and_yield_differ(std::string_view recipe, std::string_view portions,
+                                         std::string_view by_yield) {
+  return make_problem(
+      "portions-and-yield-differ",
+      in_quotes(recipe) + " makes " + std::string(portions) + " portions, where its meat serves " +
+          std::string(by_yield) + " of that size by the yield of its cut",
+      "`makes` at most 5 % above what the meat serves, and at most 20 % below it",
+      "weigh what you serve and correct `makes`, or keep your own `tested yields`; where a portion "
+      "holds more than the meat write `makes: 20 portions of 8 oz, whole dish`. Until then the "
+      "smaller number counts");
+}
+
 inline Problem recipe_cycle(const std::vector<std::string>& names) {
   std::string chain;
   for (const std::string& name : names) {

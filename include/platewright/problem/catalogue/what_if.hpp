@@ -15,6 +15,14 @@ inline Problem change_malformed(std::string_view text, std::string_view example)
                       "write both sides of the =, all between quotation marks");
 }
 
+inline Problem change_of_a_piece(std::string_view ingredient, std::string_view unit) {
+  return make_problem("change-of-a-piece",
+                      "a price of " + in_quotes(ingredient) +
+                          ", which goes by the piece and is "
+                          "priced by its weight",
+                      "what the price is for", "write, for example, 9.40 per " + std::string(unit));
+}
+
 inline Problem swap_of_nothing(std::string_view name) {
   return make_problem("swap-of-nothing", "no line that uses " + in_quotes(name),
                       "an ingredient or a recipe that is used",

@@ -1,0 +1,33 @@
+#pragma once
+// The portions that whole pieces serve by the yield of their cut, beside those the recipe names.
+
+#include <optional>
+
+#include "platewright/recipe/piece_line.hpp"
+
+namespace platewright {
+
+/// Weight of the tested pieces as purchased x yield of the cut / weight of a portion. Nothing where
+/// no pieces of a cut were tested, no weight of a portion is named, the portion holds more than the
+/// meat, or no yield of the cut is known.
+inline std::optional<Rational> portions_by_yield(const Recipe& recipe, const RecipeBook& book) {
+  const RecipeLine* line = piece_line(recipe, book);
+  const auto& portion = recipe.makes.portion;
+  if (line == nullptr || line->is_recipe || !portion || recipe.makes.of_whole_dish ||
+      portion->dimension() != UnitDimension::mass || portion->number <= 0) {
+    return std::nullopt;
+  }
+  const Ingredient* cut = book.find_ingredient(line->name);
+  if (cut == nullptr || !cut->is_cut || cut->ladder.rungs().empty()) return std::nullopt;
+  const Mass served = recipe.tested->weight * (recipe.tested->count * cut->ladder.yield());
+  return served / to_mass(*portion);
+}
+
+/// Works them out for every recipe of the book; to be called again after a yield has changed.
+inline void count_portions_by_yield(RecipeBook& book) {
+  for (auto& [name, recipe] : book.recipes) {
+    recipe.makes.portions_by_yield = portions_by_yield(recipe, book);
+  }
+}
+
+}  // namespace platewright
