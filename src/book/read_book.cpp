@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <set>
 
+#include "book/file_kind.hpp"
 #include "book/reading.hpp"
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/problem/catalogue/books.hpp"
@@ -19,15 +20,6 @@ std::string found_beside(const std::string& beside, const std::string& name) {
   const std::filesystem::path path(name);
   if (path.is_absolute()) return name;
   return (std::filesystem::path(beside).parent_path() / path).lexically_normal().string();
-}
-
-std::string kind_of(const yaml::Node& root) {
-  for (const std::string_view kind : {"recipe", "larder", "event", "tables", "prices"}) {
-    for (const auto& [key, value] : root.entries) {
-      if (key.text == kind) return std::string(kind);
-    }
-  }
-  return {};
 }
 
 /// Loads the files named and all that they name, each once.
@@ -69,7 +61,7 @@ class Loader {
       return;
     }
     BookFile loaded{plain, std::move(*root), {}, named_at == nullptr, MeasuringSystem::us};
-    loaded.kind = kind_of(loaded.root);
+    loaded.kind = kind_among(book_kinds, loaded.root);
     if (loaded.kind.empty()) {
       const std::string first =
           loaded.root.entries.empty() ? std::string{} : loaded.root.entries.front().first.text;
@@ -100,10 +92,8 @@ MeasuringSystem set_measures(std::deque<BookFile>& files, ProblemList& problems)
 }
 
 }  // namespace
-}  // namespace reading
 
-std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList& problems) {
-  using namespace reading;
+Book read_what_can_be(const std::vector<std::string>& names, ProblemList& problems) {
   std::deque<BookFile> files = Loader(problems).load(names);
   Book book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
   book.measures = set_measures(files, problems);
@@ -129,6 +119,13 @@ std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList
   }
   book.prices = with_newest_first(std::move(book.prices));
   link(book, problems);
+  return book;
+}
+
+}  // namespace reading
+
+std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList& problems) {
+  Book book = reading::read_what_can_be(names, problems);
   if (problems.has_errors()) return std::nullopt;
   return book;
 }

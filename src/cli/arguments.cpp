@@ -223,7 +223,7 @@ void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
 
 void add_reference_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   add_command(program, "check", "Every problem of these files, in one run", common)
-      ->add_option("files", parsed.check.files, "recipes, larders, events, tables")
+      ->add_option("files", parsed.check.files, "files of a book, worksheets, trials, price lists")
       ->required();
   CLI::App* measure = add_command(
       program, "measure", "An amount in another unit, and how a kitchen measures it", common);

@@ -71,10 +71,10 @@ Result run(const TablesArguments& arguments, const CommonOptions&, ProblemList& 
 }
 
 Result run(const CheckArguments& arguments, const CommonOptions& common, ProblemList& problems) {
-  const auto book = read_book(arguments.files, problems);
-  Result result{problem_sheet(problems, book ? book->files : arguments.files), {}, 80};
+  const CheckedFiles checked = check_files(arguments.files, problems);
+  Result result{problem_sheet(problems, checked.files, checked.single), {}, 80};
   // On a screen the problems are printed beside the sheet, line by line.
-  if (common.format == "text") result.sheet.blocks.resize(1);
+  if (common.format == "text" && !problems.all().empty()) result.sheet.blocks.pop_back();
   return result;
 }
 

@@ -4,13 +4,16 @@
 #include <string>
 #include <vector>
 
+#include "platewright/book/check_files.hpp"
 #include "platewright/card/sheet.hpp"
 #include "platewright/problem/problem_list.hpp"
 
 namespace platewright {
 
-/// Every problem and warning with its place, for writers of records; the program prints problems on
-/// a screen in its own way.
-Sheet problem_sheet(const ProblemList& problems, const std::vector<std::string>& files);
+/// How many files were read, and whether each of those that are read by themselves is in order;
+/// then every problem and warning with its place, for writers of records: the program prints
+/// problems on a screen in its own way.
+Sheet problem_sheet(const ProblemList& problems, const std::vector<std::string>& files,
+                    const std::vector<SingleFile>& single = {});
 
 }  // namespace platewright

@@ -3,8 +3,22 @@
 #include <algorithm>
 
 namespace platewright {
+namespace {
 
-Sheet problem_sheet(const ProblemList& problems, const std::vector<std::string>& files) {
+/// Each file that is read by itself, and whether it is in order.
+Facts single_files(const std::vector<SingleFile>& single) {
+  Facts facts{"read_by_themselves", "", {}, ColumnKind::words};
+  for (const SingleFile& file : single) {
+    facts.add("file_" + std::to_string(facts.facts.size() + 1), file.kind,
+              words(file.file + (file.in_order ? ", in order" : ", not in order")));
+  }
+  return facts;
+}
+
+}  // namespace
+
+Sheet problem_sheet(const ProblemList& problems, const std::vector<std::string>& files,
+                    const std::vector<SingleFile>& single) {
   Sheet sheet;
   sheet.kind = "check";
   const auto count = [&](Severity severity) {
@@ -21,6 +35,7 @@ Sheet problem_sheet(const ProblemList& problems, const std::vector<std::string>&
   facts.add("problems", "Problems", number(errors));
   facts.add("warnings", "Warnings", number(warnings));
   sheet.add(std::move(facts));
+  if (!single.empty()) sheet.add(single_files(single));
   if (problems.all().empty()) return sheet;
   Table table{
       "problems",

@@ -66,7 +66,8 @@ inline Problem name_twice(std::string_view what, std::string_view name, std::str
 inline Problem not_a_book(std::string_view first_key) {
   return make_problem("not-a-book", "a file that begins with the key " + in_quotes(first_key),
                       "one of the keys \"recipe\", \"larder\", \"prices\", \"event\" or \"tables\"",
-                      "say what the file is; the README shows one of each");
+                      "say what the file is; the README shows one of each. Worksheets, trials and "
+                      "price lists are read by commands of their own");
 }
 
 inline Problem nothing_to_do(std::string_view file, std::string_view wanted) {

@@ -53,4 +53,11 @@ inline Problem price_list_row_unmatched(std::string_view item) {
                       "add it to `items` where you buy it; until then the row is left out");
 }
 
+inline Problem price_list_without_larder() {
+  return make_problem("price-list-without-larder",
+                      "a price list, and no larder whose ingredients its rows could belong to",
+                      "the file of the larder among the files",
+                      "name it too, as in `platewright check larder.yaml week-36.yaml`");
+}
+
 }  // namespace platewright::problems
