@@ -24,8 +24,8 @@ class KitchenView {
 
   /// The amount as the cook measures it: a capacity in kitchen measures with the error where it is
   /// not 0 to a tenth of a per cent, a weight as the scale shows it, a count in whole and half
-  /// pieces, anything else as a decimal. Of a weight or a count the error is printed where it is
-  /// more than the tolerance.
+  /// pieces, a length up to the next step of the tape, anything else as a decimal. Of a weight or a
+  /// count the error is printed where it is more than the tolerance.
   Cell measure(const Amount& amount) const;
   /// A range as `2 tbsp to 3 tbsp`; `to taste` where there is no amount.
   Cell measure(const LineAmount& amount) const;

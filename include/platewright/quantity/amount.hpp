@@ -81,6 +81,11 @@ inline Volume to_volume(const Amount& amount) {
   detail::expect_dimension(amount, UnitDimension::volume);
   return Volume::of(amount.canonical(), units::millilitre);
 }
+/// The amount as a typed length. Throws Failure where it is not one.
+inline Length to_length(const Amount& amount) {
+  detail::expect_dimension(amount, UnitDimension::length);
+  return Length::of(amount.canonical(), units::centimetre);
+}
 /// The amount as a typed count. Throws Failure where it is not one.
 inline Pieces to_pieces(const Amount& amount) {
   detail::expect_dimension(amount, UnitDimension::pieces);

@@ -9,7 +9,7 @@
 namespace platewright {
 
 /// One unit of a chain: what is left is taken in whole steps of it, or all of it where the step is
-/// 0. It is passed over while less than `from` (in g or mL) is left.
+/// 0. It is passed over while less than `from` (in g, mL or cm) is left.
 struct KitchenLink {
   Unit unit;
   Rational from;
@@ -22,7 +22,7 @@ struct KitchenLink {
 /// The largest unit first; the last one takes all that is left.
 using KitchenChain = std::vector<KitchenLink>;
 
-/// The terms of `value` (g or mL), whose sum is `value` exactly; a value of 0 is 0 of the last
+/// The terms of `value` (g, mL or cm), whose sum is `value` exactly; a value of 0 is 0 of the last
 /// unit.
 inline std::vector<KitchenPart> in_chain(const Rational& value, const KitchenChain& chain) {
   std::vector<KitchenPart> parts;

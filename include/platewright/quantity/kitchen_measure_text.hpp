@@ -14,11 +14,12 @@ inline std::string kitchen_part_text(const KitchenPart& part) {
          part.amount.unit.symbol_for(number);
 }
 
-/// The terms alone: `1/2 cup + 3 tbsp`; weights as they are spoken: `4 lb 5 1/2 oz`.
+/// The terms alone: `1/2 cup + 3 tbsp`; weights and lengths as they are spoken: `4 lb 5 1/2 oz`.
 inline std::string kitchen_parts_text(const KitchenMeasure& measure) {
   std::string out;
   for (const KitchenPart& part : measure.parts) {
-    if (!out.empty()) out += part.amount.dimension() == UnitDimension::mass ? " " : " + ";
+    const bool poured = part.amount.dimension() == UnitDimension::volume;
+    if (!out.empty()) out += poured ? " + " : " ";
     out += kitchen_part_text(part);
   }
   return out;

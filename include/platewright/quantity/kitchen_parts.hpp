@@ -21,9 +21,9 @@ struct KitchenPart {
   friend bool operator==(const KitchenPart&, const KitchenPart&) = default;
 };
 
-/// The terms that together stand for an amount of weight or capacity, the largest unit first.
-/// `asked` and `measured` are exact, in the canonical unit (g or mL); `measured` is the sum of the
-/// terms.
+/// The terms that together stand for an amount of weight, capacity or length, the largest unit
+/// first. `asked` and `measured` are exact, in the canonical unit (g, mL or cm); `measured` is the
+/// sum of the terms.
 struct KitchenMeasure {
   std::vector<KitchenPart> parts;
   Rational asked;

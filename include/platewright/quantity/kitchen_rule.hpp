@@ -17,9 +17,9 @@ struct KitchenRule {
 
 namespace detail {
 inline KitchenMeasure by_rule(const Rational& asked, const KitchenRule& rule,
-                              UnitDimension dimension) {
+                              UnitDimension dimension, Rounding rounding = Rounding::half_up) {
   for (const KitchenLink& link : rule.chain) expect_dimension(Amount{1, link.unit}, dimension);
-  const Rational measured = rule.steps.rounded(asked);
+  const Rational measured = rule.steps.rounded(asked, rounding);
   return KitchenMeasure{in_chain(measured, rule.chain), asked, measured, false};
 }
 }  // namespace detail

@@ -7,7 +7,7 @@
 
 namespace platewright {
 
-/// From this size on, to this step; both in the canonical unit (g or mL).
+/// From this size on, to this step; both in the canonical unit (g, mL or cm).
 struct KitchenStep {
   Rational from;
   Rational step;
@@ -19,16 +19,17 @@ struct KitchenStep {
 struct KitchenSteps {
   std::vector<KitchenStep> steps;
 
-  /// `value` at the nearest step of its size, a tie up. What is above 0 never becomes 0: it is at
-  /// least one step, so that no ingredient is lost from a card.
-  Rational rounded(const Rational& value) const {
+  /// `value` at a step of its size, the nearest (a tie up) unless another rounding is named. What
+  /// is above 0 never becomes 0: it is at least one step, so that no ingredient is lost from a
+  /// card.
+  Rational rounded(const Rational& value, Rounding rounding = Rounding::half_up) const {
     Rational step;
     for (const KitchenStep& row : steps) {
       if (row.from <= value) step = row.step;
     }
     if (step == 0) return value;
-    const Rational nearest = half_up(value, step);
-    return nearest == 0 && value > 0 ? step : nearest;
+    const Rational near = round_to(value, step, rounding);
+    return near == 0 && value > 0 ? step : near;
   }
 
   friend bool operator==(const KitchenSteps&, const KitchenSteps&) = default;

@@ -74,6 +74,8 @@ Cell KitchenView::measure(const Amount& amount) const {
       text = pieces_text(amount);
       break;
     case UnitDimension::length:
+      text = kitchen_parts_text(cut_in(to_length(amount), kitchen_));
+      break;
     case UnitDimension::area:
     case UnitDimension::time:
       text = as_short_decimal(amount.number, 1) + " " + amount.unit.symbol_for(amount.number);

@@ -72,3 +72,12 @@ TEST_CASE("a sheet says whose cups they are and how they were rounded") {
   CHECK(of(MeasuringSystem::australian) == "Australian metric");
   CHECK(of(MeasuringSystem::japanese) == "Japanese metric");
 }
+
+TEST_CASE("a length is cut in the kitchen's own measures, exact where nothing is rounded") {
+  CHECK(shown("6 ft", fraction(31, 8)) == "24 ft");
+  CHECK(shown("1 in", 1, MeasuringSystem::metric) == "3 cm");
+  Kitchen exact = usual_kitchen(MeasuringSystem::metric, table);
+  exact.rounding = rounding_by(KitchenPolicy::exact, MeasuringSystem::metric, table);
+  CHECK(KitchenView(exact).measure(read_amount("6 ft", table, MeasuringSystem::us)).text ==
+        "1.8288 m");
+}
