@@ -84,7 +84,8 @@ ScalePlan plan_of_size(const ScaleOptions& options, const Recipe& recipe, const 
     return plan_for_factor(recipe, number_above_zero("--factor", options.factor), weight);
   }
   if (!options.on_hand.empty()) {
-    return plan_for_weight_on_hand(recipe, weight_above_zero("--on-hand", options.on_hand, book));
+    return plan_for_weight_on_hand(recipe, weight_above_zero("--on-hand", options.on_hand, book),
+                                   book.recipes);
   }
   if (!options.short_of.empty()) {
     return from_argument("--short",

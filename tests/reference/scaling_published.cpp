@@ -2,6 +2,7 @@
 
 #include "platewright/quantity/kitchen_measure_text.hpp"
 #include "platewright/quantity/kitchen_rule.hpp"
+#include "platewright/recipe/plan_for_short.hpp"
 #include "platewright/recipe/roasting_time.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 #include "support/catch.hpp"
@@ -58,7 +59,7 @@ TEST_CASE("card A-1: a change of portion size, factor 2.61") {
 // The same card: 102 lb on hand, 30 lb for 100.
 TEST_CASE("card A-1: 102 lb on hand are 340 portions") {
   const Recipe card = recipe_for("card", 100, {line("a", "30 lb")});
-  const ScalePlan plan = plan_for_weight_on_hand(card, pounds(102));
+  const ScalePlan plan = plan_for_weight_on_hand(card, pounds(102), {});
   CHECK(plan.factor == printed("3.40"));
   CHECK(plan.portions == Rational(340));
 }

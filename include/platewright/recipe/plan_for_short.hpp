@@ -1,76 +1,61 @@
 #pragma once
-// As much as the one ingredient that is short allows.
+// As much as an ingredient that is on hand allows.
 
 #include <string>
-#include <vector>
 
-#include "platewright/recipe/recipe_book.hpp"
-#include "platewright/recipe/scaled_recipe.hpp"
+#include "platewright/recipe/taken.hpp"
 
 namespace platewright {
 
-namespace detail {
-
-/// True for a rule by which twice the batch takes twice the line.
-inline bool follows_the_batch(const RecipeLine& line) {
-  return line.scale == ScalingRule::proportional || line.scale == ScalingRule::held_back ||
-         follows_pieces(line.scale);
-}
-
-/// What the recipe's lines of that name take in the tested batch, as it comes from the store, in
-/// `unit`; the upper end of a range, so that there is enough.
-inline Rational tested_use(const Recipe& recipe, const std::string& name, const Unit& unit,
-                           const RecipeBook& book) {
-  const Ingredient* ingredient = book.find_ingredient(name);
-  std::vector<std::string> names;
-  Rational used;
-  for (const RecipeLine& line : recipe.lines) {
-    names.push_back(line.name);
-    const auto amount = amount_to_buy(line.amount);
-    if (line.name != name || !amount) continue;
-    if (!follows_the_batch(line)) {
-      throw Failure(problems::short_line_unusable(name, name_of(line.scale)));
-    }
-    if (ingredient == nullptr) {
-      used += in_unit(*amount, unit).number;
-    } else {
-      used += as_purchased(*amount, line.stage.value_or(usual_stage(*ingredient)),
-                           prepared(*ingredient, line.preparation), unit)
-                  .number;
-    }
-  }
-  if (used == 0) {
-    throw Failure(problems::name_unknown("line", name, names, "name a line of the recipe"));
-  }
-  return used;
-}
-
-}  // namespace detail
-
 /// The batch that uses up `on_hand` of the ingredient (or recipe) `name`, counted as it comes from
-/// the store: on hand over what the tested batch takes. A recipe of whole pieces makes as many
-/// whole ones as there is enough for. Throws Failure for a name that no line has, for a line that
-/// does not follow the size of the batch, where a weight is missing to compare the two amounts, and
-/// where there is not enough for one piece.
+/// the store: on hand over what the tested batch and its sub-recipes take together. A recipe of
+/// whole pieces makes as many whole ones as there is enough for. Throws Failure as `taken_of` does,
+/// and where there is not enough for one piece.
 inline ScalePlan plan_for_short(const Recipe& recipe, const std::string& name,
                                 const Amount& on_hand, const RecipeBook& book) {
   detail::expect_above_zero("an amount on hand", on_hand.number);
-  const Rational factor = on_hand.number / detail::tested_use(recipe, name, on_hand.unit, book);
+  const Taken taken = taken_of(recipe, name, on_hand.unit, book);
+  const Rational factor = on_hand.number / taken.number;
+  Rational made = factor;
+  if (recipe.tested || recipe.whole_batches) {
+    const Rational count = recipe.tested ? recipe.tested->count : Rational(1);
+    const Rational pieces = down_to(factor * count, 1);
+    const std::string piece = recipe.tested ? recipe.tested->piece : "batch";
+    if (pieces == 0) throw Failure(problems::short_of_a_piece(name, piece));
+    made = pieces / count;
+  }
+  ScalePlan plan = plan_for_factor(recipe, made);
+  plan.asked = factor;
+  plan.on_hand = OnHand{name, on_hand, taken.takers};
+  return plan;
+}
+
+/// As much as a weight on hand of the main ingredient (the recipe's first line) gives, counted as
+/// that line is written; where its sub-recipes take of the ingredient too, that is counted with it.
+/// Nothing is rounded, since the meat is there. Throws Failure where that line is not a weight, and
+/// as `taken_of` does.
+inline ScalePlan plan_for_weight_on_hand(const Recipe& recipe, const Mass& on_hand,
+                                         const RecipeBook& book) {
+  detail::expect_a_weight("a weight on hand", on_hand);
+  if (recipe.lines.empty() || recipe.lines.front().amount.to_taste()) {
+    throw Failure(problems::scale_missing_factor());
+  }
+  const RecipeLine& first = recipe.lines.front();
+  const Amount& written = *first.amount.low;
+  detail::expect_a_weight("an amount of the first line", to_mass(written));
+  const Ingredient* ingredient = book.find_ingredient(first.name);
+  std::optional<Stage> stage = first.stage;
+  if (!stage && ingredient != nullptr) stage = usual_stage(*ingredient);
+  const Taken taken = taken_of(recipe, first.name, written.unit, book, stage);
+  ScalePlan plan;
+  plan.on_hand = OnHand{first.name, to_amount(on_hand, written.unit), taken.takers};
+  plan.asked = plan.on_hand->amount.number / taken.number;
+  plan.factor = plan.piece_factor = plan.surface_factor = plan.asked;
   if (recipe.tested) {
-    const Rational pieces = down_to(factor * recipe.tested->count, 1);
-    if (pieces == 0) throw Failure(problems::short_of_a_piece(name, recipe.tested->piece));
-    ScalePlan plan = plan_for_pieces(recipe, pieces);
-    plan.asked = factor;
-    return plan;
+    plan.pieces = plan.factor * recipe.tested->count;
+    plan.piece_weight = recipe.tested->weight;
   }
-  if (recipe.whole_batches) {
-    const Rational batches = down_to(factor, 1);
-    if (batches == 0) throw Failure(problems::short_of_a_piece(name, "batch"));
-    ScalePlan plan = plan_for_factor(recipe, batches);
-    plan.asked = factor;
-    return plan;
-  }
-  return plan_for_factor(recipe, factor);
+  return detail::finished(recipe, std::move(plan));
 }
 
 }  // namespace platewright

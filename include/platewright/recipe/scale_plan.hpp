@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 #include "platewright/number/round.hpp"
 #include "platewright/number/write.hpp"
@@ -16,6 +17,13 @@
 #include "platewright/recipe/spice_factor.hpp"
 
 namespace platewright {
+
+/// An ingredient of which there is so much and no more.
+struct OnHand {
+  std::string name;
+  Amount amount;
+  std::vector<std::string> takers;  ///< the recipes whose lines take it: this one, and below it
+};
 
 /// The factors that the lines of one batch follow. None of them is rounded; where the recipe cooks
 /// whole pieces, the number of pieces is, and every factor follows from the pieces that are cooked.
@@ -37,6 +45,7 @@ struct ScalePlan {
   Rational cover_factor = 1;        ///< volume left around the meat / the same as tested
   /// The cover factor is the plain factor, as the volume of the vessel or of the meat is not known.
   bool cover_by_factor = true;
+  std::optional<OnHand> on_hand = {};  ///< what decided the size, where an amount on hand did
 };
 
 namespace detail {
@@ -152,24 +161,6 @@ inline ScalePlan plan_for_portions(const Recipe& recipe, const Rational& portion
   detail::expect_above_zero("a number of portions", portions);
   if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
   return plan_for_factor(recipe, portions / *counted_portions(recipe), weight);
-}
-
-/// As much as a weight on hand of the main ingredient (the recipe's first line) gives; nothing is
-/// rounded, since the meat is there. Throws Failure where that line is not a weight.
-inline ScalePlan plan_for_weight_on_hand(const Recipe& recipe, const Mass& on_hand) {
-  detail::expect_a_weight("a weight on hand", on_hand);
-  if (recipe.lines.empty() || recipe.lines.front().amount.to_taste()) {
-    throw Failure(problems::scale_missing_factor());
-  }
-  const Mass written = to_mass(*recipe.lines.front().amount.low);
-  detail::expect_a_weight("an amount of the first line", written);
-  ScalePlan plan;
-  plan.asked = plan.factor = plan.piece_factor = plan.surface_factor = on_hand / written;
-  if (recipe.tested) {
-    plan.pieces = plan.factor * recipe.tested->count;
-    plan.piece_weight = recipe.tested->weight;
-  }
-  return detail::finished(recipe, std::move(plan));
 }
 
 /// Enough for `portions` portions of another size (as many as the recipe makes where none are

@@ -26,11 +26,16 @@ std::string oven_text(const PlannedOvenStep& planned, const KitchenView& view) {
   return out;
 }
 
-void add_batches(Facts& facts, const ScalePlan& plan, const Recipe& recipe) {
-  if (!recipe.largest_batch) return;
-  std::string text =
-      as_mixed(plan.batches) + " of at most \u00D7 " + as_short_decimal(*recipe.largest_batch, 4);
-  facts.add("batches", "Batches", figure_as(text, plan.batches, as_mixed(plan.batches), ""));
+/// `garlic: 3 lb on hand, for herb paste and roast lamb`.
+Cell on_hand_cell(const OnHand& on_hand, const Recipe& recipe, const KitchenView& view) {
+  std::string text = on_hand.name + ": " + view.measure(on_hand.amount).text + " on hand";
+  const std::vector<std::string>& takers = on_hand.takers;
+  if (takers.size() == 1 && takers.front() == recipe.name) return words(text);
+  for (std::size_t i = 0; i < takers.size(); ++i) {
+    const bool last = i + 1 == takers.size();
+    text += (i == 0 ? ", for " : last ? " and " : ", ") + takers[i];
+  }
+  return words(text);
 }
 
 }  // namespace
@@ -74,6 +79,14 @@ Cell vessels_cell(const ScaledRecipe& scaled) {
   return figure_as(text, *plan.vessels, as_mixed(*plan.vessels), plan.vessel->name);
 }
 
+Cell batches_cell(const ScaledRecipe& scaled) {
+  const auto& largest = scaled.recipe->largest_batch;
+  if (!largest) return {};
+  const std::string count = as_mixed(scaled.plan.batches);
+  return figure_as(count + " of at most \u00D7 " + as_short_decimal(*largest, 4),
+                   scaled.plan.batches, count, "");
+}
+
 Cell factor_cell(const Rational& factor) {
   const std::string shown = as_short_decimal(factor, 4);
   return figure_as("\u00D7 " + shown, factor, shown, "");
@@ -91,12 +104,17 @@ Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view) {
   if (Cell vessels = vessels_cell(scaled); !vessels.text.empty()) {
     facts.add("pans", "In", std::move(vessels));
   }
-  add_batches(facts, plan, *scaled.recipe);
+  if (Cell batches = batches_cell(scaled); !batches.text.empty()) {
+    facts.add("batches", "Batches", std::move(batches));
+  }
   Cell factor = factor_cell(plan.factor);
   if (plan.asked != plan.factor) {
     factor.text += "  (asked for: \u00D7 " + as_short_decimal(plan.asked, 4) + ")";
   }
   facts.add("factor", "Factor", std::move(factor));
+  if (plan.on_hand) {
+    facts.add("decided_by", "Decided by", on_hand_cell(*plan.on_hand, *scaled.recipe, view));
+  }
   facts.add("measures", "Measures", words(view.described()));
   return facts;
 }

@@ -17,10 +17,13 @@ Cell makes_cell(const ScaledRecipe& scaled, const KitchenView& view);
 Cell pieces_cell(const ScaledRecipe& scaled, const KitchenView& view);
 /// `5 x full-size hotel pan, 4 in (2 legs in each)`; an empty cell for a recipe without a vessel.
 Cell vessels_cell(const ScaledRecipe& scaled);
+/// `3 of at most x 2`; an empty cell for a recipe without a largest batch.
+Cell batches_cell(const ScaledRecipe& scaled);
 /// `x 8.4`.
 Cell factor_cell(const Rational& factor);
 
-/// What it makes, of how many roasts, in how many pans and batches, by which factor.
+/// What it makes, of how many roasts, in how many pans and batches, by which factor, and
+/// what decided it where an amount on hand did.
 Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view);
 
 /// What the food costs, in all and for a portion.

@@ -1,4 +1,4 @@
-// Portions of another size, and the one ingredient that is short.
+// Portions of another size, and what an ingredient on hand allows.
 
 #include "platewright/recipe/plan_for_short.hpp"
 
@@ -16,6 +16,13 @@ Recipe stew() {
                           {line("shoulder", "8 lb"), line("garlic", "10 cloves"),
                            line("garlic", "1 oz"), line("bay", "2 leaves", ScalingRule::fixed)});
   out.makes.portion = amount("6 oz");
+  return out;
+}
+
+/// Ten portions from one leg of 8 lb.
+Recipe roast() {
+  Recipe out = recipe_for("roast", 10, {line("leg", "8 lb"), line("salt", "1 tbsp")});
+  out.tested = TestedPieces{1, "leg", pounds(8)};
   return out;
 }
 
@@ -92,4 +99,41 @@ TEST_CASE("what can't be short is refused") {
   CHECK(refused("shoulders", "1 lb") == "name-unknown");
   CHECK(refused("shoulder", "1 cup") == "density-missing");
   CHECK(refused("shoulder", "0 lb") == "number-not-positive");
+}
+
+TEST_CASE("what is on hand is cooked as it is") {
+  const ScalePlan plan = plan_for_weight_on_hand(roast(), pounds(31), {});
+  CHECK(plan.factor == fraction(31, 8));
+  CHECK(*plan.pieces == fraction(31, 8));
+  CHECK_FALSE(plan.rounded_up);
+  CHECK(*plan.portions == fraction(155, 4));
+}
+
+// Armed Forces Recipe Service, card A-1: 102 lb on hand, 30 lb for 100: 340 portions.
+TEST_CASE("102 lb on hand are 340 portions") {
+  const Recipe card = recipe_for("card", 100, {line("beef", "30 lb")});
+  const ScalePlan plan = plan_for_weight_on_hand(card, pounds(102), {});
+  CHECK(plan.factor == fraction(17, 5));
+  CHECK(*plan.portions == 340);
+}
+
+TEST_CASE("nothing is made from nothing on hand") {
+  const auto on_hand = [](const Recipe& recipe, const Mass& mass) {
+    return problem_of([&] { plan_for_weight_on_hand(recipe, mass, {}); }).id;
+  };
+  CHECK(on_hand(recipe_for("a", 1, {line("salt", "to taste")}), pounds(1)) == "scale-nothing");
+  CHECK(on_hand(recipe_for("a", 1, {}), pounds(1)) == "scale-nothing");
+  CHECK(on_hand(recipe_for("a", 1, {line("stock", "3 qt")}), pounds(1)) == "wrong-dimension");
+  CHECK(on_hand(recipe_for("a", 1, {line("leg", "0 lb")}), pounds(1)) == "number-not-positive");
+  CHECK(on_hand(roast(), Mass()) == "number-not-positive");
+}
+
+TEST_CASE("the plan says what decided the size") {
+  const ScalePlan plan = plan_for_short(stew(), "garlic", amount("200 g"), larder());
+  REQUIRE(plan.on_hand);
+  CHECK(plan.on_hand->name == "garlic");
+  CHECK(plan.on_hand->amount == amount("200 g"));
+  CHECK(plan.on_hand->takers == std::vector<std::string>{"stew"});
+  CHECK(plan_for_weight_on_hand(roast(), pounds(31), {}).on_hand->amount == amount("31 lb"));
+  CHECK_FALSE(plan_for_factor(stew(), 2).on_hand);
 }

@@ -77,30 +77,10 @@ TEST_CASE("another weight of a piece changes how many are needed") {
   CHECK(*plan.portions == fraction(175, 2));
 }
 
-TEST_CASE("what is on hand is cooked as it is") {
-  const ScalePlan plan = plan_for_weight_on_hand(roast(), pounds(31));
-  CHECK(plan.factor == fraction(31, 8));
-  CHECK(*plan.pieces == fraction(31, 8));
-  CHECK_FALSE(plan.rounded_up);
-  CHECK(*plan.portions == fraction(155, 4));
-}
-
-// Armed Forces Recipe Service, card A-1: 102 lb on hand, 30 lb for 100: 340 portions.
-TEST_CASE("102 lb on hand are 340 portions") {
-  const Recipe card = recipe_for("card", 100, {line("beef", "30 lb")});
-  const ScalePlan plan = plan_for_weight_on_hand(card, pounds(102));
-  CHECK(plan.factor == fraction(17, 5));
-  CHECK(*plan.portions == 340);
-}
-
 TEST_CASE("what can't be scaled to says what is missing") {
   CHECK(problem_of([] { plan_for_pieces(soup(), 2); }).id == "recipe-no-pieces");
   CHECK(problem_of([] { plan_for_portions(recipe_making("stock", "2 qt", {}), 2); }).id ==
         "recipe-no-portions");
-  CHECK(problem_of([] {
-          plan_for_weight_on_hand(recipe_for("a", 1, {line("salt", "to taste")}), pounds(1));
-        }).id == "scale-nothing");
-  CHECK(problem_of([] { plan_for_weight_on_hand(soup(), pounds(1)); }).id == "wrong-dimension");
 }
 
 TEST_CASE("nothing is scaled to nothing") {
@@ -110,5 +90,4 @@ TEST_CASE("nothing is scaled to nothing") {
   CHECK(problem_of([] { plan_for_pieces(roast(), 1, Mass()); }).id == "number-not-positive");
   CHECK(problem_of([] { plan_for_factor(roast(), 1, Mass()); }).id == "number-not-positive");
   CHECK(problem_of([] { plan_for_portions(roast(), 5, Mass()); }).id == "number-not-positive");
-  CHECK(problem_of([] { plan_for_weight_on_hand(roast(), Mass()); }).id == "number-not-positive");
 }

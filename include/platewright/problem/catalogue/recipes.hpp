@@ -125,6 +125,17 @@ inline Problem short_line_unusable(std::string_view line, std::string_view rule)
                       "scale by another ingredient, by portions or by a factor");
 }
 
+inline Problem short_in_wholes(std::string_view line, std::string_view recipe,
+                               std::string_view whole) {
+  return make_problem("short-in-wholes",
+                      in_quotes(line) + " in " + in_quotes(recipe) +
+                          ", which is made by the whole " + std::string(whole),
+                      "sub-recipes that are made at any size, so that one factor uses up what is "
+                      "on hand",
+                      "scale by portions or by a factor, and see with `--with-sub-recipes` what it "
+                      "takes");
+}
+
 inline Problem short_malformed(std::string_view text) {
   return make_problem("short-malformed", in_quotes(text),
                       "an ingredient and how much of it there is, as in `garlic: 3 lb`",

@@ -1,0 +1,134 @@
+#pragma once
+// What one tested batch takes of an ingredient, with what is in its sub-recipes.
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "platewright/recipe/recipe_book.hpp"
+#include "platewright/recipe/scaled_recipe.hpp"
+
+namespace platewright {
+
+struct Taken {
+  Rational number;                  ///< in the unit asked for
+  std::vector<std::string> takers;  ///< the recipes whose own lines take it
+};
+
+namespace detail {
+
+/// True for a line that twice the batch takes twice of. A share of other lines is one where all of
+/// these are.
+inline bool follows_the_batch(const RecipeLine& line, const Recipe& recipe) {
+  if (line.share_of) {
+    const std::vector<std::string>& of = line.share_of->of;
+    return std::all_of(recipe.lines.begin(), recipe.lines.end(), [&](const RecipeLine& other) {
+      const bool counts =
+          !other.share_of && std::find(of.begin(), of.end(), other.name) != of.end();
+      return !counts || follows_the_batch(other, recipe);
+    });
+  }
+  return line.scale == ScalingRule::proportional || line.scale == ScalingRule::held_back ||
+         follows_pieces(line.scale);
+}
+
+/// Adds up what a recipe takes of one name, to any depth. Needs a book without circles.
+class TakenCount {
+ public:
+  /// Counted in `unit` at `stage`, or as it comes from the store where there is none.
+  TakenCount(const std::string& name, const Unit& unit, std::optional<Stage> stage,
+             const RecipeBook& book)
+      : name_(name), unit_(unit), stage_(stage), book_(book) {}
+
+  /// One tested batch; 0 where nothing below it takes any.
+  Rational of_batch(const Recipe& recipe) {
+    if (const auto known = batches_.find(recipe.name); known != batches_.end()) {
+      return known->second;
+    }
+    Rational out;
+    for (const RecipeLine& line : recipe.lines) {
+      if (std::find(names_.begin(), names_.end(), line.name) == names_.end()) {
+        names_.push_back(line.name);
+      }
+      try {
+        out += of_line(line, recipe);
+      } catch (const Failure& failure) {
+        throw Failure(at(failure.problem(), line.place));
+      }
+    }
+    return batches_[recipe.name] = out;
+  }
+
+  const std::vector<std::string>& takers() const { return takers_; }
+  /// Of all lines that were looked at.
+  const std::vector<std::string>& names() const { return names_; }
+
+ private:
+  Rational of_line(const RecipeLine& line, const Recipe& recipe) {
+    const auto amount = amount_to_buy(line.amount);
+    if (!amount || amount->number == 0) return 0;
+    if (line.name == name_) {
+      if (takers_.empty() || takers_.back() != recipe.name) takers_.push_back(recipe.name);
+      if (!follows_the_batch(line, recipe)) {
+        throw Failure(problems::short_line_unusable(name_, name_of(line.scale)));
+      }
+      return taken(line, *amount);
+    }
+    return line.is_recipe ? of_sub_recipe(line, *amount, recipe) : Rational(0);
+  }
+
+  Rational of_sub_recipe(const RecipeLine& line, const Amount& amount, const Recipe& user) {
+    const Recipe& recipe = book_.recipe(line.name);
+    const Rational in_one = of_batch(recipe);
+    if (in_one == 0) return 0;
+    if (!follows_the_batch(line, user)) {
+      throw Failure(problems::short_line_unusable(line.name, name_of(line.scale)));
+    }
+    if (recipe.whole_batches) throw Failure(problems::short_in_wholes(name_, line.name, "batch"));
+    if (recipe.tested) {
+      throw Failure(problems::short_in_wholes(name_, line.name, recipe.tested->piece));
+    }
+    return batches_for(recipe, amount) * in_one;
+  }
+
+  Rational taken(const RecipeLine& line, const Amount& amount) const {
+    const Ingredient* ingredient = book_.find_ingredient(name_);
+    if (ingredient == nullptr) return in_unit(amount, unit_).number;
+    const Rational purchased = as_purchased(amount, line.stage.value_or(usual_stage(*ingredient)),
+                                            prepared(*ingredient, line.preparation), unit_)
+                                   .number;
+    return stage_ ? purchased * yield_to(*ingredient, *stage_) : purchased;
+  }
+
+  const std::string& name_;
+  const Unit& unit_;
+  std::optional<Stage> stage_;
+  const RecipeBook& book_;
+  std::map<std::string, Rational> batches_;
+  std::vector<std::string> takers_;
+  std::vector<std::string> names_;
+};
+
+}  // namespace detail
+
+/// What one tested batch of the recipe takes of the ingredient (or recipe) `name` in `unit`: its
+/// own lines and those of its sub-recipes at any depth, what is lost of these counted in; the upper
+/// end of a range, so that there is enough. Counted at `stage`, or as it comes from the store where
+/// none is named. Throws Failure for a name that no line has, for a line that does not follow the
+/// size of the batch, for a sub-recipe that is made in whole batches or pieces, where a weight is
+/// missing to compare amounts, and for recipes that use each other in a circle.
+inline Taken taken_of(const Recipe& recipe, const std::string& name, const Unit& unit,
+                      const RecipeBook& book, std::optional<Stage> stage = std::nullopt) {
+  if (const auto circle = find_cycle(book)) throw Failure(problems::recipe_cycle(*circle));
+  detail::TakenCount count(name, unit, stage, book);
+  const Rational number = count.of_batch(recipe);
+  if (number == 0) {
+    throw Failure(problems::name_unknown("line", name, count.names(),
+                                         "name a line of the recipe or of one that it uses"));
+  }
+  return {number, count.takers()};
+}
+
+}  // namespace platewright
