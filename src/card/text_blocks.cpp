@@ -48,26 +48,37 @@ void print_block(TextPage& page, const Paragraphs& paragraphs) {
 
 namespace {
 
+/// The widest of the cells that `cell_of` gives for the lines of a step; 0 where all are empty.
+template <class CellOf>
+unsigned widest(const TextPage& page, const Step& step, CellOf&& cell_of) {
+  unsigned out = 0;
+  for (const StepLine& line : step.lines) {
+    out = std::max(out, display_width(page.prepared(cell_of(line))));
+  }
+  return out;
+}
+
 /// What a step uses, the amounts in line with each other.
 void print_step_lines(TextPage& page, const Step& step, unsigned margin) {
-  unsigned amount_width = 0;
-  for (const StepLine& line : step.lines) {
-    amount_width = std::max(amount_width, display_width(page.prepared(line.amount)));
+  constexpr unsigned between = 2;
+  const unsigned amount = widest(page, step, [](const StepLine& line) { return line.amount; });
+  const unsigned metric = widest(page, step, [](const StepLine& line) { return line.metric; });
+  const unsigned most = metric == 0 ? page.width() / 3 : page.width() / 4;
+  std::vector<Band> bands;
+  unsigned room = page.width() - margin;
+  for (const unsigned width : {amount, metric}) {
+    if (width == 0) continue;
+    bands.push_back({ColumnKind::figures, std::clamp(width, 2U, most)});
+    room -= bands.back().width + between;
   }
-  const unsigned between = amount_width == 0 ? 0 : 2;
-  amount_width = std::min(amount_width, page.width() / 3);
-  const unsigned room = page.width() - margin - between - amount_width;
+  bands.push_back({ColumnKind::words, room});
   for (std::size_t i = 0; i < step.lines.size(); ++i) {
-    const bool more = i + 1 < step.lines.size();
-    const std::string amount = page.prepared(step.lines[i].amount);
-    const std::string text = page.prepared(step.lines[i].text);
-    if (amount_width == 0) {
-      print_bands(page, {{ColumnKind::words, room}}, {text}, 0, margin, more);
-    } else {
-      const Band amounts{ColumnKind::figures, std::max(2U, amount_width)};
-      print_bands(page, {amounts, {ColumnKind::words, room - 1}}, {amount, text}, between, margin,
-                  more);
-    }
+    const StepLine& line = step.lines[i];
+    std::vector<std::string> texts;
+    if (amount != 0) texts.push_back(page.prepared(line.amount));
+    if (metric != 0) texts.push_back(page.prepared(line.metric));
+    texts.push_back(page.prepared(line.text));
+    print_bands(page, bands, texts, between, margin, i + 1 < step.lines.size());
   }
 }
 

@@ -95,7 +95,8 @@ std::string markdown(const Steps& steps) {
     if (!step.takes.text.empty()) out += " (" + plain(step.takes) + ")";
     out += "\n";
     for (const StepLine& line : step.lines) {
-      const std::string amount = plain(line.amount);
+      std::string amount = plain(line.amount);
+      if (!line.metric.text.empty()) amount += " (" + plain(line.metric) + ")";
       out += std::string(mark.size(), ' ') + "- " + amount + (amount.empty() ? "" : " ") +
              plain(line.text) + "\n";
     }

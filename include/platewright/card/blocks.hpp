@@ -92,10 +92,12 @@ struct Paragraphs {
   friend bool operator==(const Paragraphs&, const Paragraphs&) = default;
 };
 
-/// A line under a step: what the step uses, with its scaled amount (which may be empty).
+/// A line under a step: what the step uses, with its scaled amount (which may be empty), and the
+/// same in metric measures where the sheet has both.
 struct StepLine {
   Cell amount;
   std::string text;
+  Cell metric = {};
 
   friend bool operator==(const StepLine&, const StepLine&) = default;
 };

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "card/sheets/recipe_card_method.hpp"
 #include "card/sheets/recipe_card_parts.hpp"
 #include "card/sheets/recipe_card_size.hpp"
 #include "platewright/card/number_text.hpp"
@@ -50,25 +51,6 @@ Table ingredients_table(Sheet& sheet, const ScaledRecipe& scaled, const Book& bo
   return table;
 }
 
-Steps method(const ScaledRecipe& scaled, const CardViews& views) {
-  Steps out{"method", "Method", {}};
-  for (const MethodStep& step : scaled.recipe->steps) {
-    Step written{step.text, {}, {}};
-    if (step.takes) {
-      const std::string least = duration_text(step.takes->least.in(units::minute));
-      const std::string most = duration_text(step.takes->most.in(units::minute));
-      written.takes = words(least == most ? least : least + " to " + most);
-    }
-    for (const std::string& name : step.uses) {
-      for (const ScaledLine& line : scaled.lines) {
-        if (line.line->name == name) written.lines.push_back(step_line(line, views));
-      }
-    }
-    out.steps.push_back(std::move(written));
-  }
-  return out;
-}
-
 /// The blocks of one card, in the order that a cook reads them.
 void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
               const CardOptions& options) {
@@ -86,7 +68,7 @@ void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
     sheet.add(std::move(oven));
   }
   for (Box& box : safety_boxes(sheet, *scaled.recipe, book)) sheet.add(std::move(box));
-  if (!scaled.recipe->steps.empty()) sheet.add(method(scaled, views));
+  if (!scaled.recipe->steps.empty()) sheet.add(method(scaled, book, views));
   if (!scaled.recipe->notes.empty()) {
     sheet.add(Paragraphs{"notes", "Notes", scaled.recipe->notes});
   }

@@ -15,11 +15,6 @@ bool is_weight(const LineAmount& amount) {
   return amount.low && amount.low->dimension() == UnitDimension::mass;
 }
 
-/// What to measure out: of a line that is held back, the share that goes in at first.
-const LineAmount& first_amount(const ScaledLine& line) {
-  return line.line->scale == ScalingRule::held_back ? line.start : line.amount;
-}
-
 /// The weight at the line's stage as purchased; empty where nothing is lost or it can't be weighed.
 Cell as_bought(const ScaledLine& line, const Ingredient& ingredient, const KitchenView& view) {
   const auto used = amount_to_buy(line.amount);
@@ -76,12 +71,7 @@ std::string whole_number_text(const ScaledLine& line, const IngredientWeights& w
 }
 
 std::string described(const ScaledLine& line, const KitchenView& view) {
-  std::string out = line.line->name;
-  if (!line.line->preparation.empty()) out += ", " + line.line->preparation;
-  if (line.line->stage && *line.line->stage != Stage::trimmed) {
-    out += " (" + std::string(name_of(*line.line->stage)) + ")";
-  }
-  if (line.line->share_of) out += " (" + share_text(*line.line->share_of) + ")";
+  std::string out = line_name(*line.line);
   if (line.line->scale == ScalingRule::held_back) {
     out += " - at first; then to taste, up to " + view.measure(line.amount).text + " in all";
   }
@@ -169,10 +159,36 @@ Cell described_cell(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& 
   if (!is_roast(scaled, line, book)) {
     text += whole_number_text(line, weights_for(line, book), view);
   }
-  const bool by_factor = line.line->scale == ScalingRule::by_cover && scaled.plan.cover_by_factor;
-  if (by_factor) text += " (by the factor: no weight by volume of the meat is known)";
+  text += cover_remark(scaled, *line.line);
   if (scaled.plan.factor == 1) return words(text);
   return cited(sheet, words(text), std::string(source_of(line.line->scale)));
+}
+
+std::string line_name(const RecipeLine& line) {
+  std::string out = line.name;
+  if (!line.preparation.empty()) out += ", " + line.preparation;
+  if (line.stage && *line.stage != Stage::trimmed) {
+    out += " (" + std::string(name_of(*line.stage)) + ")";
+  }
+  if (line.share_of) out += " (" + share_text(*line.share_of) + ")";
+  return out;
+}
+
+std::string cover_remark(const ScaledRecipe& scaled, const RecipeLine& line) {
+  if (line.scale != ScalingRule::by_cover || !scaled.plan.cover_by_factor) return {};
+  return " (by the factor: no weight by volume of the meat is known)";
+}
+
+const LineAmount& first_amount(const ScaledLine& line) {
+  return line.line->scale == ScalingRule::held_back ? line.start : line.amount;
+}
+
+Cell metric_amount(const ScaledLine& line, const Book& book, const KitchenView& metric) {
+  const LineAmount& amount = first_amount(line);
+  if (!amount.low) return {};
+  const UnitDimension dimension = amount.low->dimension();
+  const bool measured = dimension == UnitDimension::volume || dimension == UnitDimension::length;
+  return measured ? metric.measure(amount) : metric.weight_of(amount, weights_for(line, book));
 }
 
 Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
@@ -183,22 +199,12 @@ Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& l
   const IngredientWeights& weights = weights_for(line, book);
   Row row;
   row.push_back(views.main.weight_of(amount, weights));
-  if (views.metric) {
-    const bool volume = amount.low && amount.low->dimension() == UnitDimension::volume;
-    row.push_back(volume ? views.metric->measure(amount)
-                         : views.metric->weight_of(amount, weights));
-  }
+  if (views.metric) row.push_back(metric_amount(line, book, *views.metric));
   const bool weighed = is_weight(amount) && !is_roast(scaled, line, book);
   row.push_back(weighed ? Cell{} : amount_to_take(scaled, line, book, views.main));
   row.push_back(ingredient == nullptr ? Cell{} : as_bought(line, *ingredient, views.main));
   row.push_back(described_cell(sheet, scaled, line, book, views.main));
   return row;
-}
-
-StepLine step_line(const ScaledLine& line, const CardViews& views) {
-  std::string name = line.line->name;
-  if (!line.line->preparation.empty()) name += ", " + line.line->preparation;
-  return {views.main.measure(first_amount(line)), name};
 }
 
 std::optional<Bars> meat_weights(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,

@@ -22,6 +22,19 @@ struct CardViews {
   std::optional<KitchenView> metric;
 };
 
+/// `salt, coarse (2 % of water)`: name and preparation, the stage that the amount is written at,
+/// the lines that it is a share of.
+std::string line_name(const RecipeLine& line);
+
+/// Of a line that covers the meat where no volume is known: that the factor stands for it.
+std::string cover_remark(const ScaledRecipe& scaled, const RecipeLine& line);
+
+/// What to measure out: of a line that is held back, the share that goes in at first.
+const LineAmount& first_amount(const ScaledLine& line);
+
+/// The same on a metric scale, jug or tape; empty where it is none of these.
+Cell metric_amount(const ScaledLine& line, const Book& book, const KitchenView& metric);
+
 /// What to measure out of a line: whole pieces for the roast itself, else its measure; of a line
 /// that is held back, the share that goes in at first.
 Cell amount_to_take(const ScaledRecipe& scaled, const ScaledLine& line, const Book& book,
@@ -35,9 +48,6 @@ Cell described_cell(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& 
 /// Measure, weight, weight as purchased, name and preparation of one line.
 Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
                    const Book& book, const CardViews& views);
-
-/// What a step takes of a line.
-StepLine step_line(const ScaledLine& line, const CardViews& views);
 
 /// The weight of the meat at each rung, from the weight bought to the weight served; nothing for a
 /// recipe without a cut. Whose yields they are is cited on the sheet.

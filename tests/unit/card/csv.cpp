@@ -85,6 +85,11 @@ TEST_CASE("facts, steps and bars are records") {
       csv_of(steps).ends_with("section,step,text,takes,amount,amount exact,amount unit\r\n"
                               "method,1,Rub.,1 h,,,\r\n"
                               "method uses,1,garlic,,8,8,cloves\r\n"));
+  steps.steps[0].lines[0].metric = words("24 g");
+  CHECK(
+      csv_of(steps).ends_with("section,step,text,takes,amount,amount exact,amount unit,metric\r\n"
+                              "method,1,Rub.,1 h,,,,\r\n"
+                              "method uses,1,garlic,,8,8,cloves,24 g\r\n"));
   Bars bars{"ladder", "", {{"served", "served", fraction(2, 3), words("2 lb"), {}}}};
   CHECK(csv_of(bars).ends_with(
       "section,key,label,share exact,value\r\nladder,served,served,2/3,2 lb\r\n"));

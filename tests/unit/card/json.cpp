@@ -83,6 +83,9 @@ TEST_CASE("steps, bars, boxes, paragraphs and signatures") {
   CHECK(step["number"] == 1);
   CHECK(step["takes"] == "1 h");
   CHECK(step["uses"][0]["amount"]["unit"] == "cloves");
+  CHECK_FALSE(step["uses"][0].contains("metric"));
+  const Steps both{"s", "", {{"Rub.", Cell{}, {{words("8"), "garlic", words("24 g")}}}}};
+  CHECK(json_of(both)["s"]["steps"][0]["uses"][0]["metric"] == "24 g");
   const Bars bars{"b", "", {{"served", "Served", fraction(2, 3), words("2 lb"), {}}}};
   CHECK(json_of(bars)["b"]["bars"][0]["share"] == "2/3");
   CHECK(json_of(Box{"a", "", {"milk"}})["a"]["lines"] == json::array({"milk"}));

@@ -46,6 +46,8 @@ TEST_CASE("a box becomes a block quote") {
 TEST_CASE("steps and facts become lists") {
   CHECK(markdown_of(Steps{"s", "", {{"Rub.", words("1 h"), {{words("8 cloves"), "garlic"}}}}}) ==
         "1. Rub. (1 h)\n   - 8 cloves garlic\n");
+  CHECK(markdown_of(Steps{"s", "", {{"Rub.", {}, {{words("1 lb"), "salt", words("455 g")}}}}}) ==
+        "1. Rub.\n   - 1 lb (455 g) salt\n");
   CHECK(markdown_of(Facts{"f", "", {{"served", "Served", figure(1, "1.5", "lb")}}}) ==
         "- **Served** 1.5 lb\n");
 }

@@ -74,6 +74,21 @@ TEST_CASE("steps are numbered, with what they use in line below") {
 )");
 }
 
+TEST_CASE("metric amounts of a step stand in line beside the others") {
+  Steps steps{"method", "", {}};
+  steps.steps.push_back({"Rub.",
+                         Cell{},
+                         {{words("8 oz"), "garlic", words("225 g")},
+                          {words("2 leaves"), "bay, the large ones of the garden"}}});
+  CHECK(with_block(steps) == R"(
+1. Rub.
+         8 oz  225 g  garlic
+     2 leaves         bay, the large
+                      ones of the garden
+
+)");
+}
+
 TEST_CASE("a box is drawn in a frame") {
   const Box box{"allergens", "ALLERGENS", {"milk (butter), mustard"}};
   CHECK(with_block(box) == R"(

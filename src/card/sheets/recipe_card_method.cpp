@@ -1,0 +1,58 @@
+#include "card/sheets/recipe_card_method.hpp"
+
+#include "platewright/card/number_text.hpp"
+
+namespace platewright::card {
+namespace {
+
+std::string name_in_step(const RecipeLine& line) {
+  return line.preparation.empty() ? line.name : line.name + ", " + line.preparation;
+}
+
+StepLine step_line(const ScaledLine& line, const Book& book, const CardViews& views) {
+  return {views.main.measure(first_amount(line)), name_in_step(*line.line),
+          views.metric ? metric_amount(line, book, *views.metric) : Cell{}};
+}
+
+/// The step without what it uses.
+Step words_of(const MethodStep& step) {
+  Step out{step.text, {}, {}};
+  if (step.takes) {
+    const std::string least = duration_text(step.takes->least.in(units::minute));
+    const std::string most = duration_text(step.takes->most.in(units::minute));
+    out.takes = words(least == most ? least : least + " to " + most);
+  }
+  return out;
+}
+
+}  // namespace
+
+Steps method(const ScaledRecipe& scaled, const Book& book, const CardViews& views) {
+  Steps out{"method", "Method", {}};
+  for (const MethodStep& step : scaled.recipe->steps) {
+    Step written = words_of(step);
+    for (const std::string& name : step.uses) {
+      for (const ScaledLine& line : scaled.lines) {
+        if (line.line->name == name) written.lines.push_back(step_line(line, book, views));
+      }
+    }
+    out.steps.push_back(std::move(written));
+  }
+  return out;
+}
+
+Steps method_of_any_size(const Recipe& recipe) {
+  Steps out{"method", "Method", {}};
+  for (const MethodStep& step : recipe.steps) {
+    Step written = words_of(step);
+    for (const std::string& name : step.uses) {
+      for (const RecipeLine& line : recipe.lines) {
+        if (line.name == name) written.lines.push_back({{}, name_in_step(line)});
+      }
+    }
+    out.steps.push_back(std::move(written));
+  }
+  return out;
+}
+
+}  // namespace platewright::card
