@@ -2,6 +2,7 @@
 
 #include <functional>
 
+#include "card/sheets/recipe_card_method.hpp"
 #include "card/sheets/recipe_card_parts.hpp"
 #include "card/sheets/recipe_card_size.hpp"
 
@@ -11,9 +12,9 @@ namespace {
 using CellOf = std::function<Cell(const ScaledRecipe&)>;
 
 /// A row with one cell for each size; left out where no size has anything to say.
-void add_row(Table& table, const std::string& label, const std::vector<ScaledRecipe>& sizes,
+void add_row(Table& table, Cell label, const std::vector<ScaledRecipe>& sizes,
              const CellOf& cell_of) {
-  Row row{words(label)};
+  Row row{std::move(label)};
   bool empty = true;
   for (const ScaledRecipe& size : sizes) {
     row.push_back(cell_of(size));
@@ -22,7 +23,23 @@ void add_row(Table& table, const std::string& label, const std::vector<ScaledRec
   if (!empty) table.add(std::move(row));
 }
 
-Table batch_table(const std::vector<ScaledRecipe>& sizes, const Book& book,
+/// The line's amount at each size; of one that is held back, what goes in at first and the most.
+void add_line(Sheet& sheet, Table& table, const std::vector<ScaledRecipe>& sizes, std::size_t index,
+              const Book& book, const KitchenView& view) {
+  const RecipeLine& line = *sizes.front().lines[index].line;
+  const bool held_back = line.scale == ScalingRule::held_back;
+  const std::string name = card::line_name(line) + card::cover_remark(sizes.front(), line);
+  const std::string source(source_of(line.scale));
+  add_row(table, cited(sheet, words(held_back ? name + ", at first" : name), source), sizes,
+          [&](const ScaledRecipe& size) {
+            return card::amount_to_take(size, size.lines[index], book, view);
+          });
+  if (!held_back) return;
+  add_row(table, words(name + ", to taste up to"), sizes,
+          [&](const ScaledRecipe& size) { return view.measure(size.lines[index].amount); });
+}
+
+Table batch_table(Sheet& sheet, const std::vector<ScaledRecipe>& sizes, const Book& book,
                   const card::CardViews& views) {
   Table table;
   table.key = "batches";
@@ -32,22 +49,19 @@ Table batch_table(const std::vector<ScaledRecipe>& sizes, const Book& book,
                                          card::factor_cell(sizes[i].plan.factor).text));
   }
   if (sizes.empty()) return table;
-  add_row(table, "Makes", sizes,
+  add_row(table, words("Makes"), sizes,
           [&](const ScaledRecipe& size) { return card::makes_cell(size, views.main); });
-  add_row(table, "Roast", sizes,
+  add_row(table, words("Roast"), sizes,
           [&](const ScaledRecipe& size) { return card::pieces_cell(size, views.main); });
-  add_row(table, "In", sizes, card::vessels_cell);
+  add_row(table, words("In"), sizes, card::vessels_cell);
+  add_row(table, words("Batches"), sizes, card::batches_cell);
   std::string part;
   table.open_group("Ingredients");
   for (std::size_t i = 0; i < sizes.front().lines.size(); ++i) {
     const RecipeLine& line = *sizes.front().lines[i].line;
     if (line.part != part) table.open_group(line.part);
     part = line.part;
-    std::string name = line.name;
-    if (!line.preparation.empty()) name += ", " + line.preparation;
-    add_row(table, name, sizes, [&](const ScaledRecipe& size) {
-      return card::amount_to_take(size, size.lines[i], book, views.main);
-    });
+    add_line(sheet, table, sizes, i, book, views.main);
   }
   return table;
 }
@@ -60,11 +74,23 @@ Sheet batch_card(const std::vector<ScaledRecipe>& sizes, const Book& book,
   Sheet sheet;
   sheet.kind = "batches";
   sheet.date = options.date;
-  if (!sizes.empty()) {
-    sheet.title = sizes.front().recipe->name;
-    sheet.add(card::allergen_box(*sizes.front().recipe, book));
+  if (sizes.empty()) {
+    sheet.add(batch_table(sheet, sizes, book, views));
+    return sheet;
   }
-  sheet.add(batch_table(sizes, book, views));
+  const Recipe& recipe = *sizes.front().recipe;
+  sheet.title = recipe.name;
+  Facts facts{"size", "", {}, ColumnKind::words};
+  facts.add("measures", "Measures", words(views.main.described()));
+  sheet.add(std::move(facts));
+  sheet.add(card::allergen_box(recipe, book));
+  sheet.add(batch_table(sheet, sizes, book, views));
+  if (Facts oven = card::oven_facts(sizes.front(), views.main); !oven.facts.empty()) {
+    sheet.add(std::move(oven));
+  }
+  for (Box& box : card::safety_boxes(sheet, recipe, book)) sheet.add(std::move(box));
+  if (!recipe.steps.empty()) sheet.add(card::method_of_any_size(recipe));
+  if (!recipe.notes.empty()) sheet.add(Paragraphs{"notes", "Notes", recipe.notes});
   return sheet;
 }
 
