@@ -18,13 +18,13 @@ std::size_t preference(const std::string& capacity) {
 }
 
 bool has_name(const Vessel& row, const std::string& plain) {
-  if (detail::plain_name(row.name) == plain) return true;
+  if (detail::folded_name(row.name) == plain) return true;
   return std::any_of(row.names.begin(), row.names.end(),
-                     [&](const std::string& name) { return detail::plain_name(name) == plain; });
+                     [&](const std::string& name) { return detail::folded_name(name) == plain; });
 }
 
 const Vessel* row_of(std::string_view name, const Tables& tables) {
-  const std::string plain = detail::plain_name(name);
+  const std::string plain = detail::folded_name(name);
   const Vessel* best = nullptr;
   for (const Vessel& row : tables.vessels) {
     if (!has_name(row, plain) || (row.printed.empty() && row.by_rule.empty())) continue;

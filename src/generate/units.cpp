@@ -6,6 +6,7 @@
 #include "generate/rows.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
+#include "platewright/problem/folded_name.hpp"
 
 namespace platewright::generate {
 namespace {
@@ -84,11 +85,7 @@ class UnitWriter {
                   const std::vector<std::string>& bare) {
     identifiers_.add("unit", name, fields.place(), problems_);
     for (const std::string& other : names) {
-      std::string plain;
-      for (const char c : other) {
-        if (c != '.') plain += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-      }
-      note(names_, plain, fields);
+      note(names_, detail::folded_abbreviation(other), fields);
     }
     for (const std::string& other : bare) note(bare_[system], other, fields);
   }

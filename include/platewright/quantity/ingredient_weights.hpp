@@ -146,19 +146,19 @@ class WeightTable {
   /// Adds what is known under a name; rows of the same name are put together. The synonyms of a
   /// book's own row win over names and synonyms that are there already.
   void add(const std::string& name, const std::vector<std::string>& synonyms, MeasureWeight row) {
-    const std::string plain = detail::plain_name(name);
+    const std::string plain = detail::folded_name(name);
     IngredientWeights& weights = by_name_[plain];
     if (weights.name.empty()) weights.name = name;
     for (const std::string& synonym : synonyms) {
-      if (row.own) own_synonyms_.insert_or_assign(detail::plain_name(synonym), plain);
-      by_synonym_.emplace(detail::plain_name(synonym), plain);
+      if (row.own) own_synonyms_.insert_or_assign(detail::folded_name(synonym), plain);
+      by_synonym_.emplace(detail::folded_name(synonym), plain);
     }
     weights.rows.push_back(std::move(row));
   }
 
   /// What is known under `name` or a synonym of it, or nothing.
   const IngredientWeights* find(std::string_view name) const {
-    const std::string plain = detail::plain_name(name);
+    const std::string plain = detail::folded_name(name);
     if (const auto own = own_synonyms_.find(plain); own != own_synonyms_.end()) {
       return &by_name_.at(own->second);
     }
@@ -171,7 +171,7 @@ class WeightTable {
 
   /// What is known of `name` by preparation: under `chopped` the rows of `name, chopped`.
   std::map<std::string, IngredientWeights> prepared(std::string_view name) const {
-    const std::string start = detail::plain_name(name) + ", ";
+    const std::string start = detail::folded_name(name) + ", ";
     std::map<std::string, IngredientWeights> out;
     for (auto found = by_name_.lower_bound(start);
          found != by_name_.end() && found->first.substr(0, start.size()) == start; ++found) {

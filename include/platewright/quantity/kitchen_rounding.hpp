@@ -88,7 +88,7 @@ inline KitchenRounding rounding_by(KitchenPolicy policy, MeasuringSystem system,
 /// and 1/2 tsp`. Throws Failure for other words, and as `rounding_by` does.
 inline KitchenRounding read_rounding(std::string_view text, MeasuringSystem system,
                                      const UnitTable& table) {
-  const std::string plain = detail::plain_name(text);
+  const std::string plain = detail::folded_name(text);
   if (plain == KitchenRounding{}.name) return {};
   for (const KitchenPolicy policy :
        {KitchenPolicy::exact, KitchenPolicy::army_card, KitchenPolicy::usda_schools}) {

@@ -27,7 +27,7 @@ class AmountReader {
       : whole_(text), rest_(trimmed_spaces(text)), table_(table), system_(system) {}
 
   LineAmount read() {
-    if (plain_name(rest_) == "to taste") return {};
+    if (folded_abbreviation(rest_) == "to taste") return {};
     const Rational number = take_number();
     LineAmount out;
     if (const auto upper = take_range_end()) {

@@ -1,7 +1,6 @@
 #pragma once
 // Units by the names that people write.
 
-#include <cctype>
 #include <map>
 #include <memory>
 #include <string>
@@ -12,6 +11,7 @@
 
 #include "platewright/problem/catalogue/quantities.hpp"
 #include "platewright/problem/failure.hpp"
+#include "platewright/problem/folded_name.hpp"
 #include "platewright/quantity/detail/unit_rows.hpp"
 #include "platewright/quantity/unit.hpp"
 
@@ -26,19 +26,6 @@ inline std::vector<std::string> split_list(std::string_view joined) {
     out.emplace_back(joined.substr(0, bar));
     joined = bar == std::string_view::npos ? std::string_view{} : joined.substr(bar + 1);
   }
-  return out;
-}
-
-/// A name as it is compared: small letters, no full stops, single spaces.
-inline std::string plain_name(std::string_view name) {
-  std::string out;
-  for (const char c : name) {
-    if (c == '.') continue;
-    const bool space = c == ' ' || c == '\t';
-    if (space && (out.empty() || out.back() == ' ')) continue;
-    out += space ? ' ' : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  }
-  while (!out.empty() && out.back() == ' ') out.pop_back();
   return out;
 }
 
@@ -59,7 +46,7 @@ class UnitTable {
     name_it(added.name, unit);
     for (const std::string& name : added.names) name_it(name, unit);
     for (const std::string& name : added.bare) {
-      bare_[added.system][detail::plain_name(name)] = unit;
+      bare_[added.system][detail::folded_abbreviation(name)] = unit;
     }
     if (!added.ucum.empty()) by_ucum_[added.ucum] = unit;
     units_.push_back(std::move(unit));
@@ -68,7 +55,7 @@ class UnitTable {
   /// The unit called `name`, or none: a UCUM code (in its own capitals), a name (capitals and full
   /// stops ignored), or a bare name in the measuring system named.
   Unit look_up(std::string_view name, MeasuringSystem system) const {
-    const std::string plain = detail::plain_name(name);
+    const std::string plain = detail::folded_abbreviation(name);
     if (Unit unit = look_up_bare(plain, system)) return unit;
     if (const auto found = by_name_.find(plain); found != by_name_.end()) return found->second;
     if (const auto found = by_ucum_.find(std::string(name)); found != by_ucum_.end()) {
@@ -83,7 +70,7 @@ class UnitTable {
       throw Failure(problems::unit_ambiguous(name, "tbsp or tsp (or tonne)"));
     }
     if (Unit unit = look_up(name, system)) return unit;
-    const std::string plain = detail::plain_name(name);
+    const std::string plain = detail::folded_abbreviation(name);
     std::string choices;
     for (const auto& [other, names] : bare_) {
       if (const auto found = names.find(plain); found != names.end()) {
@@ -99,7 +86,7 @@ class UnitTable {
 
  private:
   void name_it(const std::string& name, const Unit& unit) {
-    const std::string plain = detail::plain_name(name);
+    const std::string plain = detail::folded_abbreviation(name);
     by_name_[plain] = unit;
     for (auto& [system, names] : bare_) names.erase(plain);
   }
@@ -153,7 +140,7 @@ inline MeasuringSystem read_system(std::string_view text) {
   for (const MeasuringSystem system :
        {MeasuringSystem::us, MeasuringSystem::imperial, MeasuringSystem::metric,
         MeasuringSystem::australian, MeasuringSystem::japanese}) {
-    if (detail::plain_name(text) == system_name(system)) return system;
+    if (detail::folded_abbreviation(text) == system_name(system)) return system;
   }
   throw Failure(problems::system_unknown(text));
 }

@@ -9,7 +9,7 @@
 
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
-#include "platewright/yield/detail/folded_name.hpp"
+#include "platewright/problem/folded_name.hpp"
 
 namespace platewright {
 

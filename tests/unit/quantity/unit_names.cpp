@@ -42,6 +42,12 @@ TEST_CASE("every unit is found by each of its names, in capitals and with a full
   }
 }
 
+TEST_CASE("the full stops of abbreviations do not count") {
+  CHECK(named("fl. oz.") == named("fl oz"));
+  CHECK(named("FL.  OZ") == named("fl oz"));
+  CHECK(read_system("U.S.") == MeasuringSystem::us);
+}
+
 TEST_CASE("every unit is found by its symbol and its plural") {
   for (const Unit& unit : table().all()) {
     const UnitRecord& record = unit.record();

@@ -10,7 +10,7 @@
 
 #include "platewright/problem/catalogue/yields.hpp"
 #include "platewright/problem/failure.hpp"
-#include "platewright/yield/detail/folded_name.hpp"
+#include "platewright/problem/folded_name.hpp"
 
 namespace platewright::detail {
 
