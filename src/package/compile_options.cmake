@@ -42,7 +42,26 @@ function(platewright_compile_options target)
   endif()
 endfunction()
 
-# The headers that cost most to read, read once for all targets that are compiled alike.
+# Adds `target`, which carries the headers that cost most to read, read once for all targets that are
+# compiled alike. It links `uses`; what follows are further headers.
+function(platewright_add_precompiled target uses)
+  set(source ${CMAKE_CURRENT_BINARY_DIR}/precompiled.cpp)
+  file(WRITE ${source} "// Only carries the precompiled header.\n")
+  add_library(${target} OBJECT ${source})
+  platewright_compile_options(${target})
+  target_link_libraries(${target} PRIVATE ${uses})
+  target_precompile_headers(${target} PRIVATE
+    ${ARGN}
+    <boost/multiprecision/cpp_int.hpp>
+    <boost/mpl/divides.hpp>
+    <boost/mpl/times.hpp>
+    <boost/units/base_dimension.hpp>
+    <boost/units/derived_dimension.hpp>
+    <boost/units/dimension.hpp>
+    <algorithm> <array> <functional> <map> <optional> <set> <string> <string_view> <utility>
+    <variant> <vector>)
+endfunction()
+
 function(platewright_use_precompiled target)
   target_precompile_headers(${target} REUSE_FROM platewright_precompiled)
 endfunction()
