@@ -33,6 +33,11 @@ function(platewright_compile_options target)
   if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
     target_compile_options(${target} PRIVATE -fpch-preprocess)  # the cache needs it
   endif()
+  if(PLATEWRIGHT_BUILD_FUZZERS)
+    # The fuzzer follows what it can see: the libraries as well as the target.
+    target_compile_options(${target} PRIVATE -fsanitize=fuzzer-no-link)
+    target_link_options(${target} PRIVATE -fsanitize=fuzzer-no-link)
+  endif()
   if(PLATEWRIGHT_SANITIZE)
     # A null pointer ends the program anyway; checking each use makes the build a third longer.
     target_compile_options(${target} PRIVATE
