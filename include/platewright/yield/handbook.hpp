@@ -33,6 +33,8 @@ struct TestedYields {
 struct HandbookComparison {
   Rung rung;
   Rational tested;
+  /// The test begins with the piece that goes into the oven, though the rung begins before that.
+  bool from_oven_ready = false;
   /// (tested - table) / standard deviation; none where the table prints no deviation.
   std::optional<Rational> deviations;
   /// Whether the test lies within the lowest and highest yield printed; none without both.
@@ -41,9 +43,14 @@ struct HandbookComparison {
 
 namespace detail {
 
+struct TestedStep {
+  Rational yield = 1;
+  bool from_oven_ready = false;
+};
+
 /// The tested yield over the steps that a rung covers: trimming only where the rung holds what a
 /// trim test takes off, as a cooking yield is that of the piece that goes into the oven.
-inline std::optional<Rational> tested_yield_for(const Rung& rung, const TestedYields& tested) {
+inline std::optional<TestedStep> tested_yield_for(const Rung& rung, const TestedYields& tested) {
   const auto holds = [&](Loss loss) {
     return std::find(rung.holds.begin(), rung.holds.end(), loss) != rung.holds.end();
   };
@@ -56,11 +63,12 @@ inline std::optional<Rational> tested_yield_for(const Rung& rung, const TestedYi
   if (carves && !tested.carving) return std::nullopt;
   // A piece bought oven-ready has no trim test; nothing was taken off it before the oven.
   if (trims && !cooks && !tested.trimming) return std::nullopt;
-  Rational yield = 1;
-  if (trims) yield *= tested.trimming.value_or(1);
-  if (cooks) yield *= *tested.cooking;
-  if (carves) yield *= *tested.carving;
-  return yield;
+  TestedStep out;
+  if (trims) out.yield *= tested.trimming.value_or(1);
+  if (cooks) out.yield *= *tested.cooking;
+  if (carves) out.yield *= *tested.carving;
+  out.from_oven_ready = rung.from < Stage::trimmed && cooks && !(trims && tested.trimming);
+  return out;
 }
 
 }  // namespace detail
@@ -70,15 +78,15 @@ inline std::vector<HandbookComparison> beside_handbook(const Ladder& ladder,
                                                        const TestedYields& tested) {
   std::vector<HandbookComparison> out;
   for (const Rung& rung : ladder.rungs()) {
-    const auto yield = detail::tested_yield_for(rung, tested);
-    if (!yield) continue;
-    HandbookComparison comparison{rung, *yield, {}, {}};
+    const auto step = detail::tested_yield_for(rung, tested);
+    if (!step) continue;
+    HandbookComparison comparison{rung, step->yield, step->from_oven_ready, {}, {}};
     const Spread& spread = rung.spread;
     if (spread.standard_deviation && *spread.standard_deviation > 0) {
-      comparison.deviations = (*yield - rung.yield) / *spread.standard_deviation;
+      comparison.deviations = (step->yield - rung.yield) / *spread.standard_deviation;
     }
     if (spread.low && spread.high) {
-      comparison.within_range = *yield >= *spread.low && *yield <= *spread.high;
+      comparison.within_range = step->yield >= *spread.low && step->yield <= *spread.high;
     }
     out.push_back(std::move(comparison));
   }

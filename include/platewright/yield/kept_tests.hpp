@@ -38,7 +38,11 @@ struct KeptResult {
   std::string name;
   TrialAverage average = TrialAverage::mean_of_ratios;
   std::vector<KeptRung> rungs;
+  /// The step after step that a book multiplies; the mean of each step's ratios, so multiplied, is
+  /// not the mean of the ratios over all steps.
   Ladder ladder;
+  /// From the first stage to the last, each trial as one step.
+  TrialsResult overall;
 };
 
 namespace detail {
@@ -68,7 +72,7 @@ inline std::vector<Loss> losses_between(Stage from, Stage to) {
 inline KeptResult work_out(const KeptTests& tests) {
   if (tests.stages.size() < 2) throw Failure(problems::trial_stages_too_few());
   if (tests.weighed.empty()) throw Failure(problems::trials_missing());
-  KeptResult out{tests.name, tests.average, {}, {}};
+  KeptResult out{tests.name, tests.average, {}, {}, {}};
   std::vector<Rung> rungs;
   for (std::size_t i = 0; i + 1 < tests.stages.size(); ++i) {
     std::vector<Trial> trials;
@@ -98,6 +102,11 @@ inline KeptResult work_out(const KeptTests& tests) {
     out.rungs.push_back(std::move(kept));
   }
   out.ladder = Ladder(std::move(rungs));
+  std::vector<Trial> whole;
+  for (const std::vector<Mass>& weights : tests.weighed) {
+    whole.push_back({weights.front(), weights.back()});
+  }
+  out.overall = work_out(whole);
   return out;
 }
 

@@ -32,11 +32,16 @@ Sheet trials_sheet(const KeptResult& kept) {
   sheet.add(std::move(table));
   const bool mean = kept.average == TrialAverage::mean_of_ratios;
   Facts facts{"kept", "Kept as the book's own yield", {}};
+  const Rational& overall = mean ? kept.overall.mean_of_ratios : kept.overall.ratio_of_totals;
   facts.add("yield",
             std::string(name_of(kept.ladder.first())) + " to " +
                 std::string(name_of(kept.ladder.last())) +
                 (mean ? ", mean of ratios" : ", ratio of totals"),
-            percent_cell(kept.ladder.yield(), 2));
+            percent_cell(overall, 2));
+  if (kept.ladder.yield() != overall) {
+    facts.add("steps_multiplied", "The steps' means multiplied, as a book uses them",
+              percent_cell(kept.ladder.yield(), 2));
+  }
   sheet.add(std::move(facts));
   return sheet;
 }

@@ -126,7 +126,9 @@ void add_handbook(Sheet& sheet, const HandbookRow& row) {
               {}};
   for (const HandbookComparison& comparison : row.comparisons) {
     const Rung& rung = comparison.rung;
-    table.add({words(words_for(rung)), percent_cell(comparison.tested, 2),
+    table.add({words(comparison.from_oven_ready ? "oven-ready to " + std::string(name_of(rung.to))
+                                                : words_for(rung)),
+               percent_cell(comparison.tested, 2),
                cited(sheet, percent_cell(rung.yield, 2), card::source_text(rung)),
                words(card::spread_text(rung.spread)), words(deviations_text(comparison))});
   }

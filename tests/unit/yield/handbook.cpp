@@ -27,6 +27,8 @@ TEST_CASE("a tested yield stands beside the table's, in standard deviations and 
   REQUIRE(beside.size() == 2);
   // A cooking yield is of the piece that goes into the oven: the trim test does not count.
   CHECK(beside[0].tested == fraction(3, 4));
+  CHECK(beside[0].from_oven_ready);
+  CHECK_FALSE(beside[1].from_oven_ready);
   CHECK(beside[0].deviations == Rational(-2));
   CHECK(beside[0].within_range == true);
   CHECK(beside[1].tested == fraction(4, 5));
@@ -44,9 +46,11 @@ TEST_CASE("a rung that holds bone, trim and cooking is held against the whole ch
   const Ladder ladder({rung(Stage::purchased, Stage::served, fraction(1, 2),
                             {Loss::bone, Loss::trim, Loss::cooking})});
   CHECK(beside_handbook(ladder, tested()).front().tested == fraction(54, 100));
+  CHECK_FALSE(beside_handbook(ladder, tested()).front().from_oven_ready);
   TestedYields oven_ready = tested();
   oven_ready.trimming = std::nullopt;
   CHECK(beside_handbook(ladder, oven_ready).front().tested == fraction(60, 100));
+  CHECK(beside_handbook(ladder, oven_ready).front().from_oven_ready);
 }
 
 TEST_CASE("a step that was not tested has nothing beside it") {

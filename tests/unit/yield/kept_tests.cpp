@@ -37,6 +37,14 @@ TEST_CASE("trials become rungs with both averages, number, deviation and range")
   CHECK(kept.ladder.rungs().size() == 2);
 }
 
+TEST_CASE("over all steps the mean is of each trial's ratio, not a product of means") {
+  const KeptResult kept = work_out(shoulder());
+  // 5/10 and 12/20; the steps' means are 65 % and (5/6 + 12/14) / 2
+  CHECK(kept.overall.mean_of_ratios == fraction(55, 100));
+  CHECK(kept.overall.ratio_of_totals == fraction(17, 30));
+  CHECK(kept.ladder.yield() == fraction(65, 100) * fraction(71, 84));
+}
+
 TEST_CASE("the ratio of totals is the yield where the kitchen says so") {
   KeptTests tests = shoulder();
   tests.average = TrialAverage::ratio_of_totals;
