@@ -135,7 +135,9 @@ std::optional<GridLayout> layout_of(const Table& table, const Grid& grid, unsign
   if (total_width(measures, layout) > page_width) layout.between = 2;
   while (total_width(measures, layout) > page_width) {
     if (narrow_one(measures, ColumnKind::figures)) continue;
-    if (!narrow_one(measures, ColumnKind::words)) return std::nullopt;
+    if (narrow_one(measures, ColumnKind::words)) continue;
+    if (layout.between == 1) return std::nullopt;
+    layout.between = 1;
   }
   for (const Measure& measure : measures) layout.bands.push_back({measure.kind, measure.width});
   return layout;

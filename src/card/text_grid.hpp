@@ -25,8 +25,9 @@ struct GridLayout {
 };
 
 /// The widths that fit `page_width`: the natural ones where there is room; else headings over
-/// figures are wrapped, then the columns of words are narrowed, the widest first. Figures are never
-/// wrapped. Nothing where the table does not fit even so.
+/// figures are wrapped, then the columns of words are narrowed, the widest first, and in the end
+/// the columns stand closer. Figures are never wrapped. Nothing where the table does not fit even
+/// so.
 std::optional<GridLayout> layout_of(const Table& table, const Grid& grid, unsigned page_width);
 
 }  // namespace platewright::detail

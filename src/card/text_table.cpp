@@ -72,15 +72,26 @@ void print_rows(TextPage& page, const Table& table, const Grid& grid, const Grid
   page.begin_running_heading({});
 }
 
+/// The columns with the one that names the row before all others.
+std::vector<std::size_t> naming_first(const Table& table) {
+  std::vector<std::size_t> order(table.columns.size());
+  for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+  std::stable_partition(order.begin(), order.end(), [&](std::size_t column) {
+    return table.columns[column].use == ColumnUse::naming;
+  });
+  return order;
+}
+
 /// One row with each value on its own line, under its heading's name.
 void print_record(TextPage& page, const Table& table, const std::vector<std::string>& row) {
+  const std::vector<std::size_t> order = naming_first(table);
   bool first = true;
-  for (std::size_t i = 0; i < row.size(); ++i) {
+  for (const std::size_t i : order) {
     if (row[i].find_first_not_of("\u00A0 ") == std::string::npos) continue;
     std::string name = page.prepared(table.columns[i].heading);
     if (!name.empty()) name += ": ";
     const std::string indent = first ? "" : "\u00A0\u00A0";
-    page.text(indent + name + row[i], 4, i + 1 < row.size());
+    page.text(indent + name + row[i], 4, i != order.back());
     first = false;
   }
   page.gap();
@@ -104,7 +115,8 @@ void print_records(TextPage& page, const Table& table, const Grid& grid) {
 
 }  // namespace
 
-void print_table(TextPage& page, const Table& table) {
+void print_table(TextPage& page, const Table& whole) {
+  const Table table = for_a_page(whole);
   page.heading(table.title);
   const Grid grid = grid_of(page, table);
   if (const auto layout = layout_of(table, grid, page.width())) {

@@ -53,7 +53,8 @@ std::string table_row(const Table& table, const Row& row, std::string_view aroun
   return out + "\n";
 }
 
-std::string markdown(const Table& table) {
+std::string markdown(const Table& whole) {
+  const Table table = for_a_page(whole);
   std::string out = heading(table.title, 3) + "|";
   for (const Column& column : table.columns) out += " " + plain(column.heading) + " |";
   out += "\n|";

@@ -15,8 +15,8 @@ namespace {
 constexpr unsigned card_width = 72;
 /// Large print fills the same sheet of paper with fewer letters.
 constexpr unsigned large_card_width = 48;
-/// Two columns of measures more: a sheet laid on its side.
-constexpr unsigned two_measures_card_width = 100;
+/// A column of measures more: as wide as other sheets.
+constexpr unsigned two_measures_card_width = 80;
 
 bool asks_a_size(const ScaleOptions& scale) {
   return !scale.portions.empty() || !scale.pieces.empty() || !scale.factor.empty() ||

@@ -2,6 +2,7 @@
 // What a sheet is made of. Every `key` is in snake_case: it names the block, column or fact in CSV
 // and JSON and is part of the interface; it is unique among its neighbours.
 
+#include <cstddef>
 #include <string>
 #include <utility>
 #include <variant>
@@ -14,19 +15,31 @@ namespace platewright {
 /// What a column holds: words stand left and wrap, figures stand right and keep to one line.
 enum class ColumnKind { words, figures };
 
+/// What a column is for. A page prints `shown` ones, in a row or, where the page is too narrow, one
+/// below the other; the one that is `naming` the row then comes first. What is `data` is for
+/// programs: the same facts in a form that they read, in CSV and JSON alone.
+enum class ColumnUse { shown, naming, data };
+
 struct Column {
   std::string key;
   std::string heading;
   ColumnKind kind = ColumnKind::words;
+  ColumnUse use = ColumnUse::shown;
 
   friend bool operator==(const Column&, const Column&) = default;
 };
 
 inline Column words_column(std::string key, std::string heading) {
-  return Column{std::move(key), std::move(heading), ColumnKind::words};
+  return Column{std::move(key), std::move(heading), ColumnKind::words, ColumnUse::shown};
+}
+inline Column naming_column(std::string key, std::string heading) {
+  return Column{std::move(key), std::move(heading), ColumnKind::words, ColumnUse::naming};
+}
+inline Column data_column(std::string key) {
+  return Column{std::move(key), {}, ColumnKind::words, ColumnUse::data};
 }
 inline Column figures_column(std::string key, std::string heading) {
-  return Column{std::move(key), std::move(heading), ColumnKind::figures};
+  return Column{std::move(key), std::move(heading), ColumnKind::figures, ColumnUse::shown};
 }
 
 /// One cell for each column; cells missing at the end are empty.
@@ -59,6 +72,22 @@ struct Table {
 
   friend bool operator==(const Table&, const Table&) = default;
 };
+
+/// The table as a page prints it: without the columns that are data.
+inline Table for_a_page(Table table) {
+  const auto drop = [&](std::size_t column, Row& row) {
+    if (column < row.size()) row.erase(row.begin() + static_cast<std::ptrdiff_t>(column));
+  };
+  for (std::size_t i = table.columns.size(); i-- > 0;) {
+    if (table.columns[i].use != ColumnUse::data) continue;
+    table.columns.erase(table.columns.begin() + static_cast<std::ptrdiff_t>(i));
+    for (RowGroup& group : table.groups) {
+      for (Row& row : group.rows) drop(i, row);
+    }
+    for (Row& row : table.totals) drop(i, row);
+  }
+  return table;
+}
 
 struct Fact {
   std::string key;

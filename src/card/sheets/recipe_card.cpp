@@ -27,7 +27,7 @@ Table large_table(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
   Table table;
   table.key = "ingredients";
   table.title = "Ingredients";
-  table.columns = {figures_column("amount", "Amount"), words_column("ingredient", "Ingredient")};
+  table.columns = {figures_column("amount", "Amount"), naming_column("ingredient", "Ingredient")};
   add_lines(table, scaled, [&](const ScaledLine& line) {
     return Row{amount_to_take(scaled, line, book, views.main),
                described_cell(sheet, scaled, line, book, views.main)};
@@ -44,7 +44,7 @@ Table ingredients_table(Sheet& sheet, const ScaledRecipe& scaled, const Book& bo
   if (views.metric) table.columns.push_back(figures_column("metric", "Metric"));
   table.columns.push_back(words_column("measure", "Measure"));
   table.columns.push_back(figures_column("as_purchased", "As bought"));
-  table.columns.push_back(words_column("ingredient", "Ingredient"));
+  table.columns.push_back(naming_column("ingredient", "Ingredient"));
   add_lines(table, scaled, [&](const ScaledLine& line) {
     return ingredient_row(sheet, scaled, line, book, views);
   });

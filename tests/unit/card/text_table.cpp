@@ -92,6 +92,49 @@ Ingredient: olive oil
 )");
 }
 
+TEST_CASE("the column that names the row comes first where the values stand one a line") {
+  Table table;
+  table.columns = {figures_column("weight", "Weight"), figures_column("measure", "Measure"),
+                   naming_column("ingredient", "Ingredient"), words_column("note", "Note")};
+  table.add({figure(3, "3", "lb"), words("3 qt + 1/2 cup + 1 tbsp + 1 tsp"), words("olive oil"),
+             words("cold")});
+  CHECK(body_of(table, narrow_ascii) == R"(
+Ingredient: olive oil
+  Weight: 3 lb
+  Measure:
+    3 qt + 1/2 cup + 1 tbsp + 1 tsp
+  Note: cold
+
+)");
+}
+
+TEST_CASE("columns stand closer before the values stand one a line") {
+  Table table = ingredients();
+  table.columns.push_back(figures_column("measure", "Measure"));
+  table.add({words("Worcestershire"), figure(3, "3", "lb"), words("3 qt + 1/2 cup + 1 L")});
+  CHECK(body_of(table, narrow_ascii) == R"(
+Ingredient   Weight              Measure
+------------ ------ --------------------
+Worcestershi   3 lb 3 qt + 1/2 cup + 1 L
+re
+)");
+}
+
+TEST_CASE("a column of data is not on the page") {
+  Table table = ingredients();
+  table.columns.insert(table.columns.begin(), data_column("by"));
+  table.add({words("2027-10-08"), words("lamb"), figure(75, "75", "lb")});
+  table.totals.push_back({words(""), words("Total"), figure(75, "75", "lb")});
+  const std::string page = body_of(table, narrow_ascii);
+  CHECK(page == R"(
+Ingredient   Weight
+----------   ------
+lamb          75 lb
+----------   ------
+Total         75 lb
+)");
+}
+
 TEST_CASE("a footnote's marker does not move the figures above and below it") {
   Sheet sheet;
   sheet.title = "x";
