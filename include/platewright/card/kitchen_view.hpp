@@ -29,6 +29,8 @@ class KitchenView {
   Cell measure(const Amount& amount) const;
   /// A range as `2 tbsp to 3 tbsp`; `to taste` where there is no amount.
   Cell measure(const LineAmount& amount) const;
+  /// A capacity in kitchen measures.
+  std::string capacity(const Volume& volume) const;
   /// A weight as the scale shows it.
   Cell weight(const Mass& mass) const;
   /// What `amount` of an ingredient weighs; an empty cell where its weight is not known, or

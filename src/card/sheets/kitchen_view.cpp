@@ -53,6 +53,10 @@ std::string KitchenView::pieces_text(const Amount& amount) const {
   return amount.number == 0 ? text : with_error(text, (shown - amount.number) / amount.number);
 }
 
+std::string KitchenView::capacity(const Volume& volume) const {
+  return kitchen_measure_text(measured_in(volume, kitchen_));
+}
+
 Cell KitchenView::weight(const Mass& mass) const {
   return figure_as(kitchen_parts_text(weighed_in(mass, kitchen_)), mass.in(units::gram),
                    as_short_decimal(mass.in(units::gram), 1), "g");
@@ -63,7 +67,7 @@ Cell KitchenView::measure(const Amount& amount) const {
   std::string text;
   switch (amount.dimension()) {
     case UnitDimension::volume:
-      text = kitchen_measure_text(measured_in(to_volume(amount), kitchen_));
+      text = capacity(to_volume(amount));
       break;
     case UnitDimension::mass: {
       const KitchenMeasure weighed = weighed_in(to_mass(amount), kitchen_);

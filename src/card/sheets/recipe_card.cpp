@@ -58,6 +58,7 @@ void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
   Facts size = size_facts(scaled, views.main);
   if (options.cost) add_cost(size, scaled, book);
   sheet.add(std::move(size));
+  if (auto overflow = overflow_box(scaled, book, views.main)) sheet.add(std::move(*overflow));
   sheet.add(allergen_box(*scaled.recipe, book));
   sheet.add(options.large ? large_table(sheet, scaled, book, views)
                           : ingredients_table(sheet, scaled, book, views));

@@ -3,6 +3,7 @@
 #include "card/sheets/shared.hpp"
 #include "platewright/card/number_text.hpp"
 #include "platewright/costing/plate_cost.hpp"
+#include "platewright/recipe/cover_check.hpp"
 #include "platewright/recipe/roasting_time.hpp"
 
 namespace platewright::card {
@@ -90,6 +91,20 @@ Cell batches_cell(const ScaledRecipe& scaled) {
 Cell factor_cell(const Rational& factor) {
   const std::string shown = as_short_decimal(factor, 4);
   return figure_as("\u00D7 " + shown, factor, shown, "");
+}
+
+std::optional<Box> overflow_box(const ScaledRecipe& scaled, const Book& book,
+                                const KitchenView& view) {
+  const auto overflow = overflow_of(scaled, book.recipes);
+  if (!overflow) return std::nullopt;
+  Box box{"vessels", "THE VESSELS ARE TOO SMALL", {}};
+  const ScalePlan& plan = scaled.plan;
+  box.lines.push_back("What covers comes to " + view.capacity(overflow->liquid) + "; the room in " +
+                      as_mixed(*plan.vessels) + " \u00D7 " + plan.vessel->name + " is " +
+                      view.capacity(overflow->room) +
+                      (overflow->less_the_meat ? " around the meat." : ", before any meat is in."));
+  box.lines.push_back("Take more or larger vessels, or say under \"pan\" what one holds.");
+  return box;
 }
 
 Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view) {

@@ -1,6 +1,7 @@
 #pragma once
 // The parts of a recipe card that say how much it is and how it is roasted.
 
+#include <optional>
 #include <string>
 
 #include "platewright/card/kitchen_view.hpp"
@@ -25,6 +26,10 @@ Cell factor_cell(const Rational& factor);
 /// What it makes, of how many roasts, in how many pans and batches, by which factor, and
 /// what decided it where an amount on hand did.
 Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view);
+
+/// A warning where what covers the meat does not fit its vessels.
+std::optional<Box> overflow_box(const ScaledRecipe& scaled, const Book& book,
+                                const KitchenView& view);
 
 /// What the food costs, in all and for a portion.
 void add_cost(Facts& facts, const ScaledRecipe& scaled, const Book& book);

@@ -1,5 +1,6 @@
 // Vessels and batches, and the lines that follow them.
 
+#include "platewright/recipe/cover_check.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
@@ -55,6 +56,44 @@ TEST_CASE("what covers the meat follows the volume that is left") {
   CHECK(plan.vessels == Rational(4));
   CHECK(plan.cover_factor == fraction(40, 6));
   CHECK(scale(recipe, plan).lines[1].amount.low == amount("40 L"));
+}
+
+TEST_CASE("what covers must fit its vessels, less the meat where that is known") {
+  const RecipeBook book;
+  const Recipe recipe = brined();
+  CHECK_FALSE(overflow_of(scale(recipe, plan_for_pieces(recipe, 10)), book).has_value());
+  Recipe too_much = brined();
+  too_much.lines[1] = line("brine", "7 L", ScalingRule::by_cover);
+  const auto overflow = overflow_of(scale(too_much, plan_for_pieces(too_much, 2)), book);
+  REQUIRE(overflow.has_value());
+  CHECK(overflow->liquid == litres(14));
+  CHECK(overflow->room == litres(12));
+  CHECK(overflow->less_the_meat);
+  // A little salt in it does not count.
+  Recipe salted = brined();
+  salted.lines.push_back(line("salt", "1 cup", ScalingRule::by_cover));
+  CHECK_FALSE(overflow_of(scale(salted, plan_for_pieces(salted, 10)), book).has_value());
+}
+
+TEST_CASE("what is covered by the factor is held against the vessels as they are") {
+  RecipeBook book;
+  Recipe recipe = brined();
+  recipe.tested->volume.reset();
+  recipe.lines[1] = line("brine", "6 kg", ScalingRule::by_cover);
+  const ScaledRecipe scaled =
+      scale(recipe, in_vessels(recipe, plan_for_pieces(recipe, 10), tub_for_three()));
+  CHECK(scaled.plan.cover_by_factor);
+  CHECK_FALSE(overflow_of(scaled, book).has_value());  // no figure makes a weight a capacity
+  book.ingredients["brine"] = ingredient("brine");
+  book.ingredients["brine"].weights.rows = {weighing("1 L", grams(1000))};
+  CHECK_FALSE(overflow_of(scaled, book).has_value());  // 60 L in four tubs of 20 L
+  const RecipeVessel small{"small tub", litres(12), Rational(3), ""};
+  const auto overflow =
+      overflow_of(scale(recipe, in_vessels(recipe, plan_for_pieces(recipe, 10), small)), book);
+  REQUIRE(overflow.has_value());
+  CHECK(overflow->liquid == litres(60));
+  CHECK(overflow->room == litres(48));
+  CHECK_FALSE(overflow->less_the_meat);
 }
 
 TEST_CASE("heavier meat leaves less room in the same vessel") {
