@@ -20,6 +20,28 @@ bool is_signed_number(std::string_view words) {
          words[1] <= '9' && words.substr(1).find_first_not_of("0123456789.,/ ") == words.npos;
 }
 
+/// True for two or three short numbers with `/` or `-` between them, which a spreadsheet makes a
+/// day of: `1/2`, `2-3`, `1/2/3`. A day that is meant (`2027-10-09`) may become one.
+bool is_like_a_day(std::string_view words) {
+  std::size_t numbers = 0;
+  std::size_t longest = 0;
+  std::size_t digits = 0;
+  for (std::size_t i = 0; i <= words.size(); ++i) {
+    const bool ends = i == words.size() || words[i] == '/' || words[i] == '-';
+    if (!ends && (words[i] < '0' || words[i] > '9')) return false;
+    if (!ends) {
+      ++digits;
+      continue;
+    }
+    if (digits == 0) return false;
+    longest = std::max(longest, digits);
+    ++numbers;
+    digits = 0;
+  }
+  const bool iso = numbers == 3 && words.size() == 10 && words[4] == '-' && words[7] == '-';
+  return (numbers == 2 || numbers == 3) && longest <= 4 && !iso;
+}
+
 /// A line end inside a field is what RFC 4180 allows; every other control character is escaped.
 std::string field(std::string_view text) {
   std::string out;
@@ -42,7 +64,7 @@ std::string field(std::string_view text) {
 
 std::string guarded(std::string_view words) {
   const bool formula = begins_like_a_formula(words) && !is_signed_number(words);
-  return (formula ? "'" : "") + std::string(words);
+  return (formula || is_like_a_day(words) ? "'" : "") + std::string(words);
 }
 
 std::string written(const std::vector<Record>& records) {

@@ -9,8 +9,8 @@ namespace platewright::detail {
 
 using Record = std::vector<std::string>;
 
-/// Words as a field: an apostrophe in front of what a spreadsheet would take for a formula. A plain
-/// number with its sign is none.
+/// Words as a field: an apostrophe in front of what a spreadsheet would take for a formula, or make
+/// a day of (`1/2`). A plain number with its sign is no formula, and `2027-10-09` is a day.
 std::string guarded(std::string_view words);
 
 /// The records as RFC 4180 wants them: parted by CR LF, fields quoted where they need it, every

@@ -14,6 +14,15 @@ namespace {
 using detail::guarded;
 using detail::Record;
 
+/// A decimal where one ends; else numerator and denominator, in a form that no spreadsheet takes
+/// for a day, a time or a negative number, as it does `2/3`, `2:3` and `(2)`.
+std::string exact_field(const Rational& value) {
+  std::string out = as_exact(value);
+  if (const std::size_t bar = out.find('/'); bar != std::string::npos)
+    out.replace(bar, 1, " over ");
+  return out;
+}
+
 /// Which fields the cells of one column need.
 struct Fields {
   bool exact = false;
@@ -35,7 +44,7 @@ struct Fields {
 
   void fill(Record& record, const Cell& cell) const {
     record.push_back(guarded(cell.exact ? cell.shown : cell.text));
-    if (exact) record.push_back(cell.exact ? as_exact(*cell.exact) : "");
+    if (exact) record.push_back(cell.exact ? exact_field(*cell.exact) : "");
     if (unit) record.push_back(guarded(cell.unit));
     if (source) record.push_back(cell.footnote == 0 ? "" : std::to_string(cell.footnote));
   }
@@ -148,7 +157,7 @@ class CsvWriter {
     fields.name(heading, "value");
     records_.push_back(std::move(heading));
     for (const Bar& bar : bars.bars) {
-      Record record{section(bars.key), bar.key, guarded(bar.label), as_exact(bar.share)};
+      Record record{section(bars.key), bar.key, guarded(bar.label), exact_field(bar.share)};
       fields.fill(record, bar.value);
       records_.push_back(std::move(record));
     }

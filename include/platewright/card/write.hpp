@@ -33,8 +33,10 @@ std::string write_markdown(const Sheet& sheet);
 /// The sheet as records (RFC 4180: CR LF, quotes doubled, every record equally long). Each block
 /// has a heading record that begins with `section`, and its records begin with the block's key. A
 /// figure gives three fields: the rounded number, then `<key> exact` (a decimal where one ends,
-/// else a fraction) and `<key> unit`. Words that a spreadsheet would take for a formula (they begin
-/// with `=`, `+`, `-` or `@`) get an apostrophe in front. The totals of a table begin with
+/// else numerator and denominator as `2 over 3`) and `<key> unit`. A spreadsheet makes a day of a
+/// bare `2/3`, so none is written: words that it would take for one (`1/2`, `2-3`) or for a formula
+/// (they begin with `=`, `+`, `-` or `@`) get an apostrophe in front; whole days are written as
+/// `2027-10-09`, and stay days. The totals of a table begin with
 /// `<key> total`, its notes with `<key> notes`, what a step uses with `<key> uses`; the blocks of a
 /// part with `<part>/<key>`. Percent signs, currencies and scales stand in the field of the unit.
 std::string write_csv(const Sheet& sheet);

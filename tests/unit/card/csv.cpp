@@ -46,6 +46,28 @@ TEST_CASE("words that look like a formula get an apostrophe") {
   CHECK(text_field("-1+cmd") == "'-1+cmd");
 }
 
+// What a spreadsheet reads as a day when it opens a file: two or three numbers with / or -.
+TEST_CASE("nothing but a day is written so that a spreadsheet makes a day of it") {
+  CHECK(text_field("1/2") == "'1/2");
+  CHECK(text_field("2-3") == "'2-3");
+  CHECK(text_field("1/2/3") == "'1/2/3");
+  CHECK(text_field("2-3 tbsp") == "2-3 tbsp");
+  CHECK(text_field("1 1/2") == "1 1/2");
+  CHECK(text_field("1/20000") == "1/20000");
+  CHECK(text_field("1/2/3/4") == "1/2/3/4");
+  CHECK(text_field("2027-10-09") == "2027-10-09");
+  Facts facts{"share", "", {}};
+  facts.add("of", "Of", figure(fraction(1, 2), "1/2"));
+  facts.add("rest", "Rest", figure(fraction(-19, 12), "-1.58"));
+  CHECK(csv_of(facts).ends_with("share,of,Of,'1/2,0.5\r\nshare,rest,Rest,-1.58,-19 over 12\r\n"));
+}
+
+TEST_CASE("columns of data are fields like any other") {
+  Table table{"lines", "", {words_column("item", "Item"), data_column("by")}, {}, {}, {}};
+  table.add({words("lamb"), words("2027-10-08")});
+  CHECK(csv_of(table).ends_with("section,item,by\r\nlines,lamb,2027-10-08\r\n"));
+}
+
 TEST_CASE("control characters come out as escapes") {
   CHECK(text_field("a\x1B") == "a\\x1b");
   CHECK(text_field("\t=1") == "\\x09=1");
@@ -62,10 +84,10 @@ TEST_CASE("a figure gives its rounded number, its exact value and its unit") {
   CHECK(csv_of(table) ==
         "section,key,value,,\r\nsheet,kind,cost,,\r\nsheet,title,Lamb,,\r\n"
         "section,item,weight,weight exact,weight unit\r\n"
-        "lines,lamb,8.33,25/3,lb\r\n"
+        "lines,lamb,8.33,25 over 3,lb\r\n"
         "lines,salt,0.13,0.125,lb\r\n"
         "lines,pepper,,,\r\n"
-        "lines total,Total,8.46,203/24,lb\r\n");
+        "lines total,Total,8.46,203 over 24,lb\r\n");
 }
 
 TEST_CASE("groups and sources have their own fields") {
@@ -79,7 +101,7 @@ TEST_CASE("facts, steps and bars are records") {
   Facts facts{"yield", "Yield", {}};
   facts.add("served", "Served", figure(fraction(1, 3), "0.33"));
   CHECK(csv_of(facts).ends_with(
-      "section,key,label,value,value exact\r\nyield,served,Served,0.33,1/3\r\n"));
+      "section,key,label,value,value exact\r\nyield,served,Served,0.33,1 over 3\r\n"));
   Steps steps{"method", "", {{"Rub.", words("1 h"), {{figure(8, "8", "cloves"), "garlic"}}}}};
   CHECK(
       csv_of(steps).ends_with("section,step,text,takes,amount,amount exact,amount unit\r\n"
@@ -92,7 +114,7 @@ TEST_CASE("facts, steps and bars are records") {
                               "method uses,1,garlic,,8,8,cloves,24 g\r\n"));
   Bars bars{"ladder", "", {{"served", "served", fraction(2, 3), words("2 lb"), {}}}};
   CHECK(csv_of(bars).ends_with(
-      "section,key,label,share exact,value\r\nladder,served,served,2/3,2 lb\r\n"));
+      "section,key,label,share exact,value\r\nladder,served,served,2 over 3,2 lb\r\n"));
 }
 
 TEST_CASE("the sections of a part begin with its key") {
