@@ -1,6 +1,7 @@
 #include "platewright/card/cost_sheet.hpp"
 
 #include "card/sheets/shared.hpp"
+#include "platewright/costing/round_money.hpp"
 
 namespace platewright {
 namespace {
@@ -30,7 +31,7 @@ Row cost_row(const CostLine& line, const Cell& cost, const Cell& share, const Pr
 Table cost_table(const PlateCost& cost, const PriceList& prices) {
   Table table;
   table.key = "lines";
-  table.columns = {words_column("ingredient", "Ingredient"),
+  table.columns = {naming_column("ingredient", "Ingredient"),
                    figures_column("used", "Used"),
                    figures_column("as_purchased", "As bought"),
                    figures_column("as_purchased_price", "AP price"),
@@ -164,19 +165,28 @@ Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceLis
   summary.title = "The dishes";
   summary.columns = {words_column("dish", "Dish"), figures_column("portions", "Portions"),
                      figures_column("per_portion", "A portion"), figures_column("cost", "Cost")};
-  std::vector<Money> costs;
-  for (const PlateCost& dish : cost.dishes) costs.push_back(dish.total);
-  const std::vector<Cell> cells = card::apportioned_cells(costs, prices);
-  for (std::size_t i = 0; i < cost.dishes.size(); ++i) {
-    const PlateCost& dish = cost.dishes[i];
+  // Each dish as its own part below prints it.
+  Money printed;
+  const Money minor = minor_unit(prices.minor_digits);
+  const auto add = [&](const Money& amount) {
+    printed += round_money(amount, minor, Rounding::half_up);
+    return card::money(amount, prices);
+  };
+  for (const PlateCost& dish : cost.dishes) {
     summary.add({words(dish.recipe), dish.portions ? number_cell(*dish.portions, 1) : Cell{},
-                 dish.per_portion ? card::money(*dish.per_portion, prices) : Cell{}, cells[i]});
+                 dish.per_portion ? card::money(*dish.per_portion, prices) : Cell{},
+                 add(dish.total)});
   }
   if (cost.saved > Money()) {
-    summary.totals.push_back(
-        {words("By-products used, not bought"), {}, {}, card::money(-cost.saved, prices)});
+    summary.totals.push_back({words("By-products used, not bought"), {}, {}, add(-cost.saved)});
   }
   summary.totals.push_back({words("Food"), {}, {}, card::money(cost.food, prices)});
+  if (printed != round_money(cost.food, minor, Rounding::half_up)) {
+    summary.notes.push_back(
+        "Food is the sum of the exact costs, rounded once; as they are printed "
+        "they add up to " +
+        card::money(printed, prices).text + ".");
+  }
   sheet.add(std::move(summary));
   add_plate_price(price, "a guest at the full price", prices, sheet);
   std::size_t number = 0;
