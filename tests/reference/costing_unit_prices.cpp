@@ -29,7 +29,7 @@ TEST_CASE("watermelon at .61: the weight to buy and the order") {
   CHECK(half_up(bought.amount.number, printed("0.01")) == printed("3.28"));
   Need need;
   need.ingredient = "watermelon";
-  const OrderLine line = order_line(need, bought.amount, half_pound, std::nullopt);
+  const OrderLine line = order_line(need, bought.amount, half_pound);
   CHECK(line.packs == 7);
   CHECK(line.ordered == amount("3.5 lb"));
 }

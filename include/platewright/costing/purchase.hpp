@@ -37,7 +37,8 @@ struct Purchase {
   std::string supplier;
   /// How the pack is called on an order: `case of 6 x 2.5 kg`; as the book writes it.
   std::string pack_text;
-  /// Whole days between ordering and delivery.
+  /// Whole days between ordering and delivery: 3 for what is ordered on a Monday and there on the
+  /// Thursday.
   std::optional<int> days;
   /// From which day the price counts; none for one that always did.
   std::optional<std::chrono::local_days> on = std::nullopt;

@@ -8,7 +8,7 @@
 #include <utility>
 #include <vector>
 
-#include "platewright/event/production.hpp"
+#include "platewright/event/walk_back.hpp"
 
 namespace platewright {
 
@@ -22,6 +22,9 @@ struct Need {
   bool free = false;      ///< nothing is paid for it
   bool to_taste = false;  ///< some line of it is to taste, which no amount here holds
   std::vector<std::string> used_by;
+  /// When the first recipe that uses it is begun at the soonest; none where the event's time is not
+  /// known.
+  std::optional<LocalTime> first_used = std::nullopt;
   /// What the cuts of this production leave of it, in the unit of `purchased`: not more than that.
   std::optional<Amount> from_by_products = std::nullopt;
   std::optional<Amount> in_store = std::nullopt;  ///< what the book says is there already
@@ -50,8 +53,14 @@ inline void add_used(std::vector<Amount>& sums, const Amount& used) {
   sums.push_back(used);
 }
 
+inline void keep_earlier(std::optional<LocalTime>& known, const std::optional<LocalTime>& other) {
+  if (other && (!known || *other < *known)) known = other;
+}
+
+/// The days on which its recipes begin are those of `begins`, which may have none.
 inline void add_needs_of(const ScaledRecipe& scaled, const RecipeBook& book,
-                         const PriceList& prices, std::map<std::string, Need>& needs) {
+                         const PriceList& prices, const std::map<std::string, LocalTime>& begins,
+                         std::map<std::string, Need>& needs) {
   for (const ScaledLine& line : scaled.lines) {
     if (line.line->is_recipe) continue;
     const std::string& name = line.line->name;
@@ -61,6 +70,9 @@ inline void add_needs_of(const ScaledRecipe& scaled, const RecipeBook& book,
     const std::string& user = scaled.recipe->name;
     if (std::find(need.used_by.begin(), need.used_by.end(), user) == need.used_by.end()) {
       need.used_by.push_back(user);
+    }
+    if (const auto begin = begins.find(user); begin != begins.end()) {
+      keep_earlier(need.first_used, begin->second);
     }
     const std::optional<Amount> used = amount_to_buy(line.amount);
     if (!used) {
@@ -97,16 +109,20 @@ inline void add_by_products(const PriceList& prices, std::map<std::string, Need>
 }  // namespace detail
 
 /// Every ingredient of all dishes and sub-recipes, by name. Unlike a plate cost, it holds the whole
-/// pieces of sub-recipes that are made for this production. Throws Failure, at the line's place,
-/// where an amount does not lead to the pack's unit.
+/// pieces of sub-recipes that are made for this production. `served` is when its food is served.
+/// Throws Failure, at the line's place, where an amount does not lead to the pack's unit, and for a
+/// step that takes more than a year.
 inline std::vector<Need> needs_of(const Production& production, const RecipeBook& book,
-                                  const PriceList& prices) {
+                                  const PriceList& prices,
+                                  const std::optional<LocalTime>& served = std::nullopt) {
+  std::map<std::string, LocalTime> begins;
+  if (served) begins = soonest_beginnings(production, *served);
   std::map<std::string, Need> needs;
   for (const DishPlan& dish : production.dishes) {
-    detail::add_needs_of(dish.scaled, book, prices, needs);
+    detail::add_needs_of(dish.scaled, book, prices, begins, needs);
   }
   for (const SubRecipePlan& sub_recipe : production.sub_recipes) {
-    detail::add_needs_of(sub_recipe.scaled, book, prices, needs);
+    detail::add_needs_of(sub_recipe.scaled, book, prices, begins, needs);
   }
   detail::add_by_products(prices, needs);
   for (auto& [name, need] : needs) {

@@ -23,8 +23,11 @@ struct OrderLine {
   Money deposit;   ///< packs x deposit on the container, which comes back
   Amount left_over;
   Money left_over_value;
-  /// The last day to order: its midnight. None where the event's time or the supplier's days are
-  /// not known.
+  /// The last day for it to be there, its midnight: that of the first use, or the day before where
+  /// that is before noon. None where the event's time is not known.
+  std::optional<LocalTime> deliver_by;
+  /// The last day to order, its midnight: `deliver_by` less the supplier's days. None where one of
+  /// these is not known.
   std::optional<LocalTime> order_by;
   std::vector<std::string> used_by;
   std::optional<Amount> from_by_products = std::nullopt;  ///< taken off the need already
@@ -36,8 +39,9 @@ struct SupplierOrder {
   std::string supplier;  ///< empty where the book names none
   std::vector<OrderLine> lines;
   Money total;
-  std::optional<LocalTime> order_by;  ///< the earliest of the lines
-  Money deposit;                      ///< on containers, beside the total
+  std::optional<LocalTime> deliver_by;  ///< the earliest of the lines
+  std::optional<LocalTime> order_by;    ///< the earliest of the lines
+  Money deposit;                        ///< on containers, beside the total
   /// What the total lacks to the least that this supplier delivers for; nothing where it is enough.
   Money below_minimum;
 };
@@ -54,10 +58,15 @@ struct Order {
   std::vector<Need> all_there;  ///< in store, or left over from the cuts: nothing to buy
 };
 
+/// The last day for goods to be there, its midnight: that of their first use, or the day before
+/// where that is before noon.
+inline LocalTime delivery_day(const LocalTime& first_used) {
+  return LocalTime(std::chrono::floor<std::chrono::days>(first_used - std::chrono::hours(12)));
+}
+
 /// The line for one need. Throws Failure for a pack that holds 0 or less and for a need in another
 /// measure than the pack's.
-inline OrderLine order_line(const Need& need, const Amount& needed, const Purchase& purchase,
-                            const std::optional<LocalTime>& served) {
+inline OrderLine order_line(const Need& need, const Amount& needed, const Purchase& purchase) {
   detail::check_content(purchase);
   OrderLine out;
   out.ingredient = need.ingredient;
@@ -73,9 +82,9 @@ inline OrderLine order_line(const Need& need, const Amount& needed, const Purcha
   out.in_store = need.in_store;
   out.left_over = Amount{out.ordered.number - out.need.number, out.need.unit};
   out.left_over_value = price_of(out.left_over, purchase);
-  if (served && purchase.days) {
-    out.order_by = LocalTime(std::chrono::floor<std::chrono::days>(*served)) -
-                   std::chrono::days(*purchase.days);
+  if (need.first_used) out.deliver_by = delivery_day(*need.first_used);
+  if (out.deliver_by && purchase.days) {
+    out.order_by = *out.deliver_by - std::chrono::days(*purchase.days);
   }
   return out;
 }
@@ -89,9 +98,8 @@ inline void add_line(OrderLine line, SupplierOrder& supplier, Order& out) {
   out.total += line.cost;
   out.deposit += line.deposit;
   out.left_over_value += line.left_over_value;
-  if (line.order_by && (!supplier.order_by || *line.order_by < *supplier.order_by)) {
-    supplier.order_by = line.order_by;
-  }
+  keep_earlier(supplier.deliver_by, line.deliver_by);
+  keep_earlier(supplier.order_by, line.order_by);
   supplier.lines.push_back(std::move(line));
 }
 
@@ -107,8 +115,7 @@ inline void check_minimum(SupplierOrder& order, const PriceList& prices) {
 /// The order for these needs. Every ingredient goes to its first offer; an amount of 0 is not
 /// ordered. Throws Failure as `order_line` does, and where what is in store is not in the measure
 /// of the pack.
-inline Order make_order(const std::vector<Need>& needs, const std::optional<LocalTime>& served,
-                        const PriceList& prices) {
+inline Order make_order(const std::vector<Need>& needs, const PriceList& prices) {
   Order out;
   std::map<std::string, SupplierOrder> suppliers;
   for (const Need& need : needs) {
@@ -124,7 +131,7 @@ inline Order make_order(const std::vector<Need>& needs, const std::optional<Loca
       continue;
     }
     const Purchase& purchase = prices.find(need.ingredient)->purchases.front();
-    OrderLine line = order_line(need, *to_buy, purchase, served);
+    OrderLine line = order_line(need, *to_buy, purchase);
     detail::add_line(std::move(line), suppliers[purchase.supplier], out);
   }
   for (auto& [name, order] : suppliers) {
@@ -138,7 +145,7 @@ inline Order make_order(const std::vector<Need>& needs, const std::optional<Loca
 /// The order for a production. Throws Failure as `needs_of` and `make_order` do.
 inline Order make_order(const Event& event, const Production& production, const RecipeBook& book,
                         const PriceList& prices) {
-  return make_order(needs_of(production, book, prices), event.at, prices);
+  return make_order(needs_of(production, book, prices, event.at), prices);
 }
 
 }  // namespace platewright

@@ -5,12 +5,13 @@
 #include <string>
 #include <vector>
 
-#include "platewright/event/order.hpp"
+#include "platewright/event/production.hpp"
 
 namespace platewright {
 
 enum class TimelineKind {
   order,        ///< the last day to order from a supplier
+  delivery,     ///< the last day for goods of a supplier to be there
   method_step,  ///< a step that takes a while: marinating, proving, simmering
   oven_step,    ///< the oven at one setting
   pull,         ///< out of the oven, to rest
@@ -27,8 +28,9 @@ struct TimelineEntry {
   /// time: how much earlier than `latest` it begins, the thermometer decides.
   bool open = false;
   std::string recipe;
-  std::string text;      ///< of a step of the method
-  std::string supplier;  ///< of an order
+  std::string text;                ///< of a step of the method
+  std::string supplier;            ///< of an order and of a delivery
+  std::vector<std::string> goods;  ///< of a delivery, by name
   std::optional<OvenStep> oven;
   std::optional<Temperature> inside;  ///< when it is pulled
   std::optional<TimeSpan> takes;

@@ -1,5 +1,10 @@
 #include "platewright/card/order_sheet.hpp"
 
+#include <algorithm>
+#include <map>
+#include <optional>
+
+#include "card/sheets/order_amounts.hpp"
 #include "card/sheets/shared.hpp"
 #include "platewright/costing/currency.hpp"
 
@@ -31,43 +36,90 @@ std::string there_text(const std::optional<Amount>& in_store, const std::optiona
   return out;
 }
 
-Row order_row(const OrderLine& line, const Cell& cost) {
+std::string day_text(const LocalTime& day) {
+  return weekday_text(day) + " " + date_text(day);
+}
+
+Cell day_data(const std::optional<LocalTime>& day) {
+  return words(day ? date_text(*day) : "");
+}
+
+Row order_row(const OrderLine& line, const Cell& cost, const PriceList& prices) {
+  const auto [need, left] = card::needed_and_left(line);
+  const Purchase& purchase = line.purchase;
   return {words("[ ]"),
           figure_as(packs_text(line), Rational(line.packs), line.packs.str(), "packs"),
           words(line.ingredient),
-          card::amount_cell(line.need),
-          card::amount_cell(line.left_over),
-          cost};
+          need,
+          left,
+          cost,
+          words(purchase.supplier),
+          day_data(line.order_by),
+          day_data(line.deliver_by),
+          words(purchase.by_the_piece ? "a piece" : purchase.pack_text),
+          card::amount_cell(purchase.content, 3),
+          card::money(purchase.price, prices)};
 }
 
-Table supplier_table(const SupplierOrder& order, std::size_t number, const PriceList& prices) {
-  Table table;
-  table.key = "supplier_" + std::to_string(number);
-  table.title = order.supplier.empty() ? "No supplier named" : order.supplier;
-  if (order.order_by) {
-    table.title +=
-        " - order by " + weekday_text(*order.order_by) + " " + date_text(*order.order_by);
+/// `Oxbow Meats - order by Mon 2027-10-04, there by Fri 2027-10-08`.
+std::string supplier_title(const SupplierOrder& order, bool one_day) {
+  std::string out = order.supplier.empty() ? "No supplier named" : order.supplier;
+  std::string days;
+  if (order.order_by) days = "order by " + day_text(*order.order_by);
+  if (order.deliver_by && one_day) {
+    days += (days.empty() ? "" : ", ") + std::string("there by ") + day_text(*order.deliver_by);
   }
-  table.columns = {words_column("done", ""),
-                   words_column("packs", "Buy"),
-                   words_column("ingredient", "Of"),
-                   figures_column("need", "Needed"),
-                   figures_column("left_over", "Left"),
-                   figures_column("cost", "Cost")};
+  return days.empty() ? out : out + " - " + days;
+}
+
+/// The lines by the day on which they have to be there, each day under its heading where there are
+/// several.
+void add_order_lines(const SupplierOrder& order, bool one_day, const PriceList& prices,
+                     Table& table) {
   std::vector<Money> costs;
   for (const OrderLine& line : order.lines) costs.push_back(line.cost);
   const auto cells = card::apportioned_cells(costs, prices);
-  for (std::size_t i = 0; i < order.lines.size(); ++i)
-    table.add(order_row(order.lines[i], cells[i]));
-  table.totals.push_back({{}, {}, words("Total"), {}, {}, card::money(order.total, prices)});
-  if (order.deposit > Money()) {
-    table.totals.push_back({{},
-                            {},
-                            words("Deposit on containers, which comes back"),
-                            {},
-                            {},
-                            card::money(order.deposit, prices)});
+  std::map<std::optional<LocalTime>, std::vector<std::size_t>> by_day;
+  for (std::size_t i = 0; i < order.lines.size(); ++i) {
+    by_day[order.lines[i].deliver_by].push_back(i);
   }
+  for (const auto& [day, lines] : by_day) {
+    if (day && !one_day) table.open_group("there by " + day_text(*day));
+    for (const std::size_t i : lines) table.add(order_row(order.lines[i], cells[i], prices));
+  }
+}
+
+void add_totals(const SupplierOrder& order, const PriceList& prices, Table& table) {
+  const auto add = [&](const char* label, const Money& amount) {
+    table.totals.push_back({{}, {}, words(label), {}, {}, card::money(amount, prices)});
+  };
+  add("Total", order.total);
+  if (order.deposit == Money()) return;
+  add("Deposit on containers, which comes back", order.deposit);
+  add("To pay", order.total + order.deposit);
+}
+
+Table supplier_table(const SupplierOrder& order, std::size_t number, const PriceList& prices) {
+  const bool one_day = std::all_of(
+      order.lines.begin(), order.lines.end(),
+      [&](const OrderLine& line) { return line.deliver_by == order.lines.front().deliver_by; });
+  Table table;
+  table.key = "supplier_" + std::to_string(number);
+  table.title = supplier_title(order, one_day);
+  table.columns = {words_column("done", ""),
+                   words_column("packs", "Buy"),
+                   naming_column("ingredient", "Of"),
+                   figures_column("need", "Needed"),
+                   figures_column("left_over", "Left"),
+                   figures_column("cost", "Cost"),
+                   data_column("supplier"),
+                   data_column("order_by"),
+                   data_column("deliver_by"),
+                   data_column("pack"),
+                   data_column("content"),
+                   data_column("price")};
+  add_order_lines(order, one_day, prices, table);
+  add_totals(order, prices, table);
   if (order.below_minimum > Money()) {
     table.notes.push_back("Below this supplier's minimum order by " +
                           card::money(order.below_minimum, prices).text + ".");
@@ -112,13 +164,17 @@ void add_order(const Order& order, const PriceList& prices, Sheet& sheet) {
   for (const SupplierOrder& supplier : order.suppliers) {
     sheet.add(supplier_table(supplier, ++number, prices));
   }
+  const auto with_currency = [&](const Money& amount) {
+    return money_cell(card::plain(amount), prices.currency, prices.minor_digits);
+  };
+  const bool deposits = order.deposit > Money();
   Facts sums{"sums", "Together", {}};
-  sums.add("total", "To pay",
-           money_cell(card::plain(order.total), prices.currency, prices.minor_digits));
+  sums.add("total", deposits ? "Goods" : "To pay", with_currency(order.total));
   sums.add("used", "  of it used", card::money(order.used_value, prices));
   sums.add("left_over", "  of it left over", card::money(order.left_over_value, prices));
-  if (order.deposit > Money()) {
-    sums.add("deposit", "Deposits", card::money(order.deposit, prices));
+  if (deposits) {
+    sums.add("deposit", "Deposits, which come back", card::money(order.deposit, prices));
+    sums.add("to_pay", "To pay", with_currency(order.total + order.deposit));
   }
   sheet.add(std::move(sums));
   if (auto ready = have_ready(order); !ready.empty()) {

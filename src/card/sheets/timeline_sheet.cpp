@@ -9,10 +9,48 @@ std::string moment(const LocalTime& time) {
   return weekday_text(time) + " " + date_text(time).substr(5) + " " + clock_text(time);
 }
 
+/// ISO 8601 without a zone, which the sheet's heading has.
+std::string data_moment(const LocalTime& time) {
+  return date_text(time) + "T" + clock_text(time);
+}
+
+bool is_a_day(const TimelineEntry& entry) {
+  return entry.kind == TimelineKind::order || entry.kind == TimelineKind::delivery;
+}
+
+/// The goods by name where they are few.
+std::string delivery_text(const TimelineEntry& entry) {
+  std::string out = "Goods in from " + entry.supplier;
+  if (entry.goods.size() > 3) return out + ": " + std::to_string(entry.goods.size()) + " kinds";
+  for (std::size_t i = 0; i < entry.goods.size(); ++i)
+    out += (i == 0 ? ": " : "; ") + entry.goods[i];
+  return out;
+}
+
+std::string kind_data(TimelineKind kind) {
+  switch (kind) {
+    case TimelineKind::order:
+      return "order";
+    case TimelineKind::delivery:
+      return "delivery";
+    case TimelineKind::method_step:
+      return "step";
+    case TimelineKind::oven_step:
+      return "oven";
+    case TimelineKind::pull:
+      return "pull";
+    case TimelineKind::serve:
+      return "serve";
+  }
+  return {};
+}
+
 std::string what(const TimelineEntry& entry) {
   switch (entry.kind) {
     case TimelineKind::order:
       return "Last day to order from " + entry.supplier;
+    case TimelineKind::delivery:
+      return delivery_text(entry);
     case TimelineKind::method_step:
       return entry.text;
     case TimelineKind::oven_step: {
@@ -42,18 +80,21 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
   Table table{"clock",
               "",
               {words_column("earliest", "From"), words_column("latest", "Latest"),
-               words_column("recipe", "For"), words_column("what", "Begin")},
+               words_column("recipe", "For"), words_column("what", "Begin"), data_column("kind"),
+               data_column("earliest_at"), data_column("latest_at")},
               {},
               {},
               {}};
   for (const TimelineEntry& entry : timeline.entries) {
     const bool span = entry.earliest && *entry.earliest != entry.latest;
-    std::string latest = entry.kind == TimelineKind::order
+    std::string latest = is_a_day(entry)
                              ? weekday_text(entry.latest) + " " + date_text(entry.latest).substr(5)
                              : moment(entry.latest);
     if (entry.open) latest += " or sooner";
     table.add({words(span ? moment(*entry.earliest) : ""), words(latest), words(entry.recipe),
-               words(what(entry))});
+               words(what(entry)), words(kind_data(entry.kind)),
+               words(entry.earliest ? data_moment(*entry.earliest) : ""),
+               words(is_a_day(entry) ? date_text(entry.latest) : data_moment(entry.latest))});
   }
   table.notes = {
       "Times of roasting are estimates: cook to temperature. Keep raw meat at 41 \u00B0F "

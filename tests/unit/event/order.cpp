@@ -93,13 +93,22 @@ TEST_CASE("an order's totals are the sums of its lines") {
   CHECK(order.used_value == event_cost(production, kitchen.book, kitchen.prices).food);
 }
 
-TEST_CASE("the last day to order counts back from the event's day") {
+TEST_CASE("goods are there on the day of their first use, or the day before if it begins early") {
+  CHECK(delivery_day(read_local_time("2027-10-09 12:00")) == read_local_time("2027-10-09 00:00"));
+  CHECK(delivery_day(read_local_time("2027-10-09 11:59")) == read_local_time("2027-10-08 00:00"));
+}
+
+TEST_CASE("the last day to order counts back from the day of the first use") {
   Event event = supper();
   const Order order = order_for(event, supper_kitchen());
+  // Served at 18:30; 20 min, 25 min and at most 48 h before that, the lamb is rubbed: Thu 17:45.
+  CHECK(order.suppliers[0].deliver_by == read_local_time("2027-10-07 00:00"));
   REQUIRE(order.suppliers[0].order_by.has_value());
-  CHECK(*order.suppliers[0].order_by == read_local_time("2027-10-06 00:00"));
+  CHECK(*order.suppliers[0].order_by == read_local_time("2027-10-04 00:00"));
   CHECK(order.suppliers[0].lines[0].order_by == order.suppliers[0].order_by);
   CHECK(!order.suppliers[1].order_by);
+  // No step of the bread has a time: it may be begun in the morning.
+  CHECK(line_for(order, "flour").deliver_by == read_local_time("2027-10-08 00:00"));
   event.at.reset();
   CHECK(!order_for(event, supper_kitchen()).suppliers[0].order_by);
 }
@@ -110,7 +119,11 @@ TEST_CASE("the earliest day of a supplier's lines is the supplier's") {
   kitchen.prices.entries["garlic"].purchases[0].days = 5;
   kitchen.prices.entries["parsley"].purchases[0].days = 1;
   const Order order = order_for(supper(), kitchen);
-  CHECK(order.suppliers[2].order_by == read_local_time("2027-10-04 00:00"));
+  // The garlic goes on the lamb on Thursday, though the bread that it is in as well is of Saturday.
+  CHECK(order.suppliers[2].order_by == read_local_time("2027-10-02 00:00"));
+  CHECK(line_for(order, "flour").order_by == read_local_time("2027-10-06 00:00"));
+  // The sauce stands for 2 h, and is ready before the lamb is begun: Thursday as well.
+  CHECK(line_for(order, "parsley").order_by == read_local_time("2027-10-06 00:00"));
 }
 
 TEST_CASE("free goods, goods without an offer and goods to taste are listed apart") {
@@ -132,7 +145,6 @@ TEST_CASE("free goods, goods without an offer and goods to taste are listed apar
 TEST_CASE("an order line refuses a need in another measure") {
   Need need;
   need.ingredient = "flour";
-  CHECK(problem_of([&] {
-          order_line(need, amount("1 cup"), pack("1 lb", "1"), std::nullopt);
-        }).id == "units-do-not-mix");
+  CHECK(problem_of([&] { order_line(need, amount("1 cup"), pack("1 lb", "1")); }).id ==
+        "units-do-not-mix");
 }

@@ -78,6 +78,16 @@ TEST_CASE("a supplier delivers no fewer packs than it says, and for no less than
   CHECK(order.suppliers[2].below_minimum == money("500") - order.suppliers[2].total);
 }
 
+TEST_CASE("goods for two events are there for the one that uses them first") {
+  const Kitchen kitchen = supper_kitchen();
+  Event lunch = supper();
+  lunch.at = read_local_time("2027-10-08 13:00");
+  lunch.menu = {{"flat bread", 1, {}}};
+  const Order both = order_of_day({supper(), lunch}, kitchen.book, kitchen.prices);
+  CHECK(find_line(both, "flour")->deliver_by == read_local_time("2027-10-07 00:00"));
+  CHECK(find_line(both, "lamb leg")->deliver_by == read_local_time("2027-10-07 00:00"));
+}
+
 TEST_CASE("one order for two events shares open packs") {
   const Kitchen kitchen = supper_kitchen();
   const Order one = order_for(kitchen);

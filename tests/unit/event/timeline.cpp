@@ -8,10 +8,18 @@ using namespace platewright::test;
 
 namespace {
 
-Timeline timeline_for(const Event& event, const Kitchen& kitchen) {
+Timeline whole_timeline(const Event& event, const Kitchen& kitchen) {
   const Production production = plan_production(event, kitchen.book, kitchen.prices);
   return make_timeline(event, production,
                        make_order(event, production, kitchen.book, kitchen.prices));
+}
+
+/// What the kitchen does, and the last days to order.
+Timeline timeline_for(const Event& event, const Kitchen& kitchen) {
+  Timeline out = whole_timeline(event, kitchen);
+  std::erase_if(out.entries,
+                [](const TimelineEntry& entry) { return entry.kind == TimelineKind::delivery; });
+  return out;
 }
 
 LocalTime moment(const char* text) {
@@ -27,7 +35,7 @@ TEST_CASE("a timeline goes backwards from the serving") {
   const auto& entries = timeline.entries;
   CHECK(entries[0].kind == TimelineKind::order);
   CHECK(entries[0].supplier == "the butcher");
-  CHECK(entries[0].latest == moment("2027-10-06 00:00"));
+  CHECK(entries[0].latest == moment("2027-10-04 00:00"));
   CHECK(entries[6].kind == TimelineKind::serve);
   CHECK(entries[5].kind == TimelineKind::pull);
   CHECK(entries[5].latest == moment("2027-10-09 18:10"));
@@ -35,6 +43,21 @@ TEST_CASE("a timeline goes backwards from the serving") {
   CHECK(!entries[5].open);
   CHECK(entries[5].inside == Temperature::fahrenheit(130));
   CHECK(entries[5].takes->least == time_of("20 min"));
+}
+
+TEST_CASE("deliveries stand on their last day, by supplier and day") {
+  std::vector<TimelineEntry> deliveries = whole_timeline(supper(), supper_kitchen()).entries;
+  std::erase_if(deliveries,
+                [](const TimelineEntry& entry) { return entry.kind != TimelineKind::delivery; });
+  REQUIRE(deliveries.size() == 4);
+  CHECK(deliveries[0].supplier == "the butcher");
+  CHECK(deliveries[0].latest == moment("2027-10-07 00:00"));
+  CHECK(deliveries[0].goods == std::vector<std::string>{"lamb leg"});
+  CHECK(deliveries[1].supplier == "the fishmonger");
+  CHECK(deliveries[2].goods == std::vector<std::string>{"garlic", "olive oil", "parsley"});
+  CHECK(deliveries[3].supplier == "the market");
+  CHECK(deliveries[3].latest == moment("2027-10-08 00:00"));
+  CHECK(deliveries[3].goods == std::vector<std::string>{"flour"});
 }
 
 TEST_CASE("a step of the oven without a time leaves the beginning open") {
