@@ -140,7 +140,9 @@ void add_yield_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
 void add_prices(CLI::App& app, PriceOptions& prices) {
   app.add_option("--prices-on", prices.day,
                  "the newest prices on or before this day; the event's day if none is given");
-  app.add_flag("--cheapest", prices.cheapest, "from the cheapest supplier, not the first");
+  app.add_flag(
+      "--cheapest", prices.cheapest,
+      "of each ingredient the offer that makes the order cheapest, whole packs and pieces");
 }
 
 /// Options take one value each time they are given, so that the file's name is never taken for one.

@@ -80,7 +80,7 @@ struct TrialsArguments {
 /// Which prices count, and what is changed before anything is worked out.
 struct PriceOptions {
   std::string day;        ///< the newest prices on or before it; the event's day if empty
-  bool cheapest = false;  ///< the cheapest supplier, not the first
+  bool cheapest = false;  ///< the offers with which the order is cheapest
   bool round_unit_prices = false;
   std::vector<std::string> changes;  ///< `lamb leg=+12 %`
   std::vector<std::string> swaps;    ///< `lamb leg=mutton leg`

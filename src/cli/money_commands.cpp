@@ -10,7 +10,7 @@
 #include "platewright/card/what_if_sheets.hpp"
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/event/break_even.hpp"
-#include "platewright/event/order_of_day.hpp"
+#include "platewright/event/cheapest_offers.hpp"
 #include "platewright/problem/catalogue/quotes.hpp"
 #include "platewright/quantity/read_amount.hpp"
 
@@ -24,9 +24,14 @@ PriceList prices_for(const PriceOptions& options, const Book& book, const Event*
   if (!options.day.empty()) {
     day = from_argument("--prices-on", [&] { return read_local_day(options.day); });
   }
-  PriceList prices = current_prices(
-      book.prices, day, options.cheapest ? SupplierChoice::cheapest : SupplierChoice::preferred);
+  PriceList prices = current_prices(book.prices, day);
   return options.round_unit_prices ? with_unit_prices_rounded(std::move(prices)) : prices;
+}
+
+/// `--cheapest`: by what the event makes it buy.
+void choose_offers(const PriceOptions& options, Occasion& occasion) {
+  if (!options.cheapest) return;
+  occasion.prices = with_cheapest_offers({occasion.event}, occasion.book, occasion.prices);
 }
 
 bool changes_anything(const PriceOptions& options) {
@@ -61,7 +66,9 @@ Occasion occasion_of(const Book& book, const std::string& file, const PriceOptio
   if (!event.has_terms) {
     throw Failure(at(problems::quote_terms_missing(in_quotes(event.name)), event.place));
   }
-  return {event, book.recipes, prices_for(options, book, &event)};
+  Occasion out{event, book.recipes, prices_for(options, book, &event)};
+  choose_offers(options, out);
+  return out;
 }
 
 std::vector<Rational> numbers_of_guests(const std::vector<std::string>& texts) {
@@ -167,11 +174,15 @@ Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& pr
   apply_changes(arguments.prices, book, occasion);
   Sheet sheet;
   if (whole_event) {
+    choose_offers(arguments.prices, occasion);
     sheet = event_answer(arguments, occasion);
   } else {
     const std::string& name = the_recipe(book, arguments.recipe, arguments.file).name;
     const Recipe& recipe = occasion.book.recipe(name);
     const ScaledRecipe scaled = scale(recipe, plan_from(arguments.scale, recipe, book));
+    if (arguments.prices.cheapest) {
+      occasion.prices = with_cheapest_offers(scaled, occasion.book, occasion.prices);
+    }
     sheet = recipe_answer(arguments, plate_cost(scaled, occasion.book, occasion.prices), event,
                           occasion.prices);
   }
@@ -190,6 +201,7 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
   }
   const Quote before = quote_of(occasion);
   apply_changes(arguments.prices, book, occasion);
+  choose_offers(arguments.prices, occasion);
   if (!arguments.agreed_price.empty()) {
     occasion.event.terms.agreed_price = Money::of(
         number_above_zero("--agreed-price", arguments.agreed_price), units::currency_unit);
@@ -231,7 +243,10 @@ Result run(const OrderArguments& arguments, const CommonOptions&, ProblemList& p
                                          [](const Event& left, const Event& right) {
                                            return left.at && right.at && left.at < right.at;
                                          });
-  const PriceList prices = prices_for(arguments.prices, book, &*earliest);
+  PriceList prices = prices_for(arguments.prices, book, &*earliest);
+  if (arguments.prices.cheapest) {
+    prices = with_cheapest_offers(book.events, book.recipes, std::move(prices));
+  }
   const Order order = order_of_day(book.events, book.recipes, prices);
   return {order_sheet(book.events, order, prices), {}, 80};
 }

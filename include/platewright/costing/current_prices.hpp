@@ -1,5 +1,5 @@
 #pragma once
-// Which of many offers counts: by day, by choice of supplier, and with a unit price rounded or not.
+// Which of many offers counts by day, and with a unit price rounded or not.
 
 #include <algorithm>
 #include <chrono>
@@ -12,10 +12,6 @@
 #include "platewright/costing/unit_price.hpp"
 
 namespace platewright {
-
-/// Preferred: in the order of the book. Cheapest: by the price of a unit, among the offers that are
-/// in the measure of the preferred one.
-enum class SupplierChoice { preferred, cheapest };
 
 namespace detail {
 
@@ -46,32 +42,15 @@ inline std::vector<Purchase> newest_offers(const std::vector<Purchase>& history,
   return out;
 }
 
-inline Rational price_of_canonical_unit(const Purchase& purchase) {
-  return purchase.price.in(units::currency_unit) / purchase.content.canonical();
-}
-
-inline void put_cheapest_first(std::vector<Purchase>& offers) {
-  if (offers.empty()) return;
-  const Unit unit = offers.front().content.unit;
-  const auto comparable = std::stable_partition(
-      offers.begin(), offers.end(),
-      [&](const Purchase& offer) { return same_measure(offer.content.unit, unit); });
-  std::stable_sort(offers.begin(), comparable, [](const Purchase& left, const Purchase& right) {
-    return price_of_canonical_unit(left) < price_of_canonical_unit(right);
-  });
-}
-
 }  // namespace detail
 
 /// The price list of one day: of every offer (one supplier, one pack) the newest price on or before
-/// it, the newest of all where no day is given. The offer that counts stands first. An ingredient
-/// all of whose prices are later has none left.
+/// it, the newest of all where no day is given. They stay in the order of
+/// the book. An ingredient all of whose prices are later has none left.
 inline PriceList current_prices(PriceList history,
-                                const std::optional<std::chrono::local_days>& day,
-                                SupplierChoice choice = SupplierChoice::preferred) {
+                                const std::optional<std::chrono::local_days>& day) {
   for (auto& [name, entry] : history.entries) {
     entry.purchases = detail::newest_offers(entry.purchases, day);
-    if (choice == SupplierChoice::cheapest) detail::put_cheapest_first(entry.purchases);
   }
   return history;
 }

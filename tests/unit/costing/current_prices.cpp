@@ -1,4 +1,4 @@
-// Price history, choice of supplier, by-products, and the printed sheets' rounding.
+// Price history, by-products, and the printed sheets' rounding.
 
 #include "platewright/costing/current_prices.hpp"
 
@@ -59,13 +59,6 @@ TEST_CASE("the newest price stands first and the history stays") {
 TEST_CASE("an offer that is not there yet is none") {
   const PriceList early = current_prices(history(), read_local_day("2027-07-31"));
   CHECK(early.entries.at("flour").purchases.size() == 1);
-}
-
-TEST_CASE("the cheapest supplier by the price of a unit stands first where that is asked") {
-  const PriceList cheapest = current_prices(history(), std::nullopt, SupplierChoice::cheapest);
-  CHECK(cheapest.entries.at("flour").purchases[0].supplier == "the mill");
-  const PriceList preferred = current_prices(history(), std::nullopt);
-  CHECK(preferred.entries.at("flour").purchases[0].supplier == "the market");
 }
 
 TEST_CASE("a unit price rounded before it is multiplied is another price") {
