@@ -1,6 +1,7 @@
 #pragma once
 // The allergens that must be declared, and the names they go by.
 
+#include <algorithm>
 #include <set>
 #include <string>
 #include <string_view>
@@ -23,6 +24,33 @@ struct Allergen {
   bool name_the_kind = false;        ///< the law wants the species or the grain named
   std::string source;
 };
+
+namespace detail {
+
+/// Everyday words that are wider than one allergen, with what each may mean. Taken for one of them,
+/// the other would be lost.
+struct WideAllergenWord {
+  std::vector<std::string_view> words;
+  std::vector<std::string_view> may_mean;
+};
+
+inline const std::vector<WideAllergenWord>& wide_allergen_words() {
+  static const std::vector<WideAllergenWord> list{
+      {{"nut", "nuts"}, {"tree nuts", "peanuts"}},
+      {{"shellfish", "shell fish", "shell-fish"}, {"crustaceans", "molluscs"}},
+      {{"seafood", "sea food", "sea-food"}, {"fish", "crustaceans", "molluscs"}}};
+  return list;
+}
+
+/// Whether `word` stands in `text` between spaces or the ends, or is all of it but for a slip of
+/// the fingers or two.
+inline bool means_word(std::string_view text, std::string_view word) {
+  const std::string spaced = " " + std::string(text) + " ";
+  if (spaced.find(" " + std::string(word) + " ") != std::string::npos) return true;
+  return word.size() > 6 && spelling_distance(text, word) <= 2;
+}
+
+}  // namespace detail
 
 /// Finds rows by key or by name; capitals do not matter. Holds what it was given.
 class AllergenTable {
@@ -59,6 +87,10 @@ class AllergenTable {
       }
       known.push_back(row.key);
     }
+    if (const std::string keys = keys_meant(wanted); !keys.empty()) {
+      throw Failure(problems::name_unknown("allergen", text, {},
+                                           "say which: " + keys + ", or all that are in it"));
+    }
     throw Failure(problems::name_unknown("allergen", text, known,
                                          "list them with `platewright tables allergens`"));
   }
@@ -81,6 +113,21 @@ class AllergenTable {
   }
 
  private:
+  /// The keys that a text with a wide word in it may mean; empty for any other text.
+  std::string keys_meant(const std::string& text) const {
+    std::string out;
+    for (const detail::WideAllergenWord& wide : detail::wide_allergen_words()) {
+      const bool said =
+          std::any_of(wide.words.begin(), wide.words.end(),
+                      [&](std::string_view word) { return detail::means_word(text, word); });
+      if (!said) continue;
+      for (const std::string_view key : wide.may_mean) {
+        if (!rows_of(key).empty()) out += (out.empty() ? "" : ", ") + in_quotes(key);
+      }
+    }
+    return out;
+  }
+
   std::vector<Allergen> rows_;
 };
 

@@ -21,6 +21,28 @@ TEST_CASE("an unknown allergen gets the nearest names") {
   CHECK(problem.remedy == "did you mean \"crustaceans\"?");
 }
 
+TEST_CASE("a word wider than one allergen is never taken for one of them") {
+  // 21 U.S.C. 321(qq) parts tree nuts from peanuts and crustaceans from fish; Regulation (EU)
+  // 1169/2011, Annex II, parts molluscs from crustaceans.
+  const AllergenTable table({{"tree nuts", "us", "tree nuts", {"hazelnut"}, {}, true, ""},
+                             {"peanuts", "us", "peanuts", {"peanut"}, {}, false, ""},
+                             {"fish", "us", "fish", {"cod"}, {}, true, ""},
+                             {"crustaceans", "eu", "crustaceans", {"crab"}, {}, true, ""},
+                             {"molluscs", "eu", "molluscs", {"squid"}, {}, false, ""}});
+  const auto remedy = [&](const char* text) {
+    return problem_of([&] { (void)table.key_for(text); }).remedy;
+  };
+  CHECK(remedy("nut") == "say which: \"tree nuts\", \"peanuts\", or all that are in it");
+  CHECK(remedy("Nut  butter") == remedy("nut"));
+  CHECK(remedy("shell fish") == "say which: \"crustaceans\", \"molluscs\", or all that are in it");
+  CHECK(remedy("shellfish") == remedy("shell fish"));
+  CHECK(remedy("shelfish") == remedy("shell fish"));
+  CHECK(remedy("seafood") ==
+        "say which: \"fish\", \"crustaceans\", \"molluscs\", or all that are in it");
+  CHECK(table.key_for("hazelnut") == "tree nuts");
+  CHECK(remedy("hazelnutt") == "did you mean \"hazelnut\"?");
+}
+
 TEST_CASE("two laws share a key") {
   const auto rows = allergen_rows().rows_of("milk");
   REQUIRE(rows.size() == 2);
