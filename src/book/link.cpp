@@ -8,7 +8,9 @@
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
+#include "platewright/problem/catalogue/safety.hpp"
 #include "platewright/recipe/portions_by_yield.hpp"
+#include "platewright/recipe/recipe_safety.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 
 namespace platewright::reading {
@@ -36,6 +38,7 @@ class Linker {
     count_portions_by_yield(book_.recipes);
     for (const auto& [name, recipe] : book_.recipes.recipes) check_portions(recipe);
     check_by_products();
+    for (const auto& [name, recipe] : book_.recipes.recipes) check_safety(recipe);
     for (const Event& event : book_.events) {
       for (const MenuLine& line : event.menu) {
         problems_.attempt(line.place, [&] {
@@ -113,6 +116,14 @@ class Linker {
         throw Failure(problems::by_products_worth_more(ingredient.name));
       }
     }
+  }
+
+  /// Meat can't be told from its name: where no line says what it is, the cook has to be told.
+  void check_safety(const Recipe& recipe) {
+    if (!pull_temperature(recipe)) return;
+    const RecipeSafety safety = safety_of(recipe, book_.recipes);
+    if (!safety.not_known()) return;
+    problems_.add(as_warning(at(problems::safety_not_stated(safety.not_stated), recipe.place)));
   }
 
   void check_steps(const Recipe& recipe) {

@@ -17,7 +17,10 @@ class EntryReader {
     read_yields();
     read_weights();
     read_allergens();
-    if (const auto safety = fields_.text("safety")) ingredient_.safety = *safety;
+    if (const auto kind = fields_.read<std::string>(
+            "safety", [&](const std::string& text) { return tables().safety.key_for(text); })) {
+      ingredient_.safety = *kind;
+    }
     prices.free = fields_.flag("free");
     for (const yaml::Node& node : fields_.list("buy")) {
       yaml::Fields buy(node, reading_.context(), fields_.path() + " > buy");
@@ -50,10 +53,12 @@ class EntryReader {
     take("produce", [&](const std::string& name) {
       const Produce& row = tables().yields.produce(name);
       use_ladder(key_of(row), ladder_of(row));
+      ingredient_.safety = no_minimum_applies;
     });
     take("grain", [&](const std::string& name) {
       const Grain& row = tables().yields.grain(name);
       use_ladder(row.name, ladder_of(row));
+      ingredient_.safety = no_minimum_applies;
     });
     if (rows > 1) {
       reading_.problems.add(

@@ -125,7 +125,9 @@ void read_cut(yaml::Fields& fields, const Reading& reading, YieldRows& rows) {
   cut.name = names.name;
   cut.names = names.others;
   cut.species = fields.text("species").value_or("");
-  cut.safety = fields.text("safety").value_or("whole cut");
+  const auto kind = fields.read<std::string>(
+      "safety", [&](const std::string& text) { return reading.book.tables.safety.key_for(text); });
+  cut.safety = kind.value_or("whole cut");
   cut.bought = fields.text("bought").value_or("");
   cut.imps = fields.text("imps").value_or("");
   std::vector<Rung> rungs;

@@ -4,6 +4,7 @@
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
+#include "platewright/problem/catalogue/safety.hpp"
 #include "platewright/quantity/read_temperature.hpp"
 
 namespace platewright::reading {
@@ -18,8 +19,7 @@ class RecipeReader {
     attempt("makes", true, "makes: 10 portions of 6 oz",
             [&](const std::string& text) { read_makes(text); });
     attempt("tested on", false, "", [&](const std::string& text) { read_tested(text); });
-    attempt("rest", false, "",
-            [&](const std::string& text) { recipe_.rest = to_duration(reading_.amount(text)); });
+    attempt("rest", false, "", [&](const std::string& text) { read_rest(text); });
     read_recipe_size(reading_, top_, recipe_);
     read_lines();
     read_oven();
@@ -177,8 +177,28 @@ class RecipeReader {
             at(problems::wrong_shape(yaml::shape_of(item), "an oven setting"), place));
         continue;
       }
-      reading_.problems.attempt(place, [&] { recipe_.oven.push_back(oven_step(item.text)); });
+      reading_.problems.attempt(place, [&] {
+        recipe_.oven.push_back(oven_step(item.text));
+        warn_of_oven(recipe_.oven.back().oven, item.text, place);
+      });
     }
+  }
+
+  /// Ovens of the trade go from a plate warmer to a pizza oven: common practice, no source.
+  void warn_of_oven(const Temperature& oven, const std::string& text, const Place& place) const {
+    if (oven >= Temperature::fahrenheit(100) && oven <= Temperature::fahrenheit(600)) return;
+    reading_.problems.add(as_warning(at(problems::oven_temperature_unusual(text), place)));
+  }
+
+  /// Food that is neither hot nor cold keeps for the hours of FDA Food Code 2022, 3-501.19.
+  void read_rest(const std::string& text) {
+    recipe_.rest = to_duration(reading_.amount(text));
+    const auto limit = reading_.book.tables.safety.limit("time as control, hot");
+    if (!limit || !limit->within || *recipe_.rest <= *limit->within) return;
+    reading_.problems.add(
+        as_warning(at(problems::rest_too_long(text, as_mixed(limit->within->in(units::hour)) + " h",
+                                              limit->source + ", " + limit->row),
+                      top_.place(*top_.find("rest"), "rest"))));
   }
 
   /// `450 F for 25 min`, `325 F until 130 F inside`, `325 F for 1 h 40 min until 130 F inside`.
@@ -192,7 +212,17 @@ class RecipeReader {
       step.until = read_temperature(split_at(until.after, " inside").before);
     }
     if (!step.time && !step.until) throw Failure(problems::oven_step_malformed(text));
+    if (step.until) check_inside(step, text);
     return step;
+  }
+
+  /// Food holds water, which freezes at 32 F and boils at 212 F (NIST SP 811, B.8), and gets no
+  /// hotter than its oven.
+  static void check_inside(const OvenStep& step, const std::string& text) {
+    if (*step.until < Temperature::celsius(0) || *step.until > Temperature::celsius(100)) {
+      throw Failure(problems::inside_temperature_impossible(text));
+    }
+    if (*step.until > step.oven) throw Failure(problems::inside_above_oven(text));
   }
 
   void read_steps() {

@@ -1,6 +1,6 @@
 #pragma once
-// Some rows of the FDA Food Code 2022 (3-401.11, 3-501.16) and of the USDA FSIS chart of safe
-// minimum internal temperatures.
+// Some rows of the FDA Food Code 2022 (3-401.11, 3-501.16, 3-501.19) and of the USDA FSIS chart of
+// safe minimum internal temperatures.
 
 #include "platewright/quantity/units.hpp"
 #include "platewright/safety/safety_table.hpp"
@@ -56,13 +56,41 @@ inline SafetyTable safety_rows() {
        {},
        code,
        "3-401.11(A)(3)",
-       ""}};
+       ""},
+      {"stuffed fish, meat or poultry",
+       "stuffed",
+       code,
+       "food service",
+       fahrenheit(165),
+       {},
+       {},
+       code,
+       "3-401.11(A)(3)",
+       ""},
+      {"ground meat",
+       "ground",
+       code,
+       "food service",
+       fahrenheit(155),
+       {},
+       Duration::of(17, units::second),
+       code,
+       "3-401.11(A)(2)",
+       ""},
+      {"ground meat", "ground", chart, "consumer", fahrenheit(160), {}, {}, chart, "", ""}};
   out.roast_holds = {{fahrenheit(130), minutes(112), code, "3-401.11(B)"},
                      {fahrenheit(131), minutes(89), code, "3-401.11(B)"},
                      {fahrenheit(133), minutes(56), code, "3-401.11(B)"},
                      {fahrenheit(158), Duration{}, code, "3-401.11(B)"}};
   out.limits = {
-      {"hot holding, minimum", "hot holding", fahrenheit(135), {}, code, "3-501.16(A)(1)", ""}};
+      {"hot holding, minimum", "hot holding", fahrenheit(135), {}, code, "3-501.16(A)(1)", ""},
+      {"time instead of temperature, up to 4 h", "time as control, hot", fahrenheit(135),
+       minutes(240), code, "3-501.19(B)", ""},
+      {"", "oven, still, small roast", fahrenheit(350), {}, code, "3-401.11(B)(2)", ""},
+      {"", "oven, still, large roast", fahrenheit(250), {}, code, "3-401.11(B)(2)", ""},
+      {"", "oven, convection, small roast", fahrenheit(325), {}, code, "3-401.11(B)(2)", ""},
+      {"", "oven, convection, large roast", fahrenheit(250), {}, code, "3-401.11(B)(2)", ""},
+      {"", "oven, humid", fahrenheit(250), {}, code, "3-401.11(B)(2)", ""}};
   return out;
 }
 

@@ -28,7 +28,8 @@ struct Ingredient {
   /// Meat or poultry, whose amounts in recipes are weights as purchased unless a line says
   /// otherwise.
   bool is_cut = false;
-  /// Which minimum temperature applies (`whole cut`, `poultry`, ...); empty where none does.
+  /// Which minimum temperature applies (`whole cut`, `poultry`, ...); `none` where none does, empty
+  /// where the book does not say.
   std::string safety;
   std::string species;
   /// Allergens by key; nothing where the book does not say.

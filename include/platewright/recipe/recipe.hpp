@@ -130,6 +130,13 @@ inline std::string content_word(const Recipe& recipe) {
   return recipe.makes.portions ? "portion" : "batch";
 }
 
+/// The temperatures of the oven, in the order of its settings.
+inline std::vector<Temperature> oven_temperatures(const Recipe& recipe) {
+  std::vector<Temperature> out;
+  for (const OvenStep& step : recipe.oven) out.push_back(step.oven);
+  return out;
+}
+
 /// The inside temperature at which the meat comes out of the oven: that of the last step that has
 /// one.
 inline std::optional<Temperature> pull_temperature(const Recipe& recipe) {

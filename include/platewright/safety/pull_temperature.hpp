@@ -17,6 +17,7 @@ enum class Advisory {
   not_needed,   ///< the minimum is reached
   unless_held,  ///< below the minimum, but a roast that is held long enough needs none
   needed,       ///< below the minimum, and no hold makes up for it
+  cook_on,      ///< below the minimum, and no notice to guests makes such food safe
 };
 
 /// One authority's minimum against the pull temperature.
@@ -36,6 +37,8 @@ struct PullCheck {
   /// 3-401.11(B)); nothing for other food and below its table.
   std::optional<RoastHold> hold;
   Advisory advisory = Advisory::no_minimum;
+  /// The highest minimum that counts and is not reached; nothing where all of them are.
+  std::optional<MinimumTemperature> cook_to;
 };
 
 namespace detail {
@@ -45,15 +48,27 @@ inline bool may_be_held(std::string_view key) {
   return key == "whole cut" || key == "cured";
 }
 
-/// The Food Code's minimums decide; those for consumers only where it has no row for this food.
-inline bool falls_short(const std::vector<MinimumCheck>& checks) {
+/// Food that guests may choose to eat undercooked once they are told (FDA Food Code 2022,
+/// 3-401.11(D) and 3-603.11): whole cuts, fish, eggs. Poultry, ground, tenderised, stuffed and
+/// reheated food, and wild game, is never called acceptable here: what is harmful is inside it.
+inline bool may_be_undercooked(std::string_view key) {
+  return may_be_held(key) || key == "fish" || key == "eggs" || key == "eggs, held" ||
+         key == "ratites";
+}
+
+/// The highest minimum that is not reached. The Food Code's decide; those for consumers only where
+/// it has no row for this food.
+inline std::optional<MinimumTemperature> minimum_missed(const std::vector<MinimumCheck>& checks) {
   const auto for_service = [](const MinimumCheck& check) {
     return check.minimum.audience == "food service";
   };
   const bool any = std::any_of(checks.begin(), checks.end(), for_service);
-  return std::any_of(checks.begin(), checks.end(), [&](const MinimumCheck& check) {
-    return !check.reached && (!any || for_service(check));
-  });
+  std::optional<MinimumTemperature> out;
+  for (const MinimumCheck& check : checks) {
+    if (check.reached || (any && !for_service(check))) continue;
+    if (!out || out->at < check.minimum.at) out = check.minimum;
+  }
+  return out;
 }
 
 }  // namespace detail
@@ -77,8 +92,11 @@ inline PullCheck check_pull_temperature(std::string_view key, const Temperature&
   }
   if (detail::may_be_held(key)) out.hold = table.roast_hold_at(pull);
   if (out.checks.empty()) return out;
-  if (!detail::falls_short(out.checks)) {
+  out.cook_to = detail::minimum_missed(out.checks);
+  if (!out.cook_to) {
     out.advisory = Advisory::not_needed;
+  } else if (!detail::may_be_undercooked(key)) {
+    out.advisory = Advisory::cook_on;
   } else {
     out.advisory = out.hold ? Advisory::unless_held : Advisory::needed;
   }

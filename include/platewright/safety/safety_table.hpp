@@ -1,15 +1,22 @@
 #pragma once
 // Minimum temperatures, holds and limits, as the authorities print them.
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/failure.hpp"
 #include "platewright/quantity/temperature.hpp"
+#include "platewright/yield/detail/folded_name.hpp"
 
 namespace platewright {
+
+/// What a book writes as the kind of an ingredient for which no minimum applies: flour, sugar.
+inline constexpr std::string_view no_minimum_applies = "none";
 
 /// What one authority asks of one kind of food. A lower figure of one never replaces another's.
 struct MinimumTemperature {
@@ -57,6 +64,27 @@ struct SafetyTable {
       if (row.key == key) out.push_back(row);
     }
     return out;
+  }
+
+  /// The kinds of food that have a minimum, in the order of the table.
+  std::vector<std::string> keys() const {
+    std::vector<std::string> out;
+    for (const MinimumTemperature& row : minimums) {
+      if (std::find(out.begin(), out.end(), row.key) == out.end()) out.push_back(row.key);
+    }
+    return out;
+  }
+
+  /// The kind of food called so, or `none`; capitals do not matter. Throws Failure with the nearest
+  /// kinds: a word that no row has would take every minimum off the card.
+  std::string key_for(std::string_view text) const {
+    const std::string wanted = detail::folded_name(text);
+    std::vector<std::string> known = keys();
+    known.emplace_back(no_minimum_applies);
+    for (const std::string& key : known) {
+      if (detail::folded_name(key) == wanted) return key;
+    }
+    throw Failure(problems::word_unknown("kind of food", text, known));
   }
 
   /// The step table's row for a temperature: between two rows the lower temperature with its longer

@@ -5,6 +5,7 @@
 #include "card/sheets/recipe_card_method.hpp"
 #include "card/sheets/recipe_card_parts.hpp"
 #include "card/sheets/recipe_card_size.hpp"
+#include "card/sheets/safety_boxes.hpp"
 
 namespace platewright {
 namespace {
@@ -88,7 +89,7 @@ Sheet batch_card(const std::vector<ScaledRecipe>& sizes, const Book& book,
   if (Facts oven = card::oven_facts(sizes.front(), views.main); !oven.facts.empty()) {
     sheet.add(std::move(oven));
   }
-  for (Box& box : card::safety_boxes(sheet, recipe, book)) sheet.add(std::move(box));
+  for (Box& box : card::safety_boxes(sheet, sizes.front(), book)) sheet.add(std::move(box));
   if (!recipe.steps.empty()) sheet.add(card::method_of_any_size(recipe));
   if (!recipe.notes.empty()) sheet.add(Paragraphs{"notes", "Notes", recipe.notes});
   return sheet;

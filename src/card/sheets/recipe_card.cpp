@@ -5,6 +5,7 @@
 #include "card/sheets/recipe_card_method.hpp"
 #include "card/sheets/recipe_card_parts.hpp"
 #include "card/sheets/recipe_card_size.hpp"
+#include "card/sheets/safety_boxes.hpp"
 #include "platewright/card/number_text.hpp"
 
 namespace platewright {
@@ -68,7 +69,7 @@ void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
   if (Facts oven = oven_facts(scaled, views.main); !oven.facts.empty()) {
     sheet.add(std::move(oven));
   }
-  for (Box& box : safety_boxes(sheet, *scaled.recipe, book)) sheet.add(std::move(box));
+  for (Box& box : safety_boxes(sheet, scaled, book)) sheet.add(std::move(box));
   if (!scaled.recipe->steps.empty()) sheet.add(method(scaled, book, views));
   if (!scaled.recipe->notes.empty()) {
     sheet.add(Paragraphs{"notes", "Notes", scaled.recipe->notes});

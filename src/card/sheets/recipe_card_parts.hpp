@@ -1,5 +1,5 @@
 #pragma once
-// The parts of a recipe card that need the book: rows, weights, allergens, temperatures.
+// The parts of a recipe card that need the book: rows and weights.
 
 #include <optional>
 #include <string>
@@ -53,11 +53,5 @@ Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& l
 /// recipe without a cut. Whose yields they are is cited on the sheet.
 std::optional<Bars> meat_weights(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
                                  const KitchenView& view);
-
-/// Allergens with the ingredients that bring them, and what the book does not say.
-Box allergen_box(const Recipe& recipe, const Book& book);
-
-/// For each kind of meat the pull temperature beside the authorities' minimums.
-std::vector<Box> safety_boxes(Sheet& sheet, const Recipe& recipe, const Book& book);
 
 }  // namespace platewright::card

@@ -126,6 +126,16 @@ TEST_CASE("an allergen that is not known names the nearest") {
   CHECK(files.problems.all().front().remedy.find("milk") != std::string::npos);
 }
 
+TEST_CASE("a kind of food that is not known names the nearest") {
+  SmallBook files(Files{{"l.yaml", entry("safety: poutlry")}});
+  CHECK_FALSE(files.read({"l.yaml"}));
+  CHECK(files.ids() == Ids{"word-unknown"});
+  CHECK(files.problems.all().front().remedy == "did you mean \"poultry\"?");
+  CHECK(ids_of_entry("safety: ground meat") == Ids{"word-unknown"});
+  CHECK(ids_of_entry("safety: Whole cut").empty());
+  CHECK(ids_of_entry("safety: none").empty());
+}
+
 TEST_CASE("one row of yields for an entry, and the cook's own test on top of it") {
   CHECK(ids_of_entry("cut: \"lamb leg, bone-in, roasted\", grain: \"pearl barley, boiled\"") ==
         Ids{"yield-chosen-twice"});

@@ -36,6 +36,16 @@ TEST_CASE("a unit of one's own") {
   CHECK(book->tables.units.find("cup", MeasuringSystem::us).size() == 700);
 }
 
+TEST_CASE("a cut of one's own is of a kind that has a minimum temperature") {
+  const auto ids = [](const std::string& kind) {
+    return ids_of_tables("cuts:\n  - cut: goat leg\n    safety: " + kind +
+                         "\n    rungs: [{from: purchased, to: served, yield: 0.45, source: our "
+                         "test}]\n");
+  };
+  CHECK(ids("ground").empty());
+  CHECK(ids("grounded") == Ids{"word-unknown"});
+}
+
 TEST_CASE("weights of one's own come before the built-in ones") {
   SmallBook files(Files{{"t.yaml",
                          "tables: ours\ndensities:\n"

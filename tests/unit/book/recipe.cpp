@@ -135,6 +135,49 @@ TEST_CASE("oven settings, times and steps that can't be read") {
   CHECK(ids_of_recipe(with("steps: [[a]]\n")).front() == "wrong-shape");
 }
 
+TEST_CASE("temperatures that food and ovens can't have") {
+  const auto ids = [](const std::string& oven) {
+    return ids_of_recipe(with("oven: [" + oven + "]\n"));
+  };
+  CHECK(ids("325 F until 20 F inside") == Ids{"inside-temperature"});
+  CHECK(ids("325 F until 31.9 F inside") == Ids{"inside-temperature"});
+  CHECK(ids("325 F until 32 F inside").empty());
+  CHECK(ids("450 F until 212 F inside").empty());
+  CHECK(ids("450 F until 213 F inside") == Ids{"inside-temperature"});
+  CHECK(ids("150 F until 165 F inside") == Ids{"inside-above-oven"});
+  CHECK(ids("60 C until 140 F inside").empty());
+  CHECK(ids("3750 F for 20 min") == Ids{"oven-temperature-unusual"});
+  CHECK(ids("99 F for 20 min") == Ids{"oven-temperature-unusual"});
+  CHECK(ids("100 F for 20 min").empty());
+  CHECK(ids("600 F for 20 min").empty());
+}
+
+TEST_CASE("a rest is four hours at most") {
+  // FDA Food Code 2022, 3-501.19(B)
+  CHECK(ids_of_recipe(with("rest: 4 h\n")).empty());
+  CHECK(ids_of_recipe(with("rest: 241 min\n")) == Ids{"rest-too-long"});
+  CHECK(ids_of_recipe(with("rest: 400 days\n")) == Ids{"rest-too-long"});
+}
+
+TEST_CASE("cooked until a temperature, it says of what kind the food is") {
+  const auto ids = [](const std::string& ingredient) {
+    SmallBook files(Files{
+        {"r.yaml",
+         "recipe: a\nmakes: 2 qt\noven: [400 F until 140 F inside]\n"
+         "ingredients: [{thighs: 5 lb}, {carrot: 1 lb}]\n"},
+        {"l.yaml", "currency: USD\nlarder:\n  thighs: {free: yes, allergens: none" + ingredient +
+                       "}\n"
+                       "  carrot: {produce: \"carrot, peeled\", free: yes, allergens: "
+                       "none}\n"}});
+    files.read({"r.yaml", "l.yaml"});
+    return files.ids();
+  };
+  CHECK(ids("") == Ids{"safety-not-stated"});
+  CHECK(ids(", safety: Poultry").empty());
+  CHECK(ids(", safety: none").empty());
+  CHECK(ids(", safety: poutlry").front() == "word-unknown");
+}
+
 TEST_CASE("a step uses lines of its recipe, and every line if any") {
   CHECK(ids_of_recipe(with("steps: [{do: Mix., uses: [lamb, slat]}]\n")) ==
         Ids{"step-uses-unknown", "line-not-used"});

@@ -51,7 +51,7 @@ TEST_CASE("at the minimum no advisory is needed") {
 TEST_CASE("the step table is for roasts alone") {
   const PullCheck result = check("poultry", 158);
   CHECK(!result.hold);
-  CHECK(result.advisory == Advisory::needed);
+  CHECK(result.advisory == Advisory::cook_on);
   CHECK(check("poultry", 165).advisory == Advisory::not_needed);
 }
 
@@ -62,6 +62,30 @@ TEST_CASE("the rule for food service decides before the one for consumers") {
   CHECK(result.advisory == Advisory::not_needed);
   // No rule for food service here: the consumer's one decides.
   CHECK(check("cured", 140).advisory == Advisory::unless_held);
+}
+
+TEST_CASE("no notice makes up for poultry or ground meat below the minimum") {
+  // FDA Food Code 2022, 3-401.11(A)(3): 165 F; (A)(2): 155 F for 17 s
+  const PullCheck bird = check("poultry", 150);
+  CHECK(bird.advisory == Advisory::cook_on);
+  REQUIRE(bird.cook_to.has_value());
+  CHECK(bird.cook_to->at == Temperature::fahrenheit(165));
+  CHECK(bird.cook_to->audience == "food service");
+  const PullCheck ground = check("ground", 130);
+  CHECK(ground.advisory == Advisory::cook_on);
+  REQUIRE(ground.cook_to.has_value());
+  CHECK(ground.cook_to->at == Temperature::fahrenheit(155));
+  CHECK(ground.cook_to->hold == Duration::of(17, units::second));
+  CHECK(check("ground", 155).advisory == Advisory::not_needed);
+  CHECK(!check("ground", 155).cook_to);
+  CHECK(check("stuffed", 150).advisory == Advisory::cook_on);
+}
+
+TEST_CASE("guests may choose eggs and rare whole cuts once they are told") {
+  // FDA Food Code 2022, 3-401.11(D) and 3-603.11
+  CHECK(check("eggs", 140).advisory == Advisory::needed);
+  CHECK(check("whole cut", 120).advisory == Advisory::needed);
+  CHECK(check("whole cut", 120).cook_to->at == Temperature::fahrenheit(145));
 }
 
 TEST_CASE("without a rest no authority's rest is kept") {

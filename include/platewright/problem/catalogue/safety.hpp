@@ -1,0 +1,51 @@
+#pragma once
+// What can be wrong with temperatures and times of cooking, and what a book leaves unsaid of them.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
+
+namespace platewright::problems {
+
+inline Problem safety_not_stated(const std::vector<std::string>& ingredients) {
+  return make_problem("safety-not-stated",
+                      "a temperature inside, and no word on what kind of food " +
+                          detail::one_of(ingredients) + " is",
+                      "`safety: poultry`, `whole cut`, `ground`, `fish` or `eggs` for what comes "
+                      "from an animal, and `safety: none` for the rest",
+                      "write it in the larder; until then the card says that the minimum "
+                      "temperature is not known");
+}
+
+inline Problem inside_temperature_impossible(std::string_view text) {
+  return make_problem("inside-temperature", in_quotes(text),
+                      "a temperature inside from 32 F to 212 F (0 C to 100 C)",
+                      "correct the temperature or its scale");
+}
+
+inline Problem inside_above_oven(std::string_view text) {
+  return make_problem(
+      "inside-above-oven", in_quotes(text),
+      "a temperature inside that is not above the oven's, which the food can't pass",
+      "correct one of the two");
+}
+
+inline Problem oven_temperature_unusual(std::string_view text) {
+  return make_problem("oven-temperature-unusual", in_quotes(text),
+                      "an oven from 100 F to 600 F (38 C to 316 C)",
+                      "correct the temperature or its scale, if it is not meant");
+}
+
+inline Problem rest_too_long(std::string_view text, std::string_view most,
+                             std::string_view source) {
+  return make_problem("rest-too-long", "a rest of " + in_quotes(text),
+                      "a rest of " + std::string(most) + " at most (" + std::string(source) + ")",
+                      "correct the time or its unit; food that waits longer is kept at 135 F or "
+                      "above, or cooled to 41 F or below");
+}
+
+}  // namespace platewright::problems

@@ -1,0 +1,77 @@
+#pragma once
+// The kinds of food in a recipe that have a minimum temperature.
+
+#include <algorithm>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "platewright/recipe/recipe_book.hpp"
+#include "platewright/safety/safety_table.hpp"
+
+namespace platewright {
+
+/// One kind of food, by its key, and the ingredients that are of it.
+struct FoodKind {
+  std::string key;
+  std::vector<std::string> ingredients;
+};
+
+struct RecipeSafety {
+  std::vector<FoodKind> kinds;  ///< in the order of the lines
+  /// Ingredients of which the book does not say what kind they are. Whether one of them comes from
+  /// an animal can't be told from its name.
+  std::vector<std::string> not_stated;
+
+  /// No minimum can be named, and it can't be ruled out that there is one.
+  bool not_known() const { return kinds.empty() && !not_stated.empty(); }
+};
+
+namespace detail {
+
+inline void add_kinds(const Recipe& recipe, const RecipeBook& book, RecipeSafety& out) {
+  const auto add_once = [](std::vector<std::string>& names, const std::string& name) {
+    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+  };
+  for (const RecipeLine& line : recipe.lines) {
+    const Ingredient* ingredient = line.is_recipe ? nullptr : book.find_ingredient(line.name);
+    if (ingredient == nullptr || ingredient->safety == no_minimum_applies) continue;
+    if (ingredient->safety.empty()) {
+      add_once(out.not_stated, line.name);
+      continue;
+    }
+    auto kind = std::find_if(out.kinds.begin(), out.kinds.end(), [&](const FoodKind& known) {
+      return known.key == ingredient->safety;
+    });
+    if (kind == out.kinds.end()) {
+      kind = out.kinds.insert(out.kinds.end(), {ingredient->safety, {}});
+    }
+    add_once(kind->ingredients, line.name);
+  }
+}
+
+}  // namespace detail
+
+/// The kinds among the recipe's own lines. Where there are none, and the recipe is cooked until a
+/// temperature inside, those of the nearest recipes that it is made of: a pie is cooked with its
+/// filling, while a stock in a gravy has been cooked before. It never fails.
+inline RecipeSafety safety_of(const Recipe& recipe, const RecipeBook& book) {
+  RecipeSafety out;
+  std::set<std::string> seen{recipe.name};
+  std::vector<const Recipe*> level{&recipe};
+  while (!level.empty() && out.kinds.empty()) {
+    std::vector<const Recipe*> below;
+    for (const Recipe* current : level) {
+      detail::add_kinds(*current, book, out);
+      for (const RecipeLine& line : current->lines) {
+        const Recipe* next = line.is_recipe ? book.find_recipe(line.name) : nullptr;
+        if (next != nullptr && seen.insert(line.name).second) below.push_back(next);
+      }
+    }
+    if (!pull_temperature(recipe)) break;
+    level = std::move(below);
+  }
+  return out;
+}
+
+}  // namespace platewright

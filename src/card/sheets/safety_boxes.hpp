@@ -1,0 +1,28 @@
+#pragma once
+// Allergens and temperatures, as cards and clients' sheets print them.
+
+#include <string>
+#include <vector>
+
+#include "platewright/book/book.hpp"
+#include "platewright/card/sheet.hpp"
+#include "platewright/recipe/recipe_allergens.hpp"
+#include "platewright/recipe/scaled_recipe.hpp"
+
+namespace platewright::card {
+
+/// `garlic, flour`.
+std::string listed(const std::vector<std::string>& names);
+
+/// Each allergen with the ingredients that bring it, as in `milk: butter, cream`; where every
+/// ingredient is said to have none, that.
+std::vector<std::string> allergen_lines(const RecipeAllergens& allergens);
+
+/// Allergens with the ingredients that bring them, and what the book does not say.
+Box allergen_box(const Recipe& recipe, const Book& book);
+
+/// For each kind of meat the pull temperature beside the authorities' minimums; where the book does
+/// not say what kind of food is cooked until a temperature, a box that says so.
+std::vector<Box> safety_boxes(Sheet& sheet, const ScaledRecipe& scaled, const Book& book);
+
+}  // namespace platewright::card

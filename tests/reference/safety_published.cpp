@@ -1,0 +1,87 @@
+// The built-in minimums and limits against the paragraphs of the FDA Food Code 2022 and the chart
+// of USDA FSIS that they come from, typed in once more.
+
+#include <string>
+
+#include "platewright/book/tables.hpp"
+#include "platewright/safety/pull_temperature.hpp"
+#include "platewright/safety/roast_oven.hpp"
+#include "support/catch.hpp"
+
+using namespace platewright;
+
+namespace {
+
+const Tables& tables() {
+  static const Tables out = built_in_tables();
+  return out;
+}
+
+PullCheck check(const char* key, int degrees) {
+  return check_pull_temperature(key, Temperature::fahrenheit(degrees), std::nullopt,
+                                tables().safety);
+}
+
+RoastOvenCheck roast_oven(int pounds, int degrees) {
+  return check_roast_oven({Temperature::fahrenheit(degrees)}, Mass::of(pounds, units::pound),
+                          tables().safety)
+      .value();
+}
+
+}  // namespace
+
+TEST_CASE("the oven of a whole meat roast") {
+  // FDA Food Code 2022, 3-401.11(B)(2), the table of ovens: still, dry 350 F under 10 lb and 250 F
+  // from 10 lb on; convection 325 F and 250 F; high humidity 250 F or less for either.
+  CHECK(roast_oven(9, 350).still_meets);
+  CHECK_FALSE(roast_oven(9, 349).still_meets);
+  CHECK(roast_oven(9, 325).convection_meets);
+  CHECK_FALSE(roast_oven(9, 324).convection_meets);
+  CHECK(roast_oven(10, 250).still_meets);
+  CHECK(roast_oven(10, 250).convection_meets);
+  CHECK_FALSE(roast_oven(10, 249).still_meets);
+  CHECK(roast_oven(9, 250).humid_meets);
+  CHECK_FALSE(roast_oven(9, 251).humid_meets);
+}
+
+TEST_CASE("the minimums of food service") {
+  // FDA Food Code 2022, 3-401.11(A)(1) to (3)
+  CHECK(check("whole cut", 145).advisory == Advisory::not_needed);
+  CHECK(check("fish", 145).advisory == Advisory::not_needed);
+  CHECK(check("fish", 144).advisory == Advisory::needed);
+  CHECK(check("ground", 155).advisory == Advisory::not_needed);
+  CHECK(check("ground", 154).advisory == Advisory::cook_on);
+  CHECK(check("injected or tenderised", 154).advisory == Advisory::cook_on);
+  CHECK(check("poultry", 165).advisory == Advisory::not_needed);
+  CHECK(check("poultry", 164).advisory == Advisory::cook_on);
+  CHECK(check("stuffed", 164).advisory == Advisory::cook_on);
+  CHECK(check("game", 164).advisory == Advisory::cook_on);
+}
+
+TEST_CASE("how long food may be neither hot nor cold") {
+  // FDA Food Code 2022, 3-501.19(B): 4 h from 135 F or above
+  const auto limit = tables().safety.limit("time as control, hot");
+  REQUIRE(limit.has_value());
+  CHECK(limit->within == Duration::of(4, units::hour));
+  CHECK(limit->at == Temperature::fahrenheit(135));
+}
+
+TEST_CASE("every built-in cut is of a kind that has a minimum") {
+  for (const Cut& cut : built_in_yields().cuts) {
+    INFO(cut.name);
+    CHECK_FALSE(tables().safety.minimums_for(cut.safety).empty());
+  }
+}
+
+TEST_CASE("allergens by the names that cooks write") {
+  // The keys are those of 21 U.S.C. 321(qq) and of Regulation (EU) 1169/2011, Annex II; the
+  // everyday names: common practice, no source.
+  const AllergenTable& table = tables().allergens;
+  CHECK(table.key_for("Shrimps") == "crustaceans");
+  CHECK(table.key_for("mollusk") == "molluscs");
+  CHECK(table.key_for("scallop") == "molluscs");
+  CHECK(table.key_for("tree nut") == "tree nuts");
+  CHECK(table.key_for("cashew nuts") == "tree nuts");
+  CHECK(table.key_for("egg yolks") == "eggs");
+  CHECK(table.key_for("oat") == "cereals containing gluten");
+}
