@@ -98,7 +98,8 @@ Result run(const TimelineArguments& arguments, const CommonOptions&, ProblemList
   const Event& event = the_event(book, arguments.file);
   const Production production = plan_production(event, book.recipes, book.prices);
   const Order order = make_order(event, production, book.recipes, book.prices);
-  return {timeline_sheet(event, make_timeline(event, production, order)), {}, 80};
+  return {
+      timeline_sheet(event, make_timeline(event, production, order, book.tables.safety)), {}, 80};
 }
 
 }  // namespace platewright::cli

@@ -39,6 +39,27 @@ inline void add_orders(const Order& order, Timeline& timeline) {
   }
 }
 
+/// The dishes that stand too long (FDA Food Code 2022, 3-501.19). Only the time between the oven
+/// and the serving is known: whether the food is kept hot or cooled in it, the book does not say.
+inline std::vector<StandingFood> standing_too_long(const Production& production,
+                                                   const Timeline& timeline,
+                                                   const SafetyTable& safety) {
+  std::vector<StandingFood> out;
+  const auto limit = safety.limit("time as control, hot");
+  if (!limit || !limit->within) return out;
+  for (const DishPlan& dish : production.dishes) {
+    const std::string& name = dish.scaled.recipe->name;
+    for (const TimelineEntry& entry : timeline.entries) {
+      if (entry.kind != TimelineKind::pull || entry.recipe != name) continue;
+      const std::chrono::minutes wait = timeline.served - entry.earliest.value_or(entry.latest);
+      const Duration longest = Duration::of(Rational(wait.count()), units::minute);
+      if (longest <= *limit->within) continue;
+      if (out.empty() || out.back().recipe != name) out.push_back({name, longest, *limit});
+    }
+  }
+  return out;
+}
+
 }  // namespace detail
 
 /// What has to begin when. Steps of a method follow each other; the oven, and then the rest, come
@@ -46,10 +67,11 @@ inline void add_orders(const Order& order, Timeline& timeline) {
 /// a gravy) begins when the rest is over: one that is really done during the rest makes the plan
 /// early, never late. A sub-recipe is ready before anything of the recipe that uses it begins.
 /// Steps without a time are not listed. Orders and deliveries stand at midnight of their last day,
-/// one delivery for each supplier and day. Throws Failure for an event that does not say when the
+/// one delivery for each supplier and day. By the limits of `safety`, if it has any, dishes are
+/// named that stand too long after the oven. Throws Failure for an event that does not say when the
 /// food is served, and for a step that takes more than a year.
-inline Timeline make_timeline(const Event& event, const Production& production,
-                              const Order& order) {
+inline Timeline make_timeline(const Event& event, const Production& production, const Order& order,
+                              const SafetyTable& safety = {}) {
   if (!event.at) throw Failure(at(problems::event_without_time(event.name), event.place));
   Timeline out;
   out.served = *event.at;
@@ -66,6 +88,7 @@ inline Timeline make_timeline(const Event& event, const Production& production,
                    [](const TimelineEntry& left, const TimelineEntry& right) {
                      return left.latest < right.latest;
                    });
+  out.standing = detail::standing_too_long(production, out, safety);
   return out;
 }
 

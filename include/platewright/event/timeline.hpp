@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "platewright/event/production.hpp"
+#include "platewright/safety/safety_table.hpp"
 
 namespace platewright {
 
@@ -36,10 +37,19 @@ struct TimelineEntry {
   std::optional<TimeSpan> takes;
 };
 
+/// A dish that may stand longer between the oven and the serving than food may that is neither kept
+/// hot nor cooled.
+struct StandingFood {
+  std::string recipe;
+  Duration longest;  ///< from the end of the oven to the serving
+  SafetyLimit limit;
+};
+
 /// By `latest`; entries of the same minute in the order in which they are done.
 struct Timeline {
   LocalTime served;
   std::vector<TimelineEntry> entries;
+  std::vector<StandingFood> standing;  ///< in the order of the menu
 };
 
 }  // namespace platewright

@@ -68,6 +68,20 @@ std::string what(const TimelineEntry& entry) {
   return {};
 }
 
+Box standing_box(const std::vector<StandingFood>& standing) {
+  Box box{"standing", "STANDS TOO LONG", {}};
+  for (const StandingFood& food : standing) {
+    box.lines.push_back(food.recipe + ": up to " + duration_text(food.longest.in(units::minute)) +
+                        " between the oven and the serving.");
+  }
+  const SafetyLimit& limit = standing.front().limit;
+  box.lines.push_back("Between 41 \u00B0F (5 \u00B0C) and 135 \u00B0F (57 \u00B0C) food stands " +
+                      duration_text(limit.within->in(units::minute)) +
+                      " at most, by a written plan (" + limit.source + ", " + limit.row +
+                      "). For longer keep it hot, or cool and reheat it; local codes come first.");
+  return box;
+}
+
 }  // namespace
 
 Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
@@ -101,6 +115,7 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
       "(5 \u00B0C) or below until it goes into the oven, and hot food at 135 \u00B0F (57 "
       "\u00B0C) or above (FDA Food Code 2022, 3-501.16); local codes come first."};
   sheet.add(std::move(table));
+  if (!timeline.standing.empty()) sheet.add(standing_box(timeline.standing));
   return sheet;
 }
 

@@ -1,6 +1,7 @@
 #include "platewright/event/make_timeline.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
+#include "support/safety_rows.hpp"
 #include "support/supper.hpp"
 
 using namespace platewright;
@@ -11,7 +12,7 @@ namespace {
 Timeline whole_timeline(const Event& event, const Kitchen& kitchen) {
   const Production production = plan_production(event, kitchen.book, kitchen.prices);
   return make_timeline(event, production,
-                       make_order(event, production, kitchen.book, kitchen.prices));
+                       make_order(event, production, kitchen.book, kitchen.prices), safety_rows());
 }
 
 /// What the kitchen does, and the last days to order.
@@ -143,6 +144,22 @@ TEST_CASE("the oven comes at the step that is marked for it") {
   CHECK(entries[3].kind == TimelineKind::oven_step);
   CHECK(entries[3].latest == moment("2027-10-09 17:30"));
   CHECK(entries[2].latest == moment("2027-10-09 05:30"));
+}
+
+TEST_CASE("a dish that stands over four hours after the oven is named") {
+  // FDA Food Code 2022, 3-501.19(B): 4 h at most
+  Kitchen kitchen = supper_kitchen();
+  Recipe& lamb = kitchen.book.recipes.at("roast lamb");
+  CHECK(timeline_for(supper(), kitchen).standing.empty());
+  lamb.rest = time_of("4 h");
+  CHECK(timeline_for(supper(), kitchen).standing.empty());
+  lamb.steps[1].oven = true;
+  lamb.steps.push_back({"Carve.", {}, TimeSpan{time_of("5 min"), time_of("10 min")}, false, {}});
+  const auto standing = timeline_for(supper(), kitchen).standing;
+  REQUIRE(standing.size() == 1);
+  CHECK(standing[0].recipe == "roast lamb");
+  CHECK(standing[0].longest == time_of("250 min"));
+  CHECK(standing[0].limit.row == "3-501.19(B)");
 }
 
 TEST_CASE("a timeline needs the time of serving") {
