@@ -87,7 +87,7 @@ MarginRisk risk_asked(const QuoteArguments& arguments, const Occasion& occasion,
 }
 
 /// The answer to the question asked of the quote; the quote itself where there is none.
-Sheet answer(const QuoteArguments& arguments, const Occasion& occasion, const PriceList& history) {
+Sheet answer(const QuoteArguments& arguments, const Occasion& occasion, const Book& book) {
   const Event& event = occasion.event;
   if (!arguments.guest_table.empty()) {
     return guest_table_sheet(event, guest_table(occasion, numbers_of_guests(arguments.guest_table)),
@@ -105,12 +105,15 @@ Sheet answer(const QuoteArguments& arguments, const Occasion& occasion, const Pr
         "--why", [&] { return why_sheet(event, cost, quote, arguments.why, occasion.prices); });
   }
   if (!arguments.floor.empty()) {
-    return margin_risk_sheet(event, quote, risk_asked(arguments, occasion, quote, history),
+    return margin_risk_sheet(event, quote, risk_asked(arguments, occasion, quote, book.prices),
                              occasion.prices);
   }
-  return arguments.client
-             ? client_quote_sheet(event, quote, occasion.prices.currency)
-             : quote_sheet(event, quote, break_even(occasion), occasion.prices.currency);
+  if (!arguments.client) {
+    return quote_sheet(event, quote, break_even(occasion), occasion.prices.currency);
+  }
+  return client_quote_sheet(
+      event, quote, dish_notices(event, occasion.book, book.tables.allergens, book.tables.safety),
+      occasion.prices.currency);
 }
 
 /// What is asked of the plate cost; nothing where no option asks. The Q factor is that of the
@@ -197,7 +200,7 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
   const Book book = open_book({arguments.file}, problems);
   Occasion occasion = occasion_of(book, arguments.file, arguments.prices);
   if (!changes_anything(arguments.prices) && arguments.agreed_price.empty()) {
-    return {answer(arguments, occasion, book.prices), {}, 80};
+    return {answer(arguments, occasion, book), {}, 80};
   }
   const Quote before = quote_of(occasion);
   apply_changes(arguments.prices, book, occasion);
@@ -206,7 +209,7 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
     occasion.event.terms.agreed_price = Money::of(
         number_above_zero("--agreed-price", arguments.agreed_price), units::currency_unit);
   }
-  Sheet sheet = answer(arguments, occasion, book.prices);
+  Sheet sheet = answer(arguments, occasion, book);
   say_changes(arguments.prices, sheet);
   if (!arguments.agreed_price.empty()) {
     sheet.subtitles.push_back("what if: " + arguments.agreed_price + " agreed for a guest");

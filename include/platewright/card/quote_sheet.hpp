@@ -3,9 +3,11 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "platewright/card/sheet.hpp"
 #include "platewright/costing/quote.hpp"
+#include "platewright/event/dish_notices.hpp"
 #include "platewright/event/event.hpp"
 #include "platewright/event/event_cost.hpp"
 
@@ -16,9 +18,10 @@ namespace platewright {
 Sheet quote_sheet(const Event& event, const Quote& quote, const std::optional<Integer>& break_even,
                   const std::string& currency);
 
-/// The client's sheet: menu, prices, charges, conditions and lines to sign on. No cost and no
-/// margin stands on it.
-Sheet client_quote_sheet(const Event& event, const Quote& quote, const std::string& currency);
+/// The client's sheet: menu, allergens, undercooked food, prices, charges, conditions and lines to
+/// sign on. No cost and no margin stands on it. `notices` are those of the event's dishes.
+Sheet client_quote_sheet(const Event& event, const Quote& quote,
+                         const std::vector<DishNotice>& notices, const std::string& currency);
 
 /// Why one line or figure of the quote, or of the plate costs behind it, is what it is: its inputs
 /// and its formula. A line is named as the sheets print it; break-even alone has no formula, since

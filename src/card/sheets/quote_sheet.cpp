@@ -1,5 +1,6 @@
 #include "platewright/card/quote_sheet.hpp"
 
+#include "card/sheets/client_notices.hpp"
 #include "card/sheets/quote_parts.hpp"
 
 namespace platewright {
@@ -110,7 +111,8 @@ Sheet quote_sheet(const Event& event, const Quote& quote, const std::optional<In
   return sheet;
 }
 
-Sheet client_quote_sheet(const Event& event, const Quote& quote, const std::string& currency) {
+Sheet client_quote_sheet(const Event& event, const Quote& quote,
+                         const std::vector<DishNotice>& notices, const std::string& currency) {
   const PriceList money = card::money_of(quote, currency);
   Sheet sheet;
   sheet.kind = "client_quote";
@@ -118,8 +120,12 @@ Sheet client_quote_sheet(const Event& event, const Quote& quote, const std::stri
   card::begin_event_sheet(event, sheet);
   sheet.subtitles.push_back("all prices in " + currency);
   Paragraphs menu{"menu", "The menu", {}};
-  for (const MenuLine& line : event.menu) menu.texts.push_back(line.recipe);
+  for (const MenuLine& line : event.menu) {
+    menu.texts.push_back(card::dish_text(line.recipe, notices));
+  }
   sheet.add(std::move(menu));
+  if (Box box = card::undercooked_box(notices); !box.lines.empty()) sheet.add(std::move(box));
+  sheet.add(card::allergen_table(notices));
   Facts price{"price", "", {}};
   price.add("price", "Price for a guest",
             money_cell(card::plain(quote.price), money.currency, money.minor_digits));

@@ -1,0 +1,81 @@
+#include "card/sheets/client_notices.hpp"
+
+#include <algorithm>
+
+#include "card/sheets/safety_boxes.hpp"
+#include "platewright/card/number_text.hpp"
+
+namespace platewright::card {
+namespace {
+
+bool has_temperatures(const DishNotice& notice) {
+  return !notice.undercooked.empty() || !notice.not_known.empty();
+}
+
+std::string undercooked_text(const std::string& dish, const UndercookedFood& food) {
+  const MinimumTemperature& minimum = *food.check.cook_to;
+  const std::string out = "* " + dish + ": " + listed(food.ingredients) + " cooked to " +
+                          fahrenheit_text(food.check.pull) + " inside, below the " +
+                          fahrenheit_text(minimum.at) + " of the " + minimum.authority;
+  return food.check.advisory == Advisory::cook_on
+             ? out + ". NOT SAFE TO SERVE SO: it has to be cooked on to that temperature."
+             : out + ". It may be served undercooked.";
+}
+
+std::string not_known_text(const std::string& dish, const UnknownMinimum& food) {
+  return "* " + dish + ": cooked to " + fahrenheit_text(food.pull) +
+         " inside. NOT KNOWN whether that is enough for " + listed(food.ingredients) +
+         "; ask the caterer.";
+}
+
+}  // namespace
+
+std::string dish_text(const std::string& dish, const std::vector<DishNotice>& notices) {
+  const auto notice = std::find_if(notices.begin(), notices.end(),
+                                   [&](const DishNotice& one) { return one.dish == dish; });
+  return notice != notices.end() && has_temperatures(*notice) ? dish + " *" : dish;
+}
+
+Table allergen_table(const std::vector<DishNotice>& notices) {
+  Table table{"allergens",
+              "Allergens",
+              {words_column("dish", "Dish"), words_column("allergens", "Contains"),
+               words_column("not_known", "NOT KNOWN for")},
+              {},
+              {},
+              {}};
+  for (const DishNotice& notice : notices) {
+    std::string contains;
+    for (const std::string& line : allergen_lines(notice.allergens)) {
+      contains += (contains.empty() ? "" : "; ") + line;
+    }
+    table.add({words(notice.dish), words(contains), words(listed(notice.allergens.not_stated))});
+  }
+  table.notes = {
+      "As the caterer's book states them; traces are not covered. Tell the caterer of every "
+      "allergy before the event."};
+  return table;
+}
+
+Box undercooked_box(const std::vector<DishNotice>& notices) {
+  Box box{"undercooked", "UNDERCOOKED FOOD", {}};
+  bool may_be_chosen = false;
+  for (const DishNotice& notice : notices) {
+    for (const UndercookedFood& food : notice.undercooked) {
+      box.lines.push_back(undercooked_text(notice.dish, food));
+      may_be_chosen = may_be_chosen || food.check.advisory != Advisory::cook_on;
+    }
+    for (const UnknownMinimum& food : notice.not_known) {
+      box.lines.push_back(not_known_text(notice.dish, food));
+    }
+  }
+  if (may_be_chosen) {
+    box.lines.emplace_back(
+        "* Raw or undercooked meat, poultry, fish, shellfish or eggs can make people ill, most of "
+        "all children, older people, pregnant women and those with a weak immune system (FDA Food "
+        "Code 2022, 3-603.11; local codes come first).");
+  }
+  return box;
+}
+
+}  // namespace platewright::card
