@@ -47,9 +47,8 @@ class RowFilter {
 
 void fill_units(RowFilter& rows, const Tables& tables) {
   static const std::map<UnitDimension, std::string> canonical{
-      {UnitDimension::mass, "g"},    {UnitDimension::volume, "mL"},
-      {UnitDimension::length, "cm"}, {UnitDimension::area, "cm2"},
-      {UnitDimension::time, "s"},    {UnitDimension::pieces, "each"}};
+      {UnitDimension::mass, "g"},   {UnitDimension::volume, "mL"}, {UnitDimension::length, "cm"},
+      {UnitDimension::area, "cm2"}, {UnitDimension::time, "s"},    {UnitDimension::pieces, "each"}};
   for (const Unit& unit : tables.units.all()) {
     const UnitRecord& record = unit.record();
     const std::string exact = as_exact(record.size);
@@ -116,8 +115,9 @@ void fill_safety(RowFilter& rows, const Tables& tables) {
     return duration ? duration_cell(duration->in(units::minute)) : Cell{};
   };
   for (const MinimumTemperature& row : tables.safety.minimums) {
-    rows.add({words("minimum"), words(row.product), fahrenheit_cell(row.at), time(row.hold),
-              time(row.rest), words(with_row(with_row(row.source, row.row), row.note))});
+    rows.add({words("minimum"), words(row.product + " (safety: " + row.key + ")"),
+              fahrenheit_cell(row.at), time(row.hold), time(row.rest),
+              words(with_row(with_row(row.source, row.row), row.note))});
   }
   for (const RoastHold& row : tables.safety.roast_holds) {
     rows.add({words("roast hold"),
