@@ -106,6 +106,7 @@ Rung read_rung(const yaml::Node& node, const Reading& reading, const std::string
   if (!yield) throw Failure(problems::number_not_positive("yield", "nothing"));
   rung.yield = *yield;
   for (const std::string& loss : fields.texts("holds")) rung.holds.push_back(loss_from(loss));
+  check_yield_at_most(rung.yield, true);
   rung.method = fields.text("method").value_or("");
   if (const auto samples = fields.number("samples")) {
     rung.spread.samples = static_cast<std::int64_t>(floor_of(*samples));
@@ -140,11 +141,12 @@ void read_cut(yaml::Fields& fields, const Reading& reading, YieldRows& rows) {
 }
 
 /// As a yield, or as a factor (as purchased over edible portion).
-Rational yield_of(yaml::Fields& fields) {
+Rational yield_of(yaml::Fields& fields, bool takes_up_water) {
   const auto factor = fields.number("factor");
-  const auto yield = factor ? std::nullopt : fields.share("yield");
-  if (factor && *factor > 0) return Rational(1) / *factor;
+  auto yield = factor ? std::nullopt : fields.share("yield");
+  if (factor && *factor > 0) yield = Rational(1) / *factor;
   if (!yield || *yield <= 0) throw Failure(problems::number_not_positive("yield", "0 or nothing"));
+  check_yield_at_most(*yield, takes_up_water);
   return *yield;
 }
 
@@ -167,11 +169,12 @@ void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList
     each_row(top, reading, "produce", [&](yaml::Fields& fields) {
       const Names names = names_of(fields, "produce");
       const std::string trim = fields.text("trim").value_or("");
-      rows.produce.push_back({names.name, names.others, trim, yield_of(fields), source_of(fields)});
+      rows.produce.push_back(
+          {names.name, names.others, trim, yield_of(fields, false), source_of(fields)});
     });
     each_row(top, reading, "grains", [&](yaml::Fields& fields) {
       const Names names = names_of(fields, "grain");
-      rows.grains.push_back({names.name, names.others, yield_of(fields), source_of(fields),
+      rows.grains.push_back({names.name, names.others, yield_of(fields, true), source_of(fields),
                              fields.text("note").value_or("")});
     });
     top.finish();

@@ -123,9 +123,14 @@ class Ladder {
 
   /// The same ladder with the cook's own figure, wherever it belongs: it goes on from the last
   /// stage where it begins there, and stands in place of the rungs between its stages otherwise.
-  /// A rung that goes on holds the carving. Throws Failure as `with_tested_yield` does.
+  /// A rung that goes on holds the carving. Throws Failure as `with_tested_yield` does, and for a
+  /// yield above 100 % (1000 % where a rung takes up water, or no rung says what is lost).
   Ladder with_own_test(Stage from, Stage to, const Rational& yield, Source source,
                        Spread spread = {}) const {
+    const bool water =
+        loses_nothing() || std::any_of(rungs_.begin(), rungs_.end(),
+                                       [](const Rung& rung) { return takes_up_water(rung); });
+    check_yield_at_most(yield, water);
     const bool goes_on = !loses_nothing() && from == last() && !has(to);
     if (!goes_on) return with_tested_yield(from, to, yield, std::move(source), std::move(spread));
     return with_further_rung(

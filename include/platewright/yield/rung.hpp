@@ -61,6 +61,21 @@ inline void check_yield(const Rational& yield) {
   if (yield <= 0) throw Failure(problems::yield_not_positive(as_exact(yield)));
 }
 
+/// Whether the rung holds water that is taken up.
+inline bool takes_up_water(const Rung& rung) {
+  return std::find(rung.holds.begin(), rung.holds.end(), Loss::water_taken_up) != rung.holds.end();
+}
+
+/// Throws Failure for a yield above what can be: 100 % of what only loses, 1000 % of what takes up
+/// water (no row of the built-in tables reaches half of it; common practice, no source).
+inline void check_yield_at_most(const Rational& yield, bool takes_up_water) {
+  const int most = takes_up_water ? 10 : 1;
+  if (yield <= most) return;
+  const bool missing_sign = yield >= 2 && yield <= 100;
+  throw Failure(problems::yield_too_large(as_short_decimal(yield * 100, 2) + " %",
+                                          std::to_string(most * 100) + " %", missing_sign));
+}
+
 /// Throws Failure for a standard deviation that does not come from two samples or more or is below
 /// 0, and for a range whose ends are not above 0 or stand in the wrong order. The yield may lie
 /// outside the range: published tables round the two differently.
@@ -99,9 +114,7 @@ inline void check_rung(const Rung& rung) {
 /// Throws Failure for a meat that weighs more after a step than before it, unless the rung says
 /// that water is taken up (brined, pumped or braised in its liquid).
 inline void check_meat_yield(const Rung& rung) {
-  const bool takes_up_water =
-      std::find(rung.holds.begin(), rung.holds.end(), Loss::water_taken_up) != rung.holds.end();
-  if (rung.yield > 1 && !takes_up_water) {
+  if (rung.yield > 1 && !takes_up_water(rung)) {
     throw Failure(problems::meat_yield_above_one(as_exact(rung.yield)));
   }
 }

@@ -152,6 +152,17 @@ TEST_CASE("tested yields that can't be") {
   CHECK(ids_of_entry("tested yields: [{to: trimmed}]") == Ids{"key-missing"});
   CHECK(ids_of_entry("tested yields: [{to: trimmed, yield: 0 %}]") == Ids{"yield-not-positive"});
   CHECK(ids_of_entry("tested yields: [{to: boiled, yield: 88 %}]") == Ids{"stage-unknown"});
+  CHECK(ids_of_entry("tested yields: [{to: trimmed, yield: 70}]") == Ids{"yield-too-large"});
+}
+
+TEST_CASE("what is in store is kept in the measure that it is bought in") {
+  SmallBook files(Files{{"l.yaml",
+                         "currency: USD\nlarder:\n"
+                         "  flour: {weighs: {1 cup: 4 oz}, buy: [{pack: 5 lb, price: 3.00}],\n"
+                         "          in store: 3 cups, allergens: none}\n"}});
+  const auto book = files.read({"l.yaml"});
+  REQUIRE(book);
+  CHECK(amount_text(*book->prices.find("flour")->in_store) == "3/4 lb");
 }
 
 TEST_CASE("own weighing wins over the table, and a food of another name can stand for it") {

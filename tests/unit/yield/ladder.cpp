@@ -164,3 +164,20 @@ TEST_CASE("a test of one's own goes on from the last stage or stands in a rung's
   CHECK(replaced.yield() == fraction(7, 10));
   CHECK(replaced.rungs().front().holds == std::vector<Loss>{Loss::cooking});
 }
+
+TEST_CASE("a test of one's own is no more than what can be") {
+  const auto refused = [](const Ladder& ladder, Stage from, const Rational& yield) {
+    return problem_of([&] { ladder.with_own_test(from, Stage::cooked, yield, {}); });
+  };
+  const Ladder meat(
+      {{Stage::purchased, Stage::cooked, fraction(3, 4), {Loss::cooking}, {}, {}, {}, false}});
+  const Problem seventy = refused(meat, Stage::purchased, 70);
+  CHECK(seventy.id == "yield-too-large");
+  CHECK(seventy.remedy.find("70 %") != std::string::npos);
+  CHECK(refused(meat, Stage::purchased, fraction(21, 20)).id == "yield-too-large");
+  const Ladder grain(
+      {{Stage::purchased, Stage::cooked, 3, {Loss::water_taken_up}, {}, {}, {}, false}});
+  CHECK(grain.with_own_test(Stage::purchased, Stage::cooked, fraction(14, 5), {}).yield() ==
+        fraction(14, 5));
+  CHECK(refused(grain, Stage::purchased, 280).id == "yield-too-large");
+}

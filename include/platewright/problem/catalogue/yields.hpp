@@ -27,6 +27,16 @@ inline Problem yield_not_positive(std::string_view found) {
                       "write the weight that comes out over the weight that goes in, as 72 %");
 }
 
+/// Both as they are printed, in per cent; `missing_sign` where the figure looks like a percentage
+/// whose sign was forgotten.
+inline Problem yield_too_large(std::string_view found, std::string_view most, bool missing_sign) {
+  return make_problem(
+      "yield-too-large", "a yield of " + std::string(found),
+      "at most " + std::string(most) + " here: only goods that take up water weigh more afterwards",
+      missing_sign ? "write the % where it was forgotten, as in 70 % or 0.70"
+                   : "check which weight is over which: what comes out over what went in");
+}
+
 inline Problem meat_yield_above_one(std::string_view found) {
   return make_problem("meat-yield-above-one", "a yield of " + std::string(found) + " for meat",
                       "at most 1, as meat loses weight",
