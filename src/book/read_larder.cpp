@@ -29,7 +29,7 @@ class EntryReader {
         prices.purchases.push_back(read_purchase(buy, reading_, ingredient_));
       }));
     }
-    read_store(fields_, reading_, prices);
+    read_store(fields_, reading_, ingredient_, prices);
   }
 
  private:

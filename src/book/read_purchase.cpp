@@ -2,7 +2,9 @@
 
 #include <cctype>
 
+#include "book/pack_content.hpp"
 #include "book/reading.hpp"
+#include "platewright/costing/unit_price.hpp"
 #include "platewright/event/local_time.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
@@ -11,23 +13,19 @@
 namespace platewright::reading {
 namespace {
 
-/// `6 x 2.5 kg` is 15 kg; `30` is thirty pieces.
-Amount pack_content(const std::string& text, const Reading& reading) {
-  const bool starts_with_a_word =
-      !text.empty() && std::isalpha(static_cast<unsigned char>(text[0]));
-  if (starts_with_a_word) throw Failure(problems::pack_malformed(text));
-  for (const std::string_view sign : {" x ", " \u00D7 "}) {
-    if (text.find(sign) == std::string::npos) continue;
-    const SplitText parts = split_at(text, sign);
-    return scaled(reading.amount(parts.after), read_number(parts.before));
-  }
-  return reading.amount(text);
+/// `12.50/lb`: a bar before a word.
+bool is_per_unit_by_a_bar(std::string_view text) {
+  const std::size_t bar = text.find('/');
+  if (bar == std::string_view::npos) return false;
+  const std::string_view after = detail::trimmed_spaces(text.substr(bar + 1));
+  return !after.empty() && std::isalpha(static_cast<unsigned char>(after.front())) != 0;
 }
 
 /// `12.50` is for the pack; `8.95 per lb` is worked out for it.
 PricedSum price_from(const std::string& text, const Purchase& purchase, const Reading& reading,
                      const Ingredient& ingredient) {
   const SplitText parts = split_at(text, " per ");
+  if (is_per_unit_by_a_bar(parts.before)) throw Failure(problems::price_malformed(text));
   PricedSum out = read_priced(parts.before, reading);
   if (parts.after.empty()) return out;
   const Amount unit = reading.amount("1 " + parts.after);
@@ -124,9 +122,14 @@ Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredie
   return out;
 }
 
-void read_store(yaml::Fields& fields, const Reading& reading, PriceEntry& prices) {
-  prices.in_store = fields.read<Amount>(
-      "in store", [&](const std::string& text) { return reading.amount(text); });
+void read_store(yaml::Fields& fields, const Reading& reading, const Ingredient& ingredient,
+                PriceEntry& prices) {
+  prices.in_store = fields.read<Amount>("in store", [&](const std::string& text) {
+    const Amount there = reading.amount(text);
+    if (prices.purchases.empty()) return there;
+    // In the measure that it is bought in, since it is taken off what is bought.
+    return bought_for(there, Stage::purchased, ingredient, prices.purchases.front()).amount;
+  });
   for (const yaml::Node& node : fields.list("by-products")) {
     yaml::Fields left(node, reading.context(), fields.path() + " > by-products");
     left.finish(reading.problems.attempt(

@@ -98,7 +98,8 @@ void read_larder(const Reading& reading);
 /// One offer; reports what is wrong with a field and throws Failure for an offer that is none.
 Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient);
 /// What is in store of an ingredient, and what its pieces leave that is worth something.
-void read_store(yaml::Fields& fields, const Reading& reading, PriceEntry& prices);
+void read_store(yaml::Fields& fields, const Reading& reading, const Ingredient& ingredient,
+                PriceEntry& prices);
 /// The least that each supplier delivers for.
 void read_minimum_orders(yaml::Fields& top, const Reading& reading);
 /// A later price list, whose offers join those of the larder.

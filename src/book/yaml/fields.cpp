@@ -1,12 +1,23 @@
 #include "yaml/fields.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/nearest.hpp"
 
 namespace platewright::yaml {
+namespace {
+
+/// `{price: 12,50}` is to YAML a price of 12 and a key 50 without a value.
+bool are_parts_of_a_number(std::string_view left, std::string_view right) {
+  const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+  return !left.empty() && is_digit(left.back()) && !right.empty() && is_digit(right.front());
+}
+
+}  // namespace
 
 std::string shape_of(const Node& node) {
   switch (node.kind) {
@@ -114,8 +125,14 @@ const std::vector<Node>& Fields::list(std::string_view key) {
 }
 
 void Fields::finish(bool read_to_its_end) {
+  const Node* before = nullptr;
   for (const auto& [name, value] : node_.entries) {
+    const Node* const last = std::exchange(before, &value);
     if (std::find(known_.begin(), known_.end(), name.text) != known_.end()) continue;
+    if (value.is_nothing() && last != nullptr && are_parts_of_a_number(last->text, name.text)) {
+      report(problems::number_has_comma(last->text + "," + name.text), *last, {});
+      continue;
+    }
     if (!read_to_its_end && nearest_names(name.text, known_).empty()) continue;
     report(problems::key_unknown(name.text, known_), name, name.text);
   }

@@ -99,6 +99,14 @@ inline Problem by_product_of_itself(std::string_view ingredient) {
                       "another ingredient", "name what the by-product is used as");
 }
 
+inline Problem pack_ambiguous(std::string_view text, std::string_view many_of) {
+  return make_problem("pack-ambiguous", in_quotes(text) + ", which may be a part of a measure",
+                      "a pack that can be read in one way only",
+                      "write " + std::string(many_of) +
+                          " for packs in a case; write a part of a measure as a decimal, or in a "
+                          "smaller unit");
+}
+
 inline Problem pack_malformed(std::string_view text) {
   return make_problem("pack-malformed", in_quotes(text),
                       "a pack such as 40 lb, 6 x 2.5 kg, 1 bunch or 30",
