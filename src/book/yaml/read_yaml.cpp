@@ -22,10 +22,13 @@ namespace {
 /// nothing after a broken bound can be trusted.
 class Builder : public YAML::EventHandler {
  public:
-  Builder(const std::string& file, ProblemList& problems, const Bounds& bounds)
-      : file_(file), problems_(problems), bounds_(bounds) {}
+  Builder(std::string_view text, const std::string& file, ProblemList& problems,
+          const Bounds& bounds)
+      : text_(text), file_(file), problems_(problems), bounds_(bounds) {}
 
   Node take_root() { return std::move(root_); }
+  /// Whether a value lost its end to what YAML takes for a remark.
+  bool lost_a_remark() const { return lost_a_remark_; }
 
   void OnDocumentStart(const YAML::Mark&) override {}
   void OnDocumentEnd() override {}
@@ -46,6 +49,7 @@ class Builder : public YAML::EventHandler {
                                     bounds_.scalar_bytes),
            mark);
     }
+    if (!quoted) report_remark(mark, value);
     const bool nothing = !quoted && (value.empty() || value == "~" || value == "null");
     Node node = node_at(mark, nothing ? Node::Kind::nothing : Node::Kind::scalar);
     node.text = value;
@@ -79,6 +83,35 @@ class Builder : public YAML::EventHandler {
   }
   void refuse_anchor(const YAML::Mark& mark, YAML::anchor_t anchor) const {
     if (anchor != YAML::NullAnchor) fail(problems::yaml_alias(), mark);
+  }
+
+  /// The line of the text, without its end.
+  std::string_view line_at(int wanted) {
+    while (line_ < wanted) {
+      const std::size_t end = text_.find('\n', line_start_);
+      if (end == std::string_view::npos) return {};
+      line_start_ = end + 1;
+      ++line_;
+    }
+    if (line_ != wanted) return {};
+    const std::string_view rest = text_.substr(line_start_);
+    return rest.substr(0, rest.find('\n'));
+  }
+
+  /// Reports `2 #10 cans` without quotation marks, of which YAML keeps the 2.
+  void report_remark(const YAML::Mark& mark, const std::string& value) {
+    const std::string_view line = line_at(mark.line);
+    const auto column = static_cast<std::size_t>(mark.column);
+    // A value that goes on over several lines ends somewhere else.
+    if (column > line.size() || line.substr(column, value.size()) != value) return;
+    const std::size_t end = column + value.size();
+    const std::size_t sign = line.find_first_not_of(" \t", end);
+    if (sign == std::string_view::npos || sign == end || line[sign] != '#') return;
+    const std::string_view remark = line.substr(sign);
+    if (remark.size() < 2 || remark[1] < '0' || remark[1] > '9') return;
+    lost_a_remark_ = true;
+    problems_.add(at(problems::yaml_remark(value, remark.substr(0, remark.find('\r'))),
+                     Place{file_, mark.line + 1, static_cast<int>(sign) + 1, {}}));
   }
 
   Node node_at(const YAML::Mark& mark, Node::Kind kind) {
@@ -137,9 +170,14 @@ class Builder : public YAML::EventHandler {
     parent.node.entries.emplace_back(std::move(key), std::move(value));
   }
 
+  std::string_view text_;
   const std::string& file_;
   ProblemList& problems_;
   const Bounds& bounds_;
+  // The values come in the order of the text: the line that the last one began on.
+  int line_ = 0;
+  std::size_t line_start_ = 0;
+  bool lost_a_remark_ = false;
   std::size_t nodes_ = 0;
   Node root_;
   std::vector<Open> open_;
@@ -206,7 +244,7 @@ std::optional<Node> read_yaml(std::string_view text, const std::string& file, Pr
                               const Bounds& bounds) {
   if (!check_text(text, file, problems, bounds)) return std::nullopt;
   std::istringstream stream{std::string(text)};
-  Builder builder(file, problems, bounds);
+  Builder builder(text, file, problems, bounds);
   try {
     YAML::Parser parser(stream);
     if (!parser.HandleNextDocument(builder)) {
@@ -229,6 +267,8 @@ std::optional<Node> read_yaml(std::string_view text, const std::string& file, Pr
     problems.add(failure.problem());
     return std::nullopt;
   } catch (const YAML::Exception& error) {
+    // What the remark took away may have closed a list or a map.
+    if (builder.lost_a_remark()) return std::nullopt;
     problems.add(at(problems::not_yaml(error.msg),
                     Place{file, error.mark.line + 1, error.mark.column + 1, {}}));
     return std::nullopt;

@@ -50,6 +50,15 @@ inline Problem not_yaml(std::string_view message) {
                       "check indentation, colons and quotation marks at this place");
 }
 
+inline Problem yaml_remark(std::string_view value, std::string_view remark) {
+  return make_problem("yaml-remark",
+                      in_quotes(remark) + " behind " + in_quotes(value) +
+                          ", which a # behind a space makes a remark that nobody reads",
+                      "the whole value between quotation marks, as in \"2 #10 cans\"",
+                      "put the value between quotation marks; if it is a remark, write a space "
+                      "behind the #");
+}
+
 inline Problem yaml_empty() {
   return make_problem("yaml-empty", "nothing in the file",
                       "a recipe, a larder, an event, or tables of your own",
