@@ -36,43 +36,85 @@ class Loader {
       const yaml::Node* with = top.find("with");
       if (with == nullptr) continue;
       const Place place = top.place(*with, "with");
-      for (const std::string& name : top.texts("with")) load_one(found_beside(file, name), &place);
+      for (const std::string& name : top.texts("with")) {
+        const std::string beside = found_beside(file, name);
+        if (is_list_without_brackets(name, beside)) {
+          problems_.add(at(problems::wrong_shape(in_quotes(name), "a list of files",
+                                                 "write it between brackets: [" + name + "]"),
+                           place));
+          left_any_out_ = true;
+        } else {
+          load_one(beside, &place);
+        }
+      }
     }
     return std::move(files_);
   }
 
+  /// All files that were opened, or that there was an attempt to open.
+  const std::set<std::string>& seen() const { return seen_; }
+  /// Whether a file is missing from what was loaded, so that names may be missing too.
+  bool left_any_out() const { return left_any_out_; }
+
  private:
+  static bool is_list_without_brackets(const std::string& name, const std::string& file) {
+    return name.find(", ") != std::string::npos && !std::filesystem::exists(file);
+  }
+
   /// `named_at` is the place in the file that names this one; null for one of the command line.
   void load_one(const std::string& file, const Place* named_at) {
     const std::string plain = std::filesystem::path(file).lexically_normal().string();
     if (!seen_.insert(plain).second) return;
+    if (!load_unseen(plain, named_at)) left_any_out_ = true;
+  }
+
+  bool load_unseen(const std::string& plain, const Place* named_at) {
     ProblemList unread;
     const auto text = yaml::read_file(plain, unread);
     for (Problem problem : unread.all()) {
       if (named_at != nullptr) problem.place = *named_at;
       problems_.add(std::move(problem));
     }
-    if (!text) return;
+    if (!text) return false;
     auto root = yaml::read_yaml(*text, plain, problems_);
-    if (!root) return;
+    if (!root) return false;
     if (!root->is_map()) {
       problems_.add(at(problems::wrong_shape(yaml::shape_of(*root), "a map of keys"),
                        yaml::place_of(*root, plain)));
-      return;
+      return false;
     }
+    see_price_list(*root, plain);
     BookFile loaded{plain, std::move(*root), {}, named_at == nullptr, MeasuringSystem::us};
     loaded.kind = kind_among(book_kinds, loaded.root);
     if (loaded.kind.empty()) {
       const std::string first =
           loaded.root.entries.empty() ? std::string{} : loaded.root.entries.front().first.text;
       problems_.add(at(problems::not_a_book(first), yaml::place_of(loaded.root, plain)));
-      return;
+      return false;
     }
+    const bool whole = !is_broken_larder(loaded);
     files_.push_back(std::move(loaded));
+    return whole;
+  }
+
+  /// A larder without its ingredients: they are not a map, which its reader reports.
+  static bool is_broken_larder(const BookFile& file) {
+    if (file.kind != "larder") return false;
+    return std::any_of(file.root.entries.begin(), file.root.entries.end(), [](const auto& entry) {
+      return entry.first.text == "larder" && !entry.second.is_map();
+    });
+  }
+
+  /// The supplier's list beside a file that says how to read it.
+  void see_price_list(const yaml::Node& root, const std::string& file) {
+    for (const auto& [key, value] : root.entries) {
+      if (key.text == "price list") seen_.insert(found_beside(file, value.text));
+    }
   }
 
   ProblemList& problems_;
   std::set<std::string> seen_;
+  bool left_any_out_ = false;
   std::deque<BookFile> files_;
 };
 
@@ -94,7 +136,8 @@ MeasuringSystem set_measures(std::deque<BookFile>& files, ProblemList& problems)
 }  // namespace
 
 Book read_what_can_be(const std::vector<std::string>& names, ProblemList& problems) {
-  std::deque<BookFile> files = Loader(problems).load(names);
+  Loader loader(problems);
+  std::deque<BookFile> files = loader.load(names);
   Book book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
   book.measures = set_measures(files, problems);
   set_currencies(files, book, problems);
@@ -112,17 +155,25 @@ Book read_what_can_be(const std::vector<std::string>& names, ProblemList& proble
       if (file.kind != kind) continue;
       const Reading reading{file, book, problems};
       if (kind == "larder") read_larder(reading);
-      if (kind == "prices") read_prices(reading);
+      if (kind == "prices" && !loader.left_any_out()) read_prices(reading);
       if (kind == "recipe") read_recipe(reading);
       if (kind == "event") read_event(reading);
     }
   }
   book.prices = with_newest_first(std::move(book.prices));
-  link(book, problems);
+  // Where a file is missing, so is what it names: no more is said of that until it can be read.
+  if (!loader.left_any_out()) link(book, problems);
   return book;
 }
 
 }  // namespace reading
+
+std::vector<std::string> files_read_for(const std::vector<std::string>& names) {
+  ProblemList not_asked_for;
+  reading::Loader loader(not_asked_for);
+  loader.load(names);
+  return {loader.seen().begin(), loader.seen().end()};
+}
 
 std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList& problems) {
   Book book = reading::read_what_can_be(names, problems);

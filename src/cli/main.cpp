@@ -24,6 +24,7 @@ void print(std::FILE* stream, const std::string& text) {
 /// Runs the command and puts out its sheet, or nothing where there is any error.
 int run_command(const CommandArguments& command, const CommonOptions& common,
                 ProblemList& problems) {
+  refuse_output_over_input(command, common);
   const Result result =
       std::visit([&](const auto& arguments) { return run(arguments, common, problems); }, command);
   const bool check = std::holds_alternative<CheckArguments>(command);

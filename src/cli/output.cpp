@@ -4,6 +4,8 @@
 #include <filesystem>
 #include <fstream>
 
+#include "cli/books.hpp"
+#include "platewright/book/read_book.hpp"
 #include "platewright/card/write.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 
@@ -21,6 +23,27 @@ std::string source_line(const Place& place) {
   if (!line.empty() && line.back() == '\r') line.pop_back();
   const std::string escaped = in_quotes(line, 100);
   return escaped.substr(1, escaped.size() - 2);
+}
+
+/// The files that a command names, whatever it calls them.
+template <class Arguments>
+std::vector<std::string> files_named(const Arguments& arguments) {
+  std::vector<std::string> out;
+  if constexpr (requires { arguments.file; }) {
+    if (!arguments.file.empty()) out.push_back(arguments.file);
+  }
+  if constexpr (requires { arguments.files; }) {
+    out.insert(out.end(), arguments.files.begin(), arguments.files.end());
+  }
+  if constexpr (requires { arguments.books; }) {
+    out.insert(out.end(), arguments.books.begin(), arguments.books.end());
+  }
+  return out;
+}
+
+/// Where a text stands until it is whole.
+std::string beside(const std::string& output) {
+  return output + ".part";
 }
 
 /// Further lines of a text stand below its first one.
@@ -54,16 +77,29 @@ void put(const std::string& text, const CommonOptions& common) {
     if (std::fflush(stdout) != 0) throw Failure(problems::file_not_writable("standard output"));
     return;
   }
-  const std::string beside = common.output + ".part";
-  std::ofstream file(beside, std::ios::binary | std::ios::trunc);
+  const std::string part = beside(common.output);
+  std::ofstream file(part, std::ios::binary | std::ios::trunc);
   file << text;
   file.close();
   std::error_code error;
-  if (file) std::filesystem::rename(beside, common.output, error);
+  if (file) std::filesystem::rename(part, common.output, error);
   if (!file || error) {
     std::error_code ignored;
-    std::filesystem::remove(beside, ignored);
+    std::filesystem::remove(part, ignored);
     throw Failure(problems::file_not_writable(common.output));
+  }
+}
+
+void refuse_output_over_input(const CommandArguments& command, const CommonOptions& common) {
+  if (common.output.empty()) return;
+  const auto named =
+      std::visit([](const auto& arguments) { return files_named(arguments); }, command);
+  for (const std::string& input : files_read_for(named)) {
+    for (const std::string& target : {common.output, beside(common.output)}) {
+      std::error_code not_there;
+      if (!std::filesystem::equivalent(target, input, not_there)) continue;
+      from_argument("--output", [&] { throw Failure(problems::output_over_input(target, input)); });
+    }
   }
 }
 

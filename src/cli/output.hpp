@@ -17,6 +17,10 @@ std::string written(const Sheet& sheet, const CommonOptions& common, unsigned us
 /// done.
 void put(const std::string& text, const CommonOptions& common);
 
+/// Throws WrongArgument where `--output` names a file that the command reads: the book that a sheet
+/// is made from is never written over.
+void refuse_output_over_input(const CommandArguments& command, const CommonOptions& common);
+
 /// Every problem with its place, the line it stands on, what was found and expected, and what to
 /// do.
 std::string problem_text(const ProblemList& problems);

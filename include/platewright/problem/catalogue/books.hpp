@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "platewright/problem/nearest.hpp"
@@ -35,9 +36,9 @@ inline Problem key_missing(std::string_view key, std::string_view example) {
                       "write, for example, " + std::string(example));
 }
 
-inline Problem wrong_shape(std::string_view found, std::string_view expected) {
-  return make_problem("wrong-shape", std::string(found), std::string(expected),
-                      "compare with the example in the README");
+inline Problem wrong_shape(std::string_view found, std::string_view expected,
+                           std::string remedy = "compare with the example in the README") {
+  return make_problem("wrong-shape", std::string(found), std::string(expected), std::move(remedy));
 }
 
 inline Problem word_unknown(std::string_view what, std::string_view word,

@@ -28,6 +28,14 @@ inline Problem file_not_writable(std::string_view file) {
                       "choose another file; nothing was written");
 }
 
+inline Problem output_over_input(std::string_view output, std::string_view input) {
+  return make_problem("output-over-input",
+                      in_quotes(output, 200) + ", which is " + in_quotes(input, 200) +
+                          ", a file that this command reads",
+                      "another file for what is written",
+                      "choose another name; nothing was written");
+}
+
 inline Problem file_too_large(std::string_view what, std::size_t most) {
   return make_problem("file-too-large", std::string(what), "at most " + std::to_string(most),
                       "split the file: one recipe a file is a good habit");
