@@ -1,5 +1,6 @@
 #include "card/sheets/recipe_card_parts.hpp"
 
+#include "card/sheets/recipe_card_size.hpp"
 #include "platewright/card/number_text.hpp"
 #include "platewright/costing/bought_line.hpp"
 #include "platewright/quantity/kitchen_measure.hpp"
@@ -27,10 +28,8 @@ Cell as_bought(const ScaledLine& line, const Ingredient& ingredient, const Kitch
 /// Whole pieces instead of a weight, for the line that the tested pieces are: `4 legs`.
 Cell piece_count(const ScaledRecipe& scaled) {
   const Rational& pieces = *scaled.plan.pieces;
-  const Rational shown = half_up(pieces, fraction(1, 4));
-  const std::string& word = scaled.recipe->tested->piece;
-  return figure_as(as_mixed(shown) + " " + word + (shown > 1 ? "s" : ""), pieces,
-                   as_short_decimal(pieces, 3), word);
+  const TestedPieces& tested = *scaled.recipe->tested;
+  return figure_as(pieces_text(tested, pieces), pieces, as_short_decimal(pieces, 3), tested.piece);
 }
 
 /// `2 % of water and lamb leg`.

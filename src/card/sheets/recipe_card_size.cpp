@@ -42,7 +42,9 @@ Cell on_hand_cell(const OnHand& on_hand, const Recipe& recipe, const KitchenView
 }  // namespace
 
 std::string pieces_text(const TestedPieces& tested, const Rational& pieces) {
-  return as_mixed(half_up(pieces, fraction(1, 4))) + " " + tested.piece + (pieces == 1 ? "" : "s");
+  const bool quarters = half_up(pieces, fraction(1, 4)) == pieces;
+  const std::string count = quarters ? as_mixed(pieces) : as_short_decimal(pieces, 2);
+  return count + " " + tested.piece + (pieces > 1 ? "s" : "");
 }
 
 Cell makes_cell(const ScaledRecipe& scaled, const KitchenView& view) {

@@ -9,7 +9,8 @@
 
 namespace platewright::card {
 
-/// `4 legs`, `1 leg`.
+/// `4 legs`, `1 leg`, `3 1/4 legs`; what is no quarter of a piece has two decimals, so that a part
+/// of a roast never shows as none or as one more: `1.94 ribs`.
 std::string pieces_text(const TestedPieces& tested, const Rational& pieces);
 
 /// `90 portions of 6 oz`; an empty cell for a recipe that does not say what it makes.
