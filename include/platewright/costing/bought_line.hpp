@@ -3,6 +3,7 @@
 
 #include <optional>
 
+#include "platewright/costing/day_text.hpp"
 #include "platewright/costing/price_list.hpp"
 #include "platewright/costing/unit_price.hpp"
 #include "platewright/problem/catalogue/costs.hpp"
@@ -67,6 +68,12 @@ inline std::optional<Bought> bought_for(const ScaledRecipe& scaled, const Scaled
   }
 }
 
+/// What to say of an ingredient without an offer: that it has none, or none yet.
+inline Problem no_price_of(const std::string& ingredient, const PriceEntry* entry) {
+  if (entry == nullptr || !entry->first_price) return problems::price_missing(ingredient);
+  return problems::price_later(ingredient, day_text(*entry->first_price));
+}
+
 /// The offer that an ingredient is bought by; none where it is free. Throws Failure, at `place`,
 /// for an ingredient without a price.
 inline const Purchase* preferred_purchase(const std::string& ingredient, const PriceList& prices,
@@ -74,7 +81,7 @@ inline const Purchase* preferred_purchase(const std::string& ingredient, const P
   const PriceEntry* entry = prices.find(ingredient);
   if (entry != nullptr && entry->free) return nullptr;
   if (entry == nullptr || entry->purchases.empty()) {
-    throw Failure(at(problems::price_missing(ingredient), place));
+    throw Failure(at(no_price_of(ingredient, entry), place));
   }
   return &entry->purchases.front();
 }

@@ -42,15 +42,26 @@ inline std::vector<Purchase> newest_offers(const std::vector<Purchase>& history,
   return out;
 }
 
+/// Nothing where there is no offer.
+inline std::optional<std::chrono::local_days> first_day(const std::vector<Purchase>& history) {
+  std::optional<std::chrono::local_days> out;
+  for (const Purchase& purchase : history) {
+    if (purchase.on && (!out || *purchase.on < *out)) out = purchase.on;
+  }
+  return out;
+}
+
 }  // namespace detail
 
 /// The price list of one day: of every offer (one supplier, one pack) the newest price on or before
-/// it, the newest of all where no day is given. They stay in the order of
-/// the book. An ingredient all of whose prices are later has none left.
+/// it, the newest of all where no day is given. They stay in the order of the book. An ingredient
+/// all of whose prices are later has none left, and keeps the day of the first.
 inline PriceList current_prices(PriceList history,
                                 const std::optional<std::chrono::local_days>& day) {
   for (auto& [name, entry] : history.entries) {
-    entry.purchases = detail::newest_offers(entry.purchases, day);
+    std::vector<Purchase> counting = detail::newest_offers(entry.purchases, day);
+    if (counting.empty()) entry.first_price = detail::first_day(entry.purchases);
+    entry.purchases = std::move(counting);
   }
   return history;
 }

@@ -65,6 +65,8 @@ struct PriceEntry {
   bool free = false;
   std::optional<Amount> in_store = std::nullopt;  ///< as purchased, there already
   std::vector<ByProduct> by_products = {};
+  /// The first day that has a price, where no price counts on the day asked for.
+  std::optional<std::chrono::local_days> first_price = std::nullopt;
 };
 
 }  // namespace platewright

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "platewright/costing/bought_line.hpp"
 #include "platewright/event/occasion.hpp"
 #include "platewright/number/apportion.hpp"
 #include "platewright/number/read.hpp"
@@ -96,7 +97,8 @@ inline void change_price(Occasion& occasion, const PriceChange& change) {
   const Ingredient& ingredient = occasion.book.ingredient(change.ingredient);
   const auto entry = occasion.prices.entries.find(change.ingredient);
   if (entry == occasion.prices.entries.end() || entry->second.purchases.empty()) {
-    throw Failure(problems::price_missing(change.ingredient));
+    const bool known = entry != occasion.prices.entries.end();
+    throw Failure(no_price_of(change.ingredient, known ? &entry->second : nullptr));
   }
   for (Purchase& purchase : entry->second.purchases) {
     if (!change.price) {

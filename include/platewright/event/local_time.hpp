@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "platewright/costing/day_text.hpp"
 #include "platewright/number/write.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
@@ -25,11 +26,6 @@ inline int digits_at(std::string_view text, std::size_t start, std::size_t count
     out = out * 10 + (text[i] - '0');
   }
   return out;
-}
-
-inline std::string two_digits(long value) {
-  const std::string text = std::to_string(value);
-  return text.size() < 2 ? "0" + text : text;
 }
 
 }  // namespace detail
@@ -68,10 +64,7 @@ inline LocalTime read_local_time(std::string_view text) {
 
 /// `2027-10-09`.
 inline std::string date_text(const LocalTime& time) {
-  const std::chrono::year_month_day date(std::chrono::floor<std::chrono::days>(time));
-  return std::to_string(static_cast<int>(date.year())) + "-" +
-         detail::two_digits(static_cast<long>(static_cast<unsigned>(date.month()))) + "-" +
-         detail::two_digits(static_cast<long>(static_cast<unsigned>(date.day())));
+  return day_text(std::chrono::floor<std::chrono::days>(time));
 }
 
 /// `Sat`.

@@ -16,6 +16,14 @@ inline Problem price_missing(std::string_view ingredient) {
       "write how it is bought, as in `buy: [{pack: 40 lb, price: 62.00}]`, or `free: yes`");
 }
 
+inline Problem price_later(std::string_view ingredient, std::string_view first_day) {
+  return make_problem("price-later",
+                      "no price of " + in_quotes(ingredient) + " on the day that is reckoned for",
+                      "a day from " + std::string(first_day) + " on, when its first price begins",
+                      "ask for a later day (--prices-on, or the event's), or write what it cost "
+                      "before");
+}
+
 inline Problem quote_nobody_pays() {
   return make_problem("quote-nobody-pays", "no guest who pays",
                       "guests of one kind or more with a price share above 0",
