@@ -29,6 +29,20 @@ std::string yaml_text(const std::string& text) {
   return out + "\"";
 }
 
+std::string separator_name(char separator) {
+  return separator == '\t' ? "tab" : std::string(1, separator);
+}
+
+/// What parts the words of the header, where that is not `stated`.
+std::optional<char> other_separator(std::string_view list, char stated) {
+  const std::string_view header = list.substr(0, list.find('\n'));
+  if (header.find(stated) != std::string_view::npos) return std::nullopt;
+  for (const char other : {';', '\t', ','}) {
+    if (header.find(other) != std::string_view::npos) return other;
+  }
+  return std::nullopt;
+}
+
 /// Turns the rows of one list into offers.
 class ListTaker {
  public:
@@ -40,6 +54,10 @@ class ListTaker {
     find_columns();
     if (reading_.problems.has_errors()) return out;
     for (const csv::Record& record : table_.records) take_row(record, out);
+    if (out.taken == 0 && !reading_.problems.has_errors()) {
+      reading_.problems.add(at(problems::price_list_nothing_taken(header_.csv_file),
+                               Place{header_.csv_file, 1, 1, {}}));
+    }
     out.text = "# From " + std::filesystem::path(header_.csv_file).filename().string() + "\n" +
                "prices: " + yaml_text(header_.supplier) + "\ncurrency: " + header_.currency +
                "\non: " + header_.day + "\n" + rates_text() + "offers:\n" + offers_text();
@@ -93,10 +111,12 @@ class ListTaker {
           as_warning(at(problems::price_list_row_unmatched(item.text), place_of(item, "item"))));
       return;
     }
-    if (const csv::Field& price = *field(record, "price"); price.text.empty()) {
+    const csv::Field& price = *field(record, "price");
+    if (price.text.find_first_of("0123456789") == std::string::npos) {
       ++out.unmatched;
-      reading_.problems.add(as_warning(
-          at(problems::price_list_row_without_price(item.text), place_of(price, "price"))));
+      reading_.problems.add(
+          as_warning(at(problems::price_list_row_without_price(item.text, price.text),
+                        place_of(price, "price"))));
       return;
     }
     reading_.problems.attempt(place_of(item, "item"), [&] {
@@ -215,9 +235,18 @@ std::optional<TakenPrices> take_in_prices(const std::string& header_file, const 
   file.exchange_rates = read_exchange_rates(top);
   read_file_currency(top, Reading{file, own, problems});
   top.finish();
+  if (book.recipes.ingredients.empty()) {
+    problems.add(at(problems::price_list_without_larder(), Place{header_file, 1, 1, {}}));
+  }
   if (problems.has_errors()) return std::nullopt;
   const auto list = yaml::read_file(header.csv_file, problems);
   if (!list) return std::nullopt;
+  if (const auto other = other_separator(*list, header.separator)) {
+    problems.add(
+        at(problems::price_list_separator(separator_name(header.separator), separator_name(*other)),
+           Place{header.csv_file, 1, 1, {}}));
+    return std::nullopt;
+  }
   const auto table = csv::read_csv(*list, header.csv_file, header.separator, problems);
   if (!table) return std::nullopt;
   TakenPrices taken = ListTaker(header, *table, Reading{file, own, problems}).take();

@@ -108,16 +108,27 @@ std::optional<Table> read_csv(const std::string& text, const std::string& file, 
   ProblemList found;
   std::vector<Record> records = Reader(text, file, separator, found).read();
   if (records.empty()) found.add(at(problems::csv_empty(), Place{file, 1, 1, {}}));
+  const bool well_quoted = !found.has_errors();
   for (const Record& record : records) {
     const std::size_t wanted = records.front().fields.size();
     if (record.fields.size() == wanted) continue;
+    if (record.fields.size() == 1 && well_quoted) {
+      const Field& heading = record.fields.front();
+      found.add(as_warning(at(problems::csv_heading_row(heading.text),
+                              Place{file, heading.line, heading.column, {}})));
+      continue;
+    }
     found.add(at(problems::csv_field_count(record.fields.size(), wanted),
                  Place{file, record.fields.front().line, 1, {}}));
   }
   for (const Problem& problem : found.all()) problems.add(problem);
   if (found.has_errors()) return std::nullopt;
   Table out{std::move(records.front()), {}};
-  for (std::size_t i = 1; i < records.size(); ++i) out.records.push_back(std::move(records[i]));
+  for (std::size_t i = 1; i < records.size(); ++i) {
+    if (records[i].fields.size() == out.header.fields.size()) {
+      out.records.push_back(std::move(records[i]));
+    }
+  }
   return out;
 }
 

@@ -28,7 +28,8 @@ struct Table {
 
 /// Reads `text`: fields parted by `separator`, lines ended by CR LF or LF, a field in quotation
 /// marks may hold all of these and doubled quotation marks. A byte order mark in front is left out,
-/// empty lines are skipped. Every stray quotation mark, unclosed field and record of another length
+/// empty lines are skipped, and so are headings between the rows: one field alone, with a warning.
+/// Every stray quotation mark, unclosed field and record of another length
 /// than the header's is reported at its place in `file`; then there is no table.
 std::optional<Table> read_csv(const std::string& text, const std::string& file, char separator,
                               ProblemList& problems);

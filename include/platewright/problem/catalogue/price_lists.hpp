@@ -30,6 +30,11 @@ inline Problem csv_field_count(std::size_t found, std::size_t wanted) {
                       "between quotation marks");
 }
 
+inline Problem csv_heading_row(std::string_view text) {
+  return make_problem("csv-heading-row", "the field " + in_quotes(text) + " alone in its row",
+                      "an item and its price", "nothing, if it is a heading: the row is left out");
+}
+
 inline Problem csv_empty() {
   return make_problem("csv-empty", "a list without a record", "a header, and a row for each item",
                       "export the list again");
@@ -41,10 +46,36 @@ inline Problem price_list_number(std::string_view found, std::string_view wanted
                       "\".\"`, `sign: $`; nothing is guessed");
 }
 
-inline Problem price_list_row_without_price(std::string_view item) {
-  return make_problem("price-list-row-without-price", "no price of " + in_quotes(item),
+/// `written` stands where the price should: nothing, or a word such as MKT.
+inline Problem price_list_row_without_price(std::string_view item, std::string_view written) {
+  const std::string found = written.empty() ? "no price" : in_quotes(written) + " for a price";
+  return make_problem("price-list-row-without-price", found + " of " + in_quotes(item),
                       "a price in every row that is taken in",
                       "ask the supplier; until then the row is left out");
+}
+
+/// Each separator by its name: `,`, `;` or `tab`.
+inline Problem price_list_separator(std::string_view stated, std::string_view found) {
+  return make_problem(
+      "price-list-separator",
+      "a header without one " + in_quotes(stated) + " and with " + in_quotes(found) +
+          " between its words",
+      "the separator of the list",
+      "write `separator: \"" + std::string(found) + "\"` in the file that says how to read it");
+}
+
+inline Problem price_list_without_larder() {
+  return make_problem("price-list-without-larder", "a list taken in without a larder",
+                      "the larder whose ingredients it has prices of",
+                      "name the larder's file, as in --book larder.yaml");
+}
+
+inline Problem price_list_nothing_taken(std::string_view list) {
+  return make_problem("price-list-nothing-taken",
+                      "no row of " + in_quotes(list, 200) + " that can be taken in",
+                      "one row or more whose item the larder or `items` names, with a price",
+                      "say in `items` what the larder calls them, as in `items: {\"SALT KOSHER "
+                      "3LB\": salt}`");
 }
 
 inline Problem price_list_row_unmatched(std::string_view item) {
