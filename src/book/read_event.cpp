@@ -53,6 +53,14 @@ void read_shares(yaml::Fields& top, const Reading& reading, Event& event, std::s
   }
 }
 
+Rational share_of_guests(const std::string& text) {
+  if (text == "everyone") return 1;
+  if (text.find_first_of("0123456789") == std::string::npos) {
+    throw Failure(problems::word_unknown("share of the guests", text, {"everyone", "40 %"}));
+  }
+  return read_share(text);
+}
+
 void read_menu(yaml::Fields& top, const Reading& reading, Event& event) {
   if (top.need("menu", "menu:\n  - roast chicken: 40 %") == nullptr) return;
   for (const yaml::Node& item : top.list("menu")) {
@@ -65,7 +73,7 @@ void read_menu(yaml::Fields& top, const Reading& reading, Event& event) {
       const yaml::Node& value = item.entries.front().second;
       line.recipe = item.entries.front().first.text;
       reading.problems.attempt(line.place, [&] {
-        line.share = value.text == "everyone" ? Rational(1) : read_share(value.text);
+        line.share = share_of_guests(value.text);
         if (line.share <= 0 || line.share > 1) {
           throw Failure(problems::share_out_of_range("a share of the guests", value.text,
                                                      "above 0 and at most 100 %"));

@@ -75,9 +75,12 @@ void read_rule(yaml::Fields& fields, const Reading& reading, QuoteTerms& terms) 
   }
 }
 
-/// `18 %, taxed`, `18 %` or `18 %, after tax`.
+/// `18 %, taxed`, `18 %` or `18 %, after tax`; the comma may be missing.
 Charge read_charge(const std::string& text) {
-  const SplitText parts = split_at(text, ",");
+  SplitText parts = split_at(text, ",");
+  if (const SplitText bare = split_at(text, "%"); parts.after.empty() && !bare.after.empty()) {
+    parts = {bare.before + " %", bare.after};
+  }
   const std::string& word = parts.after;
   if (!word.empty() && word != "taxed" && word != "not taxed" && word != "after tax") {
     throw Failure(problems::word_unknown("word", word, {"taxed", "not taxed", "after tax"}));

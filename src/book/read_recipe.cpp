@@ -40,6 +40,7 @@ class RecipeReader {
     if (count.value <= 0) throw Failure(problems::number_not_positive("a yield", text));
     const std::string rest(detail::trimmed_spaces(std::string_view(text).substr(count.length)));
     const SplitText parts = split_at(rest, " of ");
+    refuse_other_portions(text, parts);
     if (parts.before == "portions" || parts.before == "portion") {
       recipe_.makes.portions = count.value;
       const SplitText size = split_at(parts.after, ",");
@@ -55,6 +56,28 @@ class RecipeReader {
       recipe_.makes.amount = reading_.amount(text);
     } else {
       throw Failure(problems::recipe_makes_malformed(text));
+    }
+  }
+
+  /// `10-12 portions`, `10 servings`, `10 portions of 6`.
+  static void refuse_other_portions(const std::string& text, const SplitText& parts) {
+    const auto ends_with = [&](std::string_view word) {
+      const std::string_view what = parts.before;
+      return what.size() >= word.size() && what.substr(what.size() - word.size()) == word;
+    };
+    if (ends_with("serving") || ends_with("servings")) {
+      throw Failure(problems::recipe_makes_malformed(text, "write `portions` for servings"));
+    }
+    if (!ends_with("portions") && !ends_with("portion")) return;
+    if (parts.before.find_first_of("0123456789") != std::string::npos) {
+      throw Failure(problems::recipe_makes_malformed(
+          text, "write one number: a range can't be scaled, and its lower end is the careful one"));
+    }
+    const bool bare =
+        !parts.after.empty() && parts.after.find_first_not_of("0123456789./ ") == std::string::npos;
+    if (bare) {
+      throw Failure(problems::recipe_makes_malformed(
+          text, "say " + parts.after + " of what: oz, g or pieces"));
     }
   }
 

@@ -93,6 +93,9 @@ class NumberReader {
 
   /// One run of digits as a whole number; counts digits against the limit.
   Rational whole() {
+    if (peek() == '.' && is_digit(peek(1))) {
+      fail(problems::number_malformed(text_, "no digit before the point"));
+    }
     if (!is_digit(peek())) fail(problems::number_missing(text_));
     Integer value = 0;
     while (is_digit(peek())) {

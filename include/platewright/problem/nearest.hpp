@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -40,12 +41,27 @@ inline std::size_t spelling_distance(std::string_view left, std::string_view rig
   return last[right.size()];
 }
 
+namespace detail {
+
+/// 0 for a word of the same letters that begins alike (a slip of two fingers), 1 for one that does
+/// either, 2 for every other.
+inline int unlikeness(std::string_view left, std::string_view right) {
+  std::string sorted_left(left);
+  std::string sorted_right(right);
+  std::sort(sorted_left.begin(), sorted_left.end());
+  std::sort(sorted_right.begin(), sorted_right.end());
+  const bool begin_alike = left.substr(0, 1) == right.substr(0, 1);
+  return (sorted_left == sorted_right ? 0 : 1) + (begin_alike ? 0 : 1);
+}
+
+}  // namespace detail
+
 /// Up to `most` of `known`, nearest first: names that begin alike or hold the word count as near,
 /// others when at most a third of their letters (one of three) differ.
 inline std::vector<std::string> nearest_names(std::string_view wanted,
                                               const std::vector<std::string>& known,
                                               std::size_t most = 3) {
-  std::vector<std::pair<std::size_t, std::string>> ranked;
+  std::vector<std::tuple<std::size_t, int, std::string>> ranked;
   for (const std::string& name : known) {
     std::size_t distance = spelling_distance(wanted, name);
     const bool holds = wanted.size() >= 3 && name.find(wanted) != std::string::npos;
@@ -53,11 +69,12 @@ inline std::vector<std::string> nearest_names(std::string_view wanted,
     const std::size_t longer = std::min<std::size_t>(64, std::max(wanted.size(), name.size()));
     const std::size_t allowed = longer < 3 ? 0 : std::max<std::size_t>(1, longer / 3);
     if (holds || held) distance = std::min(distance, allowed);
-    if (distance <= allowed) ranked.emplace_back(distance, name);
+    if (distance > allowed) continue;
+    ranked.emplace_back(distance, detail::unlikeness(wanted, name), name);
   }
   std::stable_sort(ranked.begin(), ranked.end());
   std::vector<std::string> out;
-  for (auto& [distance, name] : ranked) {
+  for (auto& [distance, unlikeness, name] : ranked) {
     if (out.size() == most) break;
     if (std::find(out.begin(), out.end(), name) == out.end()) out.push_back(std::move(name));
   }

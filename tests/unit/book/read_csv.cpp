@@ -44,9 +44,19 @@ TEST_CASE("a byte order mark, either line end, a missing last one and empty line
   CHECK(table_of("a;b,c\nd;e", ';').records[0].fields.size() == 2);
 }
 
+TEST_CASE("a heading between the rows is left out and reported") {
+  ProblemList problems;
+  const auto table = csv::read_csv("a,b\nMEATS\nc,d\n", "list.csv", ',', problems);
+  REQUIRE(table.has_value());
+  CHECK(table->records.size() == 1);
+  REQUIRE(problems.all().size() == 1);
+  CHECK(problems.all().front().id == "csv-heading-row");
+  CHECK(problems.all().front().severity == Severity::warning);
+}
+
 TEST_CASE("what is wrong with a list is reported where it stands") {
   CHECK(first_problem("") == "csv-empty 1:1");
-  CHECK(first_problem("a,b\nc\n") == "csv-field-count 2:1");
+  CHECK(first_problem("a,b,c\nd,e\n") == "csv-field-count 2:1");
   CHECK(first_problem("a,b\nc,d,e\n") == "csv-field-count 2:1");
   CHECK(first_problem("a,b\nc,5\" pan\n") == "csv-stray-quote 2:4");
   CHECK(first_problem("a,b\nc,\"d\"e\n") == "csv-stray-quote 2:6");

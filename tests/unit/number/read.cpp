@@ -54,7 +54,7 @@ TEST_CASE("what is no number says so") {
   CHECK(id_of("") == "number-missing");
   CHECK(id_of("NaN") == "number-missing");
   CHECK(id_of("inf") == "number-missing");
-  CHECK(id_of(".5") == "number-missing");
+  CHECK(id_of(".5") == "number-malformed");
   CHECK(id_of("a few") == "number-missing");
 }
 

@@ -25,6 +25,8 @@ TEST_CASE("long names cost no more than 64 letters") {
 TEST_CASE("the nearest names come first") {
   CHECK(nearest_names("galric", {"carrot", "garlic", "ginger"}) == Names{"garlic"});
   CHECK(nearest_names("cups", {"cap", "cup", "quart"}) == Names{"cup"});
+  // Of names as near as each other the one that two fingers turned round.
+  CHECK(nearest_names("tps", {"pts", "tbs", "tsp"}) == Names{"tsp", "pts", "tbs"});
 }
 
 TEST_CASE("a name that holds the word is near") {

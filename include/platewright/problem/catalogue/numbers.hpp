@@ -1,8 +1,10 @@
 #pragma once
 // What can be wrong with a number as it is typed.
 
+#include <cstddef>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
@@ -10,8 +12,16 @@
 namespace platewright::problems {
 
 inline Problem number_missing(std::string_view text) {
+  // `about 2 tsp`, `$9.50`
+  const std::size_t digit = text.find_first_of("0123456789");
+  std::string remedy = "write the number in digits, before the unit";
+  if (digit != std::string_view::npos && digit > 0) {
+    std::string_view before = text.substr(0, digit);
+    while (!before.empty() && before.back() == ' ') before.remove_suffix(1);
+    remedy = "begin with the number, without " + in_quotes(before, 20) + " before it";
+  }
   return make_problem("number-missing", in_quotes(text), "a number such as 3, 0.75, 1/3 or 1 1/2",
-                      "write the number in digits, before the unit");
+                      std::move(remedy));
 }
 
 inline Problem number_malformed(std::string_view text, std::string why) {

@@ -11,8 +11,29 @@
 
 namespace platewright::problems {
 
+namespace detail {
+
+/// What to write for words that kitchens and suppliers say, which no spelling is near; empty for
+/// others.
+inline std::string advice_for_spoken(std::string_view unit) {
+  for (const std::string_view word : {"pinch", "pinches", "smidgen", "knob", "knobs", "handful",
+                                      "handfuls", "splash", "drizzle", "glug", "drop", "drops"}) {
+    if (unit == word) return "weigh it or measure it, as in 1/8 tsp, or write `to taste`";
+  }
+  for (const std::string_view word : {"ct", "cnt", "count"}) {
+    if (unit == word) return "write the number alone for a count; a pack may say `24 ct`";
+  }
+  for (const std::string_view word : {"serving", "servings", "portion", "portions"}) {
+    if (unit == word) return "write a weight, a capacity or a count here";
+  }
+  return {};
+}
+
+}  // namespace detail
+
 inline Problem unit_unknown(std::string_view unit, const std::vector<std::string>& known) {
-  std::string remedy = did_you_mean(unit, known);
+  std::string remedy = detail::advice_for_spoken(unit);
+  if (remedy.empty()) remedy = did_you_mean(unit, known);
   if (remedy.empty())
     remedy = "see `platewright tables units`, or add the unit to tables of your own";
   return make_problem("unit-unknown", "the unit " + in_quotes(unit), "a unit of the table",

@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "platewright/problem/nearest.hpp"
@@ -66,10 +67,11 @@ inline Problem recipe_amount_unreachable(std::string_view recipe, std::string_vi
                       "write both in weight or both in capacity");
 }
 
-inline Problem recipe_makes_malformed(std::string_view text) {
+inline Problem recipe_makes_malformed(std::string_view text,
+                                      std::string remedy = "write it in one of these forms") {
   return make_problem("recipe-makes", in_quotes(text),
                       "what the recipe makes, as in `10 portions of 6 oz`, `24 portions` or `2 qt`",
-                      "write it in one of these forms");
+                      std::move(remedy));
 }
 
 inline Problem tested_on_malformed(std::string_view text) {
