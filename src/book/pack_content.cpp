@@ -72,7 +72,7 @@ std::optional<ManyOf> trade_pack(const std::string& text) {
 
 bool is_count_word(std::string_view word) {
   constexpr std::array<std::string_view, 4> words{"ct", "cnt", "count", "ea"};
-  const std::string plain = detail::plain_name(word);
+  const std::string plain = detail::folded_abbreviation(word);
   for (const std::string_view known : words) {
     if (plain == known) return true;
   }

@@ -10,8 +10,8 @@
 
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
+#include "platewright/problem/folded_name.hpp"
 #include "platewright/quantity/temperature.hpp"
-#include "platewright/yield/detail/folded_name.hpp"
 
 namespace platewright {
 

@@ -95,7 +95,7 @@ void add_totals(const SupplierOrder& order, const PriceList& prices, Table& tabl
   };
   add("Total", order.total);
   if (order.deposit == Money()) return;
-  add("Deposit on containers, which comes back", order.deposit);
+  add("Deposit, comes back", order.deposit);
   add("To pay", order.total + order.deposit);
 }
 

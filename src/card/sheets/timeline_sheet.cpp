@@ -20,7 +20,7 @@ bool is_a_day(const TimelineEntry& entry) {
 
 /// The goods by name where they are few.
 std::string delivery_text(const TimelineEntry& entry) {
-  std::string out = "Goods in from " + entry.supplier;
+  std::string out = entry.supplier.empty() ? "Goods in" : "Goods in from " + entry.supplier;
   if (entry.goods.size() > 3) return out + ": " + std::to_string(entry.goods.size()) + " kinds";
   for (std::size_t i = 0; i < entry.goods.size(); ++i)
     out += (i == 0 ? ": " : "; ") + entry.goods[i];

@@ -4,7 +4,7 @@
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/quote_sheet.hpp"
 #include "platewright/problem/catalogue/books.hpp"
-#include "platewright/yield/detail/folded_name.hpp"
+#include "platewright/problem/folded_name.hpp"
 
 namespace platewright {
 namespace {

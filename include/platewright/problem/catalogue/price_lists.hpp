@@ -65,9 +65,10 @@ inline Problem price_list_separator(std::string_view stated, std::string_view fo
 }
 
 inline Problem price_list_without_larder() {
-  return make_problem("price-list-without-larder", "a list taken in without a larder",
+  return make_problem("price-list-without-larder",
+                      "a price list, and no larder whose ingredients its rows could belong to",
                       "the larder whose ingredients it has prices of",
-                      "name the larder's file, as in --book larder.yaml");
+                      "name the larder's file: `--book larder.yaml`, or among the files to check");
 }
 
 inline Problem price_list_nothing_taken(std::string_view list) {
@@ -82,13 +83,6 @@ inline Problem price_list_row_unmatched(std::string_view item) {
   return make_problem("price-list-row-unmatched", "the item " + in_quotes(item),
                       "an item that `items` or the larder names",
                       "add it to `items` where you buy it; until then the row is left out");
-}
-
-inline Problem price_list_without_larder() {
-  return make_problem("price-list-without-larder",
-                      "a price list, and no larder whose ingredients its rows could belong to",
-                      "the file of the larder among the files",
-                      "name it too, as in `platewright check larder.yaml week-36.yaml`");
 }
 
 }  // namespace platewright::problems
