@@ -47,8 +47,10 @@ Facts outcome_facts(const Quote& quote, const std::optional<Integer>& break_even
   facts.add("mark_up_share", "  on the cost", percent_cell(quote.mark_up_share));
   facts.add("food_share", "Food cost of price", percent_cell(quote.food_share));
   if (break_even) {
-    facts.add("break_even", "Breaks even at",
-              figure(Rational(*break_even), break_even->str(), "guests"));
+    const std::string text =
+        *break_even == 1 ? "any number" : "from " + break_even->str() + " guests";
+    facts.add("break_even", "Breaks even",
+              figure_as(text, Rational(*break_even), break_even->str(), "guests"));
   }
   return facts;
 }

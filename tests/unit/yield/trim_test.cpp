@@ -74,11 +74,11 @@ TEST_CASE("parts that do not add up are reported with the difference") {
   test.parts[0].weight = pounds(6, 8);
   Problem problem = problem_of([&] { work_out(test); });
   CHECK(problem.id == "parts-above-whole");
-  CHECK(problem.found.find("226.796185 g (8 oz) too much") != std::string::npos);
+  CHECK(problem.found.find("226.8 g (8 oz) too much") != std::string::npos);
   test.parts[0].weight = pounds(5, 8);
   problem = problem_of([&] { work_out(test); });
   CHECK(problem.id == "parts-unaccounted");
-  CHECK(problem.found.find("226.796185 g (8 oz) not accounted for") != std::string::npos);
+  CHECK(problem.found.find("226.8 g (8 oz) not accounted for") != std::string::npos);
 }
 
 TEST_CASE("one cutting loss may be what is left of the whole") {

@@ -9,16 +9,13 @@
 
 namespace platewright::detail {
 
-/// A decimal that ends is written out; one that does not is rounded half up to two places.
-inline std::string weight_number(const Rational& value) {
-  return has_finite_decimal(value) ? as_exact(value) : as_short_decimal(value, 2);
-}
-
-/// The weight in both systems, as the problem does not know which one its reader weighs in:
-/// `226.796185 g (8 oz)`, `50 g (1.76 oz)`.
+/// The weight in both systems, as the problem does not know which one its reader weighs in, each
+/// rounded half up to two places: `226.8 g (8 oz)`, `4989.52 g (11 lb)`.
 inline std::string weight_words(const Mass& mass) {
-  return weight_number(mass.in(units::gram)) + " g (" + weight_number(mass.in(units::ounce)) +
-         " oz)";
+  const bool heavy = mass >= Mass::of(1, units::pound);
+  const Rational customary = mass.in(heavy ? units::pound : units::ounce);
+  return as_short_decimal(mass.in(units::gram), 2) + " g (" + as_short_decimal(customary, 2) +
+         (heavy ? " lb)" : " oz)");
 }
 
 }  // namespace platewright::detail
