@@ -89,7 +89,7 @@ void report_twice(const Reading& reading, std::string_view what, const std::stri
                   const Place& first, const Place& second);
 
 /// The book of these files as far as it can be read: `read_book` without its last word.
-Book read_what_can_be(const std::vector<std::string>& files, ProblemList& problems);
+Book read_what_can_be(const std::vector<std::string>& names, ProblemList& problems);
 
 void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList& problems);
 /// The kitchen, if the file declares one; of several files the first that does is followed.

@@ -7,6 +7,6 @@ namespace platewright::detail {
 
 /// Prints the table in columns, narrowed to the page; where even that is too wide, one value a
 /// line.
-void print_table(TextPage& page, const Table& table);
+void print_table(TextPage& page, const Table& whole);
 
 }  // namespace platewright::detail

@@ -18,7 +18,8 @@ constexpr int book_has_problems = 1;
 constexpr int wrong_command_line = 2;
 
 void print(std::FILE* stream, const std::string& text) {
-  std::fwrite(text.data(), 1, text.size(), stream);
+  // Where even this can't be written there is no one left to tell.
+  static_cast<void>(std::fwrite(text.data(), 1, text.size(), stream));
 }
 
 /// Runs the command and puts out its sheet, or nothing where there is any error.

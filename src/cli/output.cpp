@@ -73,8 +73,9 @@ std::string written(const Sheet& sheet, const CommonOptions& common, unsigned us
 
 void put(const std::string& text, const CommonOptions& common) {
   if (common.output.empty()) {
-    std::fwrite(text.data(), 1, text.size(), stdout);
-    if (std::fflush(stdout) != 0) throw Failure(problems::file_not_writable("standard output"));
+    const bool whole = std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
+    if (!whole || std::fflush(stdout) != 0)
+      throw Failure(problems::file_not_writable("standard output"));
     return;
   }
   const std::string part = beside(common.output);

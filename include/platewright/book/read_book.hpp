@@ -15,7 +15,7 @@ namespace platewright {
 /// `problems`, warnings included. Where a file is missing or can't be read, what its names are
 /// needed for is not checked, since that would only repeat the one problem. Returns nothing where
 /// there is an error: a book is whole or it is not there.
-std::optional<Book> read_book(const std::vector<std::string>& files, ProblemList& problems);
+std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList& problems);
 
 /// All files that reading these opens, as far as they can be read: the files named, those that they
 /// name under `with`, and a supplier's list beside the file that says how to read it.

@@ -12,7 +12,7 @@ namespace platewright {
 /// `table` is units, densities, pieces, cuts, produce, grains, vessels, safety, times or allergens;
 /// only rows that hold all of `words` (capitals do not matter) are shown. Throws Failure where
 /// there is none.
-Sheet table_sheet(const std::string& table, const std::vector<std::string>& words,
+Sheet table_sheet(const std::string& name, const std::vector<std::string>& words,
                   const Tables& tables);
 
 }  // namespace platewright
