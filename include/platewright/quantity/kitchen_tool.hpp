@@ -61,8 +61,8 @@ struct KitchenTool {
 
 /// Throws Failure for a tool that can measure nothing: a unit that is not one of capacity, a step
 /// or a smallest number that is not above 0, a mark that is not between 0 and the step, an end
-/// before the first number; and for one with more than a thousand numbers, which is not a
-/// kitchen's.
+/// before the first number; and for one with more than ten thousand numbers, which is not a
+/// kitchen's. (Spoons alone up to the first mark of a jug may well have more than a thousand.)
 inline void expect_usable(const KitchenTool& tool) {
   detail::expect_dimension(Amount{1, tool.unit}, UnitDimension::volume);
   const auto expect = [&](bool right, const char* why) {
@@ -75,8 +75,8 @@ inline void expect_usable(const KitchenTool& tool) {
   }
   expect(tool.at_or_above(tool.from).has_value(), "it ends before its first number");
   const Rational span = tool.to ? Rational(*tool.to - tool.from) : tool.from;
-  expect(span / tool.step * static_cast<long>(tool.marks.size() + 1) <= 1000,
-         "it has more than 1000 marks");
+  expect(span / tool.step * static_cast<long>(tool.marks.size() + 1) <= 10000,
+         "it has more than 10000 marks");
 }
 
 }  // namespace platewright

@@ -61,8 +61,8 @@ TEST_CASE("a tool that can measure nothing is refused with its reason") {
   CHECK(refused({cup, 3, 2, 1, {}}).find("ends before") != std::string::npos);
   CHECK(refused({cup, fraction(11, 10), fraction(12, 10), 1, {}}).find("ends before") !=
         std::string::npos);
-  CHECK(refused({cup, 1, 3, fraction(1, 1000), {}}).find("1000 marks") != std::string::npos);
-  CHECK(refused({cup, 1, {}, fraction(1, 1001), {}}).find("1000 marks") != std::string::npos);
+  CHECK(refused({cup, 1, 3, fraction(1, 10000), {}}).find("10000 marks") != std::string::npos);
+  CHECK(refused({cup, 1, {}, fraction(1, 10001), {}}).find("10000 marks") != std::string::npos);
   CHECK(refused({cup, 1, 3, 1, {}}) == "accepted");
 }
 

@@ -67,6 +67,10 @@ TEST_CASE("a jug is read to its marks, and the largest is filled again") {
   CHECK(measured("7 qt", {"1 cup", "1-4 qt by 1/2 qt"}) == "7 qt");
 }
 
+TEST_CASE("nothing need lie between the spoons and a large jug") {
+  CHECK(measured("2 qt", {"1 tsp", "1/8 tsp", "1/4 tsp", "1-4 qt by 1/4 qt"}) == "2 qt");
+}
+
 TEST_CASE("what is not a measure of a kitchen is refused") {
   CHECK(refused({"1-4 cups"}) == "kitchen-entry-malformed");
   CHECK(refused({"1 cup by 1/4 cup"}) == "kitchen-entry-malformed");
