@@ -33,9 +33,9 @@ std::optional<std::string> ascii_form(std::string_view rest, const Character& ch
   for (const Replacement& replacement : replacements) {
     if (replacement.sign == character.code) return std::string(replacement.ascii);
   }
-  for (const detail::FractionSign& sign : detail::fraction_signs) {
+  for (const FractionSign& sign : fraction_signs) {
     if (rest.starts_with(sign.text)) {
-      const bool mixed = !before.empty() && detail::is_digit(before.back());
+      const bool mixed = !before.empty() && is_digit(before.back());
       return (mixed ? " " : "") + std::to_string(sign.numerator) + "/" +
              std::to_string(sign.denominator);
     }

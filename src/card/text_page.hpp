@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 
 namespace platewright::detail {
 

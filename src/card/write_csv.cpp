@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "card/records.hpp"
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 #include "platewright/number/write.hpp"
 
 namespace platewright {

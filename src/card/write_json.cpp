@@ -2,7 +2,7 @@
 #include <string>
 #include <variant>
 
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 #include "platewright/number/write.hpp"
 
 namespace platewright {

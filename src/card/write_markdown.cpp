@@ -4,7 +4,7 @@
 #include <variant>
 
 #include "platewright/card/display.hpp"
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 
 namespace platewright {
 

@@ -5,7 +5,7 @@
 #include "card/text_bands.hpp"
 #include "card/text_blocks.hpp"
 #include "platewright/card/display.hpp"
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 
 namespace platewright {
 

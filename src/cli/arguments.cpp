@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "platewright/problem/nearest.hpp"
+#include "platewright/version.hpp"
 
 namespace platewright::cli {
 namespace {

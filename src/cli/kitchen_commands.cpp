@@ -1,7 +1,7 @@
 // card, timeline.
 
-#include "cli/books.hpp"
 #include "cli/commands.hpp"
+#include "cli/open_book.hpp"
 #include "platewright/card/batch_card.hpp"
 #include "platewright/card/recipe_card.hpp"
 #include "platewright/card/timeline_sheet.hpp"

@@ -4,8 +4,8 @@
 #include <exception>
 
 #include "cli/arguments.hpp"
-#include "cli/books.hpp"
 #include "cli/commands.hpp"
+#include "cli/open_book.hpp"
 #include "cli/output.hpp"
 
 namespace {

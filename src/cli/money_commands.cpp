@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "cli/books.hpp"
 #include "cli/commands.hpp"
+#include "cli/open_book.hpp"
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/order_sheet.hpp"
 #include "platewright/card/quote_sheet.hpp"

@@ -4,9 +4,9 @@
 #include <filesystem>
 #include <fstream>
 
-#include "cli/books.hpp"
-#include "platewright/book/read_book.hpp"
-#include "platewright/card/write.hpp"
+#include "cli/open_book.hpp"
+#include "platewright/card/writers.hpp"
+#include "platewright/files/read_book.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 
 namespace platewright::cli {

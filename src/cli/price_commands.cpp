@@ -1,8 +1,8 @@
 // prices: a supplier's list becomes a file of the book.
 
-#include "cli/books.hpp"
 #include "cli/commands.hpp"
-#include "platewright/book/take_in_prices.hpp"
+#include "cli/open_book.hpp"
+#include "platewright/files/take_in_prices.hpp"
 
 namespace platewright::cli {
 

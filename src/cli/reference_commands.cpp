@@ -1,7 +1,7 @@
 // measure, tables, check.
 
-#include "cli/books.hpp"
 #include "cli/commands.hpp"
+#include "cli/open_book.hpp"
 #include "platewright/card/measure_sheet.hpp"
 #include "platewright/card/problem_sheet.hpp"
 #include "platewright/card/table_sheets.hpp"

@@ -1,10 +1,10 @@
 // yield, worksheet, trials.
 
-#include "cli/books.hpp"
 #include "cli/commands.hpp"
-#include "platewright/book/read_worksheet.hpp"
+#include "cli/open_book.hpp"
 #include "platewright/card/worksheet_sheet.hpp"
 #include "platewright/card/yield_sheet.hpp"
+#include "platewright/files/read_worksheet.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/problem/catalogue/worksheets.hpp"
 #include "platewright/yield/chosen_row.hpp"

@@ -2,7 +2,7 @@
 
 #include <map>
 
-#include "generate/rows.hpp"
+#include "generate/row_fields.hpp"
 #include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "generate/source.hpp"
-#include "generate/tables.hpp"
+#include "generate/table_code.hpp"
 #include "yaml/read_yaml.hpp"
 
 namespace {

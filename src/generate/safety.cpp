@@ -1,6 +1,6 @@
 // Minimum temperatures, holds, limits and allergens.
 
-#include "generate/rows.hpp"
+#include "generate/row_fields.hpp"
 #include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/quantity/read_temperature.hpp"

@@ -8,7 +8,7 @@
 #include <sstream>
 
 #include "platewright/problem/catalogue/files.hpp"
-#include "platewright/problem/catalogue/tables.hpp"
+#include "platewright/problem/catalogue/own_tables.hpp"
 #include "platewright/problem/failure.hpp"
 
 namespace platewright::generate {

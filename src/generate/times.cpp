@@ -1,7 +1,7 @@
 // Times of roasting, thawing and carry-over. They are shown, not calculated with, so the figures
 // stay as the table writes them.
 
-#include "generate/rows.hpp"
+#include "generate/row_fields.hpp"
 
 namespace platewright::generate {
 namespace {

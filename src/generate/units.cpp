@@ -3,7 +3,7 @@
 #include <cctype>
 #include <map>
 
-#include "generate/rows.hpp"
+#include "generate/row_fields.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/folded_name.hpp"
@@ -85,7 +85,7 @@ class UnitWriter {
                   const std::vector<std::string>& bare) {
     identifiers_.add("unit", name, fields.place(), problems_);
     for (const std::string& other : names) {
-      note(names_, detail::folded_abbreviation(other), fields);
+      note(names_, folded_abbreviation(other), fields);
     }
     for (const std::string& other : bare) note(bare_[system], other, fields);
   }

@@ -1,6 +1,6 @@
 // Cuts with their ladders; produce and grains.
 
-#include "generate/rows.hpp"
+#include "generate/row_fields.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 
 namespace platewright::generate {

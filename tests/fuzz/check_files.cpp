@@ -1,6 +1,6 @@
 // Whatever a file of the book says, it is read, or there are problems; nothing else is thrown.
 
-#include "platewright/book/check_files.hpp"
+#include "platewright/files/check_files.hpp"
 
 #include <cstddef>
 #include <cstdint>

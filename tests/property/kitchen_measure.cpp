@@ -1,7 +1,5 @@
 // What must hold for every capacity in kitchen measures.
 
-#include "platewright/quantity/kitchen_measure.hpp"
-
 #include <rapidcheck.h>
 
 #include <algorithm>
@@ -12,7 +10,8 @@
 #include <optional>
 #include <vector>
 
-#include "platewright/quantity/kitchen_of.hpp"
+#include "platewright/kitchen/measure.hpp"
+#include "platewright/kitchen/usual_measures.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

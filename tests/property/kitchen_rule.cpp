@@ -1,7 +1,5 @@
 // What must hold for every amount that is rounded by a table of steps.
 
-#include "platewright/quantity/kitchen_rule.hpp"
-
 #include <rapidcheck.h>
 
 #include <array>
@@ -9,7 +7,8 @@
 #include <cstdint>
 #include <string>
 
-#include "platewright/quantity/kitchen_scale.hpp"
+#include "platewright/kitchen/rounding_rule.hpp"
+#include "platewright/kitchen/scales.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

@@ -3,7 +3,7 @@
 #include <rapidcheck.h>
 
 #include "platewright/quantity/units.hpp"
-#include "platewright/yield/cooking_loss_test.hpp"
+#include "platewright/worksheet/cooking_loss_test.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

@@ -4,9 +4,9 @@
 
 #include <cmath>
 
+#include "platewright/kitchen/kitchen.hpp"
+#include "platewright/kitchen/read_tools.hpp"
 #include "platewright/quantity/approximate.hpp"
-#include "platewright/quantity/kitchen.hpp"
-#include "platewright/quantity/read_kitchen.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

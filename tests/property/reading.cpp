@@ -4,7 +4,7 @@
 
 #include <filesystem>
 
-#include "platewright/book/read_book.hpp"
+#include "platewright/files/read_book.hpp"
 #include "support/catch.hpp"
 #include "support/folder.hpp"
 

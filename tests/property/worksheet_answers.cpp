@@ -4,8 +4,8 @@
 #include <rapidcheck.h>
 
 #include "platewright/quantity/units.hpp"
-#include "platewright/yield/check_answers.hpp"
-#include "platewright/yield/trim_working.hpp"
+#include "platewright/worksheet/check_answers.hpp"
+#include "platewright/worksheet/trim_working.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

@@ -4,8 +4,8 @@
 #include <cstddef>
 #include <string>
 
-#include "platewright/quantity/kitchen_measure_text.hpp"
-#include "platewright/quantity/kitchen_scale.hpp"
+#include "platewright/kitchen/measure_text.hpp"
+#include "platewright/kitchen/scales.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

@@ -3,10 +3,10 @@
 #include <array>
 #include <string>
 
-#include "platewright/quantity/kitchen_measure.hpp"
-#include "platewright/quantity/kitchen_measure_text.hpp"
-#include "platewright/quantity/kitchen_of.hpp"
-#include "platewright/quantity/kitchen_scale.hpp"
+#include "platewright/kitchen/measure.hpp"
+#include "platewright/kitchen/measure_text.hpp"
+#include "platewright/kitchen/scales.hpp"
+#include "platewright/kitchen/usual_measures.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

@@ -1,7 +1,7 @@
 // Scaling against what published recipes and rules print.
 
-#include "platewright/quantity/kitchen_measure_text.hpp"
-#include "platewright/quantity/kitchen_rule.hpp"
+#include "platewright/kitchen/measure_text.hpp"
+#include "platewright/kitchen/rounding_rule.hpp"
 #include "platewright/recipe/plan_for_short.hpp"
 #include "platewright/recipe/roasting_time.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"

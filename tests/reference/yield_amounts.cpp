@@ -1,8 +1,8 @@
 // Yields and as-purchased quantities against published sheets. Each case asserts the exact figure;
 // a comment says what the source prints and why it differs.
 
+#include "platewright/worksheet/trials.hpp"
 #include "platewright/yield/portions.hpp"
-#include "platewright/yield/trials.hpp"
 #include "support/catch.hpp"
 #include "support/weights.hpp"
 

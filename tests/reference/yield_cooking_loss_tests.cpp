@@ -1,6 +1,6 @@
 // A cooking loss test against a published card whose own parts do not add up.
 
-#include "platewright/yield/cooking_loss_test.hpp"
+#include "platewright/worksheet/cooking_loss_test.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
 #include "support/weights.hpp"

@@ -1,8 +1,8 @@
 // Published sheets with slips in them, read as a student's answers: each slip has to be found.
 
-#include "platewright/yield/check_answers.hpp"
-#include "platewright/yield/cooking_loss_working.hpp"
-#include "platewright/yield/trim_working.hpp"
+#include "platewright/worksheet/check_answers.hpp"
+#include "platewright/worksheet/cooking_loss_working.hpp"
+#include "platewright/worksheet/trim_working.hpp"
 #include "support/catch.hpp"
 #include "support/weights.hpp"
 

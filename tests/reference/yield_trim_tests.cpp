@@ -1,7 +1,7 @@
 // Trim tests against published sheets. Each case asserts the exact figure; a comment says what the
 // source prints and why it differs.
 
-#include "platewright/yield/trim_test.hpp"
+#include "platewright/worksheet/trim_test.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
 #include "support/weights.hpp"

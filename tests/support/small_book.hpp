@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-#include "platewright/book/read_book.hpp"
+#include "platewright/files/read_book.hpp"
 #include "support/folder.hpp"
 
 namespace platewright::test {

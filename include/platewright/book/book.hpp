@@ -8,7 +8,7 @@
 #include "platewright/book/tables.hpp"
 #include "platewright/costing/price_list.hpp"
 #include "platewright/event/event.hpp"
-#include "platewright/quantity/kitchen.hpp"
+#include "platewright/kitchen/kitchen.hpp"
 #include "platewright/recipe/recipe_book.hpp"
 
 namespace platewright {

@@ -5,8 +5,8 @@
 #include <utility>
 
 #include "platewright/card/cell.hpp"
+#include "platewright/kitchen/kitchen.hpp"
 #include "platewright/quantity/ingredient_weights.hpp"
-#include "platewright/quantity/kitchen.hpp"
 
 namespace platewright {
 

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "platewright/book/check_files.hpp"
+#include "platewright/book/checked_files.hpp"
 #include "platewright/card/sheet.hpp"
 #include "platewright/problem/problem_list.hpp"
 

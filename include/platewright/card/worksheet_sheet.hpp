@@ -1,9 +1,9 @@
 #pragma once
 // A worksheet with its working, a student's answers marked, and the handbook beside it.
 
-#include "platewright/book/worksheet.hpp"
 #include "platewright/card/sheet.hpp"
-#include "platewright/yield/kept_tests.hpp"
+#include "platewright/worksheet/kept_tests.hpp"
+#include "platewright/worksheet/worksheet.hpp"
 
 namespace platewright {
 

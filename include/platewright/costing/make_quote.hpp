@@ -3,9 +3,9 @@
 
 #include <vector>
 
-#include "platewright/costing/detail/quote_checks.hpp"
 #include "platewright/costing/plate_price.hpp"
 #include "platewright/costing/quote.hpp"
+#include "platewright/costing/quote_checks.hpp"
 #include "platewright/costing/round_money.hpp"
 
 namespace platewright {
@@ -159,8 +159,8 @@ inline void add_outcome(Quote& quote) {
 inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& guests,
                         const QuoteTerms& terms, unsigned minor_digits = 2) {
   detail::check_terms(terms);
-  detail::check_guests(guests);
-  detail::check_not_negative("a cost of the food", food);
+  check_guests(guests);
+  check_not_negative("a cost of the food", food);
   Quote quote;
   quote.terms = terms;
   quote.minor_digits = minor_digits;
@@ -170,12 +170,12 @@ inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& gues
     quote.full_prices += kind.count * kind.price_share;
   }
   detail::add_costs(quote);
-  detail::check_positive("a cost", quote.cost);
-  if (terms.rule == PricingRule::food_cost) detail::check_positive("a cost of the food", food);
+  check_positive("a cost", quote.cost);
+  if (terms.rule == PricingRule::food_cost) check_positive("a cost of the food", food);
   detail::add_price(quote);
   detail::add_lines(quote, guests);
   // A guest kind's price may come to nothing at the minor unit, which no other check can see.
-  detail::check_positive("a subtotal", quote.subtotal);
+  check_positive("a subtotal", quote.subtotal);
   detail::add_charges(quote);
   detail::add_outcome(quote);
   return quote;

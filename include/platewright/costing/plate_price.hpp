@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "platewright/costing/detail/quote_checks.hpp"
+#include "platewright/costing/quote_checks.hpp"
 #include "platewright/quantity/money.hpp"
 
 namespace platewright {
@@ -11,13 +11,13 @@ namespace platewright {
 /// The price at which the food is this share of it: food / share. Throws Failure for a share of 0
 /// or less or above 100 %.
 inline Money price_at_food_cost(const Money& food, const Rational& share) {
-  detail::check_rule(PricingRule::food_cost, share);
+  check_pricing_rule(PricingRule::food_cost, share);
   return food / share;
 }
 
 /// The food-cost percentage, as a share: food / price. Throws Failure for a price of 0 or less.
 inline Rational food_cost_share(const Money& food, const Money& price) {
-  detail::check_positive("a price", price);
+  check_positive("a price", price);
   return food / price;
 }
 
@@ -41,7 +41,7 @@ struct PlatePrice {
 
 /// Throws Failure for a Q factor below 0 or above 100 %, and as the two functions above do.
 inline PlatePrice plate_price(const Money& plate, const PlatePriceQuestion& question) {
-  detail::check_share("a Q factor", question.q_factor);
+  check_share("a Q factor", question.q_factor);
   PlatePrice out;
   out.question = question;
   out.plate = plate;

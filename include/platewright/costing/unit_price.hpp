@@ -2,8 +2,8 @@
 // What an amount of an ingredient costs by one supplier's offer.
 
 #include "platewright/costing/purchase.hpp"
+#include "platewright/quantity/positive.hpp"
 #include "platewright/recipe/ingredient.hpp"
-#include "platewright/yield/detail/positive.hpp"
 
 namespace platewright {
 
@@ -19,12 +19,12 @@ struct Bought {
   Rational yield = 1;  ///< used over purchased; 1 where whole things are counted as they are bought
 };
 
-namespace detail {
-
 inline void check_content(const Purchase& purchase) {
   check_positive("a content of a pack", purchase.content.number);
   if (purchase.weighs) check_positive("a weight of a pack", purchase.weighs->number);
 }
+
+namespace detail {
 
 /// `amount`, which is in the measure that the pack has beside its content, as a part of the
 /// content: of a bunch that weighs 2 oz, 1 oz is half a bunch.
@@ -48,7 +48,7 @@ inline Bought bought_by_weight(const Amount& used, Stage stage, const Ingredient
 
 /// As-purchased price: price of the pack / content. Throws Failure for a content of 0 or less.
 inline UnitPrice unit_price(const Purchase& purchase) {
-  detail::check_content(purchase);
+  check_content(purchase);
   return {purchase.price / purchase.content.number, purchase.content.unit};
 }
 
@@ -64,7 +64,7 @@ inline UnitPrice edible_portion_price(const UnitPrice& as_purchased, const Ratio
 /// leads from one to the other, and for a pack that holds 0 or less.
 inline Bought bought_for(const Amount& used, Stage stage, const Ingredient& ingredient,
                          const Purchase& purchase) {
-  detail::check_content(purchase);
+  check_content(purchase);
   const Unit& unit = purchase.content.unit;
   const bool counted = used.dimension() == UnitDimension::pieces;
   if (counted && same_measure(used.unit, unit)) return {in_unit(used, unit), 1};
@@ -83,7 +83,7 @@ inline Bought bought_for(const Amount& used, Stage stage, const Ingredient& ingr
 
 /// What `bought`, in the measure of the offer's content, costs: price x amount / content.
 inline Money price_of(const Amount& bought, const Purchase& purchase) {
-  detail::check_content(purchase);
+  check_content(purchase);
   return purchase.price *
          (in_unit(bought, purchase.content.unit).canonical() / purchase.content.canonical());
 }

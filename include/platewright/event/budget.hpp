@@ -98,7 +98,7 @@ inline BudgetChoice choice_of(const PricePerMass& price, const std::string& cut,
 /// every portion, in the order given. Throws Failure for a margin below 0 or of 100 % and more, for
 /// a dish that is not on the menu or uses no cut, and as `quote_of` does.
 inline BudgetAnswer turn_round(const Occasion& occasion, const Budget& budget) {
-  detail::check_rule(PricingRule::margin, budget.margin);
+  check_pricing_rule(PricingRule::margin, budget.margin);
   const Production production = plan_production(occasion.event, occasion.book, occasion.prices);
   const EventCost costs = event_cost(production, occasion.book, occasion.prices);
   const Quote quote = quote_for(occasion.event, costs, occasion.prices);
@@ -112,7 +112,7 @@ inline BudgetAnswer turn_round(const Occasion& occasion, const Budget& budget) {
   for (const std::string& cut : budget.cuts) {
     const PricePerMass price = detail::served_price(occasion, cut);
     for (const Mass& portion : budget.portions) {
-      detail::check_positive("a portion", portion);
+      check_positive("a portion", portion);
       out.choices.push_back(detail::choice_of(price, cut, portion, out));
     }
   }

@@ -46,7 +46,7 @@ inline std::vector<PayingGuests> paying_guests(const Event& event) {
 /// The food for a guest at the full price: food / (guests x price shares). Throws Failure where no
 /// guest pays.
 inline Money food_of_full_price(const Event& event, const EventCost& cost) {
-  detail::check_guests(paying_guests(event));
+  check_guests(paying_guests(event));
   Rational full_prices;
   for (const GuestKind& kind : event.guests) full_prices += kind.count * kind.price_share;
   return cost.food / full_prices;

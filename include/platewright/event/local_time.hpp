@@ -76,7 +76,7 @@ inline std::string weekday_text(const LocalTime& time) {
 /// `18:30`.
 inline std::string clock_text(const LocalTime& time) {
   const auto minutes = (time - std::chrono::floor<std::chrono::days>(time)).count();
-  return detail::two_digits(minutes / 60) + ":" + detail::two_digits(minutes % 60);
+  return two_digits(minutes / 60) + ":" + two_digits(minutes % 60);
 }
 
 }  // namespace platewright

@@ -136,8 +136,7 @@ inline MarginRisk margin_risk(const Quote& quote, const std::vector<UncertainCos
     if (food > limit) ++out.below;
   }
   out.chance = fraction(out.below, question.draws);
-  out.standard_error =
-      detail::square_root(out.chance * (1 - out.chance) / Rational(question.draws));
+  out.standard_error = square_root(out.chance * (1 - out.chance) / Rational(question.draws));
   return out;
 }
 

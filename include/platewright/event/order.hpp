@@ -67,7 +67,7 @@ inline LocalTime delivery_day(const LocalTime& first_used) {
 /// The line for one need. Throws Failure for a pack that holds 0 or less and for a need in another
 /// measure than the pack's.
 inline OrderLine order_line(const Need& need, const Amount& needed, const Purchase& purchase) {
-  detail::check_content(purchase);
+  check_content(purchase);
   OrderLine out;
   out.ingredient = need.ingredient;
   out.purchase = purchase;

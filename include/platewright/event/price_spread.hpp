@@ -36,13 +36,13 @@ inline Rational price_deviation(const PriceEntry& history) {
   if (average == 0) return 0;
   Rational squares;
   for (const Rational& price : prices) squares += (price - average) * (price - average);
-  return detail::square_root(squares / Rational(prices.size() - 1)) / average;
+  return square_root(squares / Rational(prices.size() - 1)) / average;
 }
 
 /// The relative standard deviation of the yield of one roast, from the published spreads of the
 /// rungs that have one.
 inline Rational yield_deviation(const Ladder& ladder) {
-  return detail::square_root(detail::relative_variance(ladder).over(1));
+  return square_root(relative_variance(ladder).over(1));
 }
 
 namespace detail {

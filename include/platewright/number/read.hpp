@@ -19,8 +19,6 @@ struct NumberPrefix {
   std::size_t length = 0;
 };
 
-namespace detail {
-
 struct FractionSign {
   std::string_view text;
   int numerator;
@@ -52,6 +50,8 @@ inline constexpr std::array<FractionSign, 18> fraction_signs{{
 inline bool is_digit(char c) {
   return c >= '0' && c <= '9';
 }
+
+namespace detail {
 
 /// Reads numbers from the front of one text; the rules are those of `read_number_prefix`.
 class NumberReader {

@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-namespace platewright::detail {
+namespace platewright {
 
 /// Small ASCII letters and single spaces; letters beyond ASCII stay as they are. Full stops count:
 /// a pan of 2.5 in is none of 25 in.
@@ -32,4 +32,4 @@ inline std::string folded_abbreviation(std::string_view name) {
   return folded_name(out);
 }
 
-}  // namespace platewright::detail
+}  // namespace platewright

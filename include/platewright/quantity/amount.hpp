@@ -62,38 +62,36 @@ inline Amount scaled(const Amount& amount, const Rational& factor) {
   return Amount{amount.number * factor, amount.unit};
 }
 
-namespace detail {
 inline void expect_dimension(const Amount& amount, UnitDimension wanted) {
   if (amount.dimension() != wanted) {
     throw Failure(problems::wrong_dimension(amount_text(amount), dimension_name(amount.dimension()),
                                             dimension_name(wanted)));
   }
 }
-}  // namespace detail
 
 /// The amount as a typed weight. Throws Failure where it is not one.
 inline Mass to_mass(const Amount& amount) {
-  detail::expect_dimension(amount, UnitDimension::mass);
+  expect_dimension(amount, UnitDimension::mass);
   return Mass::of(amount.canonical(), units::gram);
 }
 /// The amount as a typed capacity. Throws Failure where it is not one.
 inline Volume to_volume(const Amount& amount) {
-  detail::expect_dimension(amount, UnitDimension::volume);
+  expect_dimension(amount, UnitDimension::volume);
   return Volume::of(amount.canonical(), units::millilitre);
 }
 /// The amount as a typed length. Throws Failure where it is not one.
 inline Length to_length(const Amount& amount) {
-  detail::expect_dimension(amount, UnitDimension::length);
+  expect_dimension(amount, UnitDimension::length);
   return Length::of(amount.canonical(), units::centimetre);
 }
 /// The amount as a typed count. Throws Failure where it is not one.
 inline Pieces to_pieces(const Amount& amount) {
-  detail::expect_dimension(amount, UnitDimension::pieces);
+  expect_dimension(amount, UnitDimension::pieces);
   return Pieces::of(amount.canonical(), units::each);
 }
 /// The amount as a typed time. Throws Failure where it is not one.
 inline Duration to_duration(const Amount& amount) {
-  detail::expect_dimension(amount, UnitDimension::time);
+  expect_dimension(amount, UnitDimension::time);
   return Duration::of(amount.canonical(), units::second);
 }
 

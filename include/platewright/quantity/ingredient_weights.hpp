@@ -38,6 +38,11 @@ struct Conversion {
   std::vector<const MeasureWeight*> through;  ///< rows of the `IngredientWeights` that was passed
 };
 
+inline bool can_be_weighed(const Unit& unit) {
+  return unit.dimension() == UnitDimension::mass || unit.dimension() == UnitDimension::volume ||
+         unit.dimension() == UnitDimension::pieces;
+}
+
 namespace detail {
 
 inline bool is_weighed_by(const MeasureWeight& row, const Unit& unit) {
@@ -92,17 +97,12 @@ inline const MeasureWeight& need_row(const IngredientWeights& weights, const Uni
   throw Failure(problems::density_missing(weights.name, from, to));
 }
 
-inline bool can_be_weighed(const Unit& unit) {
-  return unit.dimension() == UnitDimension::mass || unit.dimension() == UnitDimension::volume ||
-         unit.dimension() == UnitDimension::pieces;
-}
-
 }  // namespace detail
 
 /// What `amount` of an ingredient weighs. Throws Failure as `convert` does.
 inline Mass weight_of(const Amount& amount, const IngredientWeights& weights) {
   if (amount.dimension() == UnitDimension::mass) return to_mass(amount);
-  if (!detail::can_be_weighed(amount.unit)) return to_mass(amount);  // throws: it is no weight
+  if (!can_be_weighed(amount.unit)) return to_mass(amount);  // throws: it is no weight
   const MeasureWeight& row =
       detail::need_row(weights, amount.unit, amount.canonical(), amount_text(amount), "weight");
   return row.weighs * (amount.canonical() / row.measure.canonical());
@@ -114,7 +114,7 @@ inline Mass weight_of(const Amount& amount, const IngredientWeights& weights) {
 inline Conversion convert(const Amount& amount, const Unit& unit,
                           const IngredientWeights& weights) {
   if (same_measure(amount.unit, unit)) return {in_unit(amount, unit), {}};
-  if (!detail::can_be_weighed(amount.unit) || !detail::can_be_weighed(unit)) {
+  if (!can_be_weighed(amount.unit) || !can_be_weighed(unit)) {
     return {in_unit(amount, unit), {}};  // throws: names both dimensions
   }
   const std::string from = amount_text(amount);
@@ -146,19 +146,19 @@ class WeightTable {
   /// Adds what is known under a name; rows of the same name are put together. The synonyms of a
   /// book's own row win over names and synonyms that are there already.
   void add(const std::string& name, const std::vector<std::string>& synonyms, MeasureWeight row) {
-    const std::string plain = detail::folded_name(name);
+    const std::string plain = folded_name(name);
     IngredientWeights& weights = by_name_[plain];
     if (weights.name.empty()) weights.name = name;
     for (const std::string& synonym : synonyms) {
-      if (row.own) own_synonyms_.insert_or_assign(detail::folded_name(synonym), plain);
-      by_synonym_.emplace(detail::folded_name(synonym), plain);
+      if (row.own) own_synonyms_.insert_or_assign(folded_name(synonym), plain);
+      by_synonym_.emplace(folded_name(synonym), plain);
     }
     weights.rows.push_back(std::move(row));
   }
 
   /// What is known under `name` or a synonym of it, or nothing.
   const IngredientWeights* find(std::string_view name) const {
-    const std::string plain = detail::folded_name(name);
+    const std::string plain = folded_name(name);
     if (const auto own = own_synonyms_.find(plain); own != own_synonyms_.end()) {
       return &by_name_.at(own->second);
     }
@@ -171,7 +171,7 @@ class WeightTable {
 
   /// What is known of `name` by preparation: under `chopped` the rows of `name, chopped`.
   std::map<std::string, IngredientWeights> prepared(std::string_view name) const {
-    const std::string start = detail::folded_name(name) + ", ";
+    const std::string start = folded_name(name) + ", ";
     std::map<std::string, IngredientWeights> out;
     for (auto found = by_name_.lower_bound(start);
          found != by_name_.end() && found->first.substr(0, start.size()) == start; ++found) {

@@ -12,13 +12,13 @@
 
 namespace platewright {
 
-namespace detail {
-
 inline std::string_view trimmed_spaces(std::string_view text) {
   while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) text.remove_prefix(1);
   while (!text.empty() && (text.back() == ' ' || text.back() == '\t')) text.remove_suffix(1);
   return text;
 }
+
+namespace detail {
 
 /// Reads amounts from the front of one text.
 class AmountReader {

@@ -48,7 +48,7 @@ Typed read(std::string_view text, const UnitTable& table,
            MeasuringSystem system = MeasuringSystem::us) {
   using Dimension = typename Typed::DimensionType;
   const Amount amount = read_amount(text, table, system);
-  detail::expect_dimension(amount, detail::TableDimension<Dimension>::value);
+  expect_dimension(amount, detail::TableDimension<Dimension>::value);
   return Typed::of(amount.canonical(), canonical_unit<Dimension>);
 }
 

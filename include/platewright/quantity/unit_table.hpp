@@ -17,8 +17,6 @@
 
 namespace platewright {
 
-namespace detail {
-
 inline std::vector<std::string> split_list(std::string_view joined) {
   std::vector<std::string> out;
   while (!joined.empty()) {
@@ -28,8 +26,6 @@ inline std::vector<std::string> split_list(std::string_view joined) {
   }
   return out;
 }
-
-}  // namespace detail
 
 /// The units of the program and a user's own. A copy is independent of the original.
 class UnitTable {
@@ -46,7 +42,7 @@ class UnitTable {
     name_it(added.name, unit);
     for (const std::string& name : added.names) name_it(name, unit);
     for (const std::string& name : added.bare) {
-      bare_[added.system][detail::folded_abbreviation(name)] = unit;
+      bare_[added.system][folded_abbreviation(name)] = unit;
     }
     if (!added.ucum.empty()) by_ucum_[added.ucum] = unit;
     units_.push_back(std::move(unit));
@@ -55,7 +51,7 @@ class UnitTable {
   /// The unit called `name`, or none: a UCUM code (in its own capitals), a name (capitals and full
   /// stops ignored), or a bare name in the measuring system named.
   Unit look_up(std::string_view name, MeasuringSystem system) const {
-    const std::string plain = detail::folded_abbreviation(name);
+    const std::string plain = folded_abbreviation(name);
     if (Unit unit = look_up_bare(plain, system)) return unit;
     if (const auto found = by_name_.find(plain); found != by_name_.end()) return found->second;
     if (const auto found = by_ucum_.find(std::string(name)); found != by_ucum_.end()) {
@@ -70,7 +66,7 @@ class UnitTable {
       throw Failure(problems::unit_ambiguous(name, "tbsp or tsp (or tonne)"));
     }
     if (Unit unit = look_up(name, system)) return unit;
-    const std::string plain = detail::folded_abbreviation(name);
+    const std::string plain = folded_abbreviation(name);
     std::string choices;
     for (const auto& [other, names] : bare_) {
       if (const auto found = names.find(plain); found != names.end()) {
@@ -86,7 +82,7 @@ class UnitTable {
 
  private:
   void name_it(const std::string& name, const Unit& unit) {
-    const std::string plain = detail::folded_abbreviation(name);
+    const std::string plain = folded_abbreviation(name);
     by_name_[plain] = unit;
     for (auto& [system, names] : bare_) names.erase(plain);
   }
@@ -99,8 +95,8 @@ class UnitTable {
     record.system = row.system;
     record.symbol = row.symbol;
     record.plural = row.plural;
-    record.names = detail::split_list(row.names);
-    record.bare = detail::split_list(row.bare);
+    record.names = split_list(row.names);
+    record.bare = split_list(row.bare);
     record.ucum = row.ucum;
     record.kind = row.kind;
     record.exactness = row.exactness;
@@ -140,7 +136,7 @@ inline MeasuringSystem read_system(std::string_view text) {
   for (const MeasuringSystem system :
        {MeasuringSystem::us, MeasuringSystem::imperial, MeasuringSystem::metric,
         MeasuringSystem::australian, MeasuringSystem::japanese}) {
-    if (detail::folded_abbreviation(text) == system_name(system)) return system;
+    if (folded_abbreviation(text) == system_name(system)) return system;
   }
   throw Failure(problems::system_unknown(text));
 }

@@ -44,7 +44,7 @@ inline const IngredientWeights& weights_of(const Ingredient& ingredient,
                                            std::string_view preparation) {
   const IngredientWeights* best = &ingredient.weights;
   std::size_t longest = 0;
-  const std::string wanted = " " + detail::folded_name(preparation) + " ";
+  const std::string wanted = " " + folded_name(preparation) + " ";
   for (const auto& [name, weights] : ingredient.prepared_weights) {
     if (name.size() > longest && wanted.find(" " + name + " ") != std::string::npos) {
       best = &weights;

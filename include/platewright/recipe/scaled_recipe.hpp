@@ -27,10 +27,8 @@ struct ScaledRecipe {
   std::vector<ScaledLine> lines;
 };
 
-namespace detail {
-
 /// Throws Failure, at the line's place, for a rule that follows what the recipe does not name.
-inline void check_rule(const RecipeLine& line, const Recipe& recipe, bool has_vessel) {
+inline void check_scaling_rule(const RecipeLine& line, const Recipe& recipe, bool has_vessel) {
   if (follows_pieces(line.scale) && !recipe.tested) {
     throw Failure(at(problems::by_surface_without_pieces(line.name), line.place));
   }
@@ -38,6 +36,8 @@ inline void check_rule(const RecipeLine& line, const Recipe& recipe, bool has_ve
     throw Failure(at(problems::vessel_missing(line.name), line.place));
   }
 }
+
+namespace detail {
 
 /// The factor of a line that is a share of others: their new weight over their tested weight.
 inline Rational share_factor(const WeightShare& share, const std::vector<ScaledLine>& lines) {
@@ -67,7 +67,7 @@ inline ScaledRecipe scale(const Recipe& recipe, ScalePlan plan) {
   out.recipe = &recipe;
   out.plan = std::move(plan);
   for (const RecipeLine& line : recipe.lines) {
-    detail::check_rule(line, recipe, out.plan.vessel.has_value());
+    check_scaling_rule(line, recipe, out.plan.vessel.has_value());
     ScaledLine scaled_line;
     scaled_line.line = &line;
     detail::set_factor(scaled_line, factor_for(line.scale, out.plan));

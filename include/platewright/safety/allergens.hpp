@@ -72,17 +72,17 @@ class AllergenTable {
   /// The key of an allergen called so: a key before a law's own name before a food's. Throws
   /// Failure with the nearest names.
   const std::string& key_for(std::string_view text) const {
-    const std::string wanted = detail::folded_name(text);
+    const std::string wanted = folded_name(text);
     for (const Allergen& row : rows_) {
-      if (detail::folded_name(row.key) == wanted) return row.key;
+      if (folded_name(row.key) == wanted) return row.key;
     }
     for (const Allergen& row : rows_) {
-      if (detail::folded_name(row.name) == wanted) return row.key;
+      if (folded_name(row.name) == wanted) return row.key;
     }
     std::vector<std::string> known;
     for (const Allergen& row : rows_) {
       for (const std::string& name : row.names) {
-        if (detail::folded_name(name) == wanted) return row.key;
+        if (folded_name(name) == wanted) return row.key;
         known.push_back(name);
       }
       known.push_back(row.key);

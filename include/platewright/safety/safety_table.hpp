@@ -78,11 +78,11 @@ struct SafetyTable {
   /// The kind of food called so, or `none`; capitals do not matter. Throws Failure with the nearest
   /// kinds: a word that no row has would take every minimum off the card.
   std::string key_for(std::string_view text) const {
-    const std::string wanted = detail::folded_name(text);
+    const std::string wanted = folded_name(text);
     std::vector<std::string> known = keys();
     known.emplace_back(no_minimum_applies);
     for (const std::string& key : known) {
-      if (detail::folded_name(key) == wanted) return key;
+      if (folded_name(key) == wanted) return key;
     }
     throw Failure(problems::word_unknown("kind of food", text, known));
   }

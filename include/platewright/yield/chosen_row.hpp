@@ -44,10 +44,10 @@ inline bool has_words(std::string_view name, std::string_view wanted) {
 inline std::vector<YieldRow> rows_called(const std::vector<Cut>& cuts, std::string_view name) {
   std::vector<YieldRow> called;
   std::vector<YieldRow> worded;
-  const std::string begins = detail::folded_name(name) + ",";
+  const std::string begins = folded_name(name) + ",";
   for (const Cut& cut : cuts) {
     const YieldRow row{cut.name, YieldKind::cut, cut.ladder};
-    if ((detail::folded_name(cut.name) + ",").compare(0, begins.size(), begins) == 0) {
+    if ((folded_name(cut.name) + ",").compare(0, begins.size(), begins) == 0) {
       called.push_back(row);
     }
     bool meant = detail::has_words(cut.name, name);

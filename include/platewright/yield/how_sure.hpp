@@ -11,9 +11,9 @@
 #include <string>
 #include <vector>
 
+#include "platewright/number/square_root.hpp"
 #include "platewright/problem/catalogue/yield_tests.hpp"
 #include "platewright/yield/detail/normal.hpp"
-#include "platewright/yield/detail/square_root.hpp"
 #include "platewright/yield/portions.hpp"
 
 namespace platewright {
@@ -46,8 +46,6 @@ struct SurePieces {
   bool can_tell() const { return sure.has_value(); }
 };
 
-namespace detail {
-
 /// The relative variance of a yield, split into what evens out over roasts and what does not.
 struct RelativeVariance {
   Rational by_roast;
@@ -71,7 +69,7 @@ inline RelativeVariance relative_variance(const Ladder& ladder) {
   return variance;
 }
 
-}  // namespace detail
+namespace detail {}  // namespace detail
 
 /// The weight as purchased, as `roasts` pieces, that covers `need` with this probability. Throws
 /// Failure for a probability outside 50 % to 99.9 %, for fewer than one roast, and for a spread so
@@ -79,12 +77,12 @@ inline RelativeVariance relative_variance(const Ladder& ladder) {
 inline SureWeight sure_weight(const Ladder& ladder, const WeightToBuy& need,
                               const Rational& probability, const Integer& roasts = 1) {
   const Rational deviations = detail::deviations_for(probability);
-  detail::check_positive("a number of roasts", Rational(roasts));
-  detail::RelativeVariance variance = detail::relative_variance(ladder);
+  check_positive("a number of roasts", Rational(roasts));
+  RelativeVariance variance = relative_variance(ladder);
   if (!variance.unknown.empty()) {
     return {probability, need, std::nullopt, std::move(variance.unknown)};
   }
-  const Rational margin = deviations * detail::square_root(variance.over(roasts));
+  const Rational margin = deviations * square_root(variance.over(roasts));
   if (margin * 2 >= 1) throw Failure(problems::spread_too_wide("the spread of the yield"));
   return {probability, need, need.purchased / (Rational(1) - margin), {}};
 }
@@ -95,19 +93,19 @@ inline SurePieces sure_pieces(const Ladder& ladder, const WeightToBuy& need,
                               const PieceSpread& piece, const Rational& probability) {
   const Rational deviations = detail::deviations_for(probability);
   const PiecesToBuy average = pieces_to_buy(ladder, need, piece.average);
-  detail::check_not_negative("a standard deviation", piece.standard_deviation);
-  detail::RelativeVariance variance = detail::relative_variance(ladder);
+  check_not_negative("a standard deviation", piece.standard_deviation);
+  RelativeVariance variance = relative_variance(ladder);
   if (!variance.unknown.empty()) {
     return {probability, average, std::nullopt, std::move(variance.unknown)};
   }
   const Rational of_piece = piece.standard_deviation / piece.average;
   if (of_piece * 2 >= 1) throw Failure(problems::spread_too_wide("the spread of the pieces"));
   variance.by_roast += of_piece * of_piece;
-  if (deviations * detail::square_root(variance.of_average) * 2 >= 1) {
+  if (deviations * square_root(variance.of_average) * 2 >= 1) {
     throw Failure(problems::spread_too_wide("the spread of the yield"));
   }
   const auto covers = [&](const Integer& count) {
-    const Rational margin = deviations * detail::square_root(variance.over(count));
+    const Rational margin = deviations * square_root(variance.over(count));
     return piece.average * Rational(count) * (Rational(1) - margin) >= need.purchased;
   };
   // What is covered grows with every piece once it is above 0, so that halving finds the first.

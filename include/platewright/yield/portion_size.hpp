@@ -7,8 +7,8 @@
 #include <variant>
 
 #include "platewright/problem/catalogue/worksheets.hpp"
+#include "platewright/quantity/positive.hpp"
 #include "platewright/quantity/read_amount.hpp"
-#include "platewright/yield/detail/positive.hpp"
 #include "platewright/yield/ladder.hpp"
 
 namespace platewright {
@@ -42,14 +42,14 @@ inline Mass portion_at_plate(const PortionSize& size, const Ladder& ladder,
   } else {
     const auto& ribs = std::get<RibPortion>(size);
     if (!piece) throw Failure(problems::ribs_without_piece());
-    detail::check_positive("a number of ribs", ribs.of);
+    check_positive("a number of ribs", ribs.of);
     if (ribs.ribs > ribs.of) {
       throw Failure(problems::share_out_of_range(
           "ribs", as_exact(ribs.ribs), "at most the " + as_exact(ribs.of) + " that the piece has"));
     }
     out = ladder.down(*piece) * (ribs.ribs / ribs.of);
   }
-  detail::check_positive("a portion", out);
+  check_positive("a portion", out);
   return out;
 }
 
@@ -97,8 +97,8 @@ inline PortionSize read_portion_size(std::string_view text, const UnitTable& uni
   for (const std::string_view word : {" slices of ", " slice of ", " ribs of ", " rib of "}) {
     const std::size_t found = text.find(word);
     if (found == std::string_view::npos) continue;
-    const Rational count = read_number(detail::trimmed_spaces(text.substr(0, found)));
-    const std::string_view rest = detail::trimmed_spaces(text.substr(found + word.size()));
+    const Rational count = read_number(trimmed_spaces(text.substr(0, found)));
+    const std::string_view rest = trimmed_spaces(text.substr(found + word.size()));
     if (word.find("slice") != std::string_view::npos) {
       return detail::read_slices(count, rest, text, units, system);
     }

@@ -2,7 +2,7 @@
 // Weights, portions and guests: what a weight serves, what to buy, and what a portion comes to.
 
 #include "platewright/number/round.hpp"
-#include "platewright/yield/detail/positive.hpp"
+#include "platewright/quantity/positive.hpp"
 #include "platewright/yield/ladder.hpp"
 
 namespace platewright {
@@ -20,8 +20,8 @@ struct PortionsServed {
 /// The portions in a weight at the plate. Throws Failure for a portion of 0 or less and a weight
 /// below 0.
 inline PortionsServed portions_from(const Mass& served, const Mass& portion) {
-  detail::check_positive("a portion", portion);
-  detail::check_not_negative("a weight", served);
+  check_positive("a portion", portion);
+  check_not_negative("a weight", served);
   const Integer portions = floor_of(served / portion);
   return {served, portion, portions, served - portion * Rational(portions)};
 }
@@ -46,8 +46,8 @@ struct WeightToBuy {
 /// `portion`: purchased = portions x portion / yield. Throws Failure for 0 or less of either.
 inline WeightToBuy weight_to_buy(const Ladder& ladder, const Rational& portions,
                                  const Mass& portion) {
-  detail::check_positive("a number of portions", portions);
-  detail::check_positive("a portion", portion);
+  check_positive("a number of portions", portions);
+  check_positive("a portion", portion);
   const Mass served = portion * portions;
   return {portions, portion, served, ladder.up(served)};
 }
@@ -72,7 +72,7 @@ struct PiecesToBuy {
 /// `count` pieces against a need.
 inline PiecesToBuy pieces_against(const Ladder& ladder, const WeightToBuy& need, const Mass& piece,
                                   const Integer& count) {
-  detail::check_positive("a piece", piece);
+  check_positive("a piece", piece);
   const Mass purchased = piece * Rational(count);
   const Mass served = ladder.down(purchased);
   return {need,
@@ -88,15 +88,15 @@ inline PiecesToBuy pieces_against(const Ladder& ladder, const WeightToBuy& need,
 /// The fewest whole pieces of an average weight (as purchased) that cover the need. Throws Failure
 /// for a piece that weighs 0 or less.
 inline PiecesToBuy pieces_to_buy(const Ladder& ladder, const WeightToBuy& need, const Mass& piece) {
-  detail::check_positive("a piece", piece);
+  check_positive("a piece", piece);
   return pieces_against(ladder, need, piece, ceiling_of(need.purchased / piece));
 }
 
 /// The portion at the plate that a weight as purchased gives. Throws Failure for 0 or less of
 /// either.
 inline Mass portion_for(const Ladder& ladder, const Mass& purchased, const Rational& portions) {
-  detail::check_positive("a number of portions", portions);
-  detail::check_positive("a weight", purchased);
+  check_positive("a number of portions", portions);
+  check_positive("a weight", purchased);
   return ladder.down(purchased) / portions;
 }
 

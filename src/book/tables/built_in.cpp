@@ -1,6 +1,6 @@
 // The rows of the program as tables that can be asked.
 
-#include "book/tables/rows.hpp"
+#include "book/tables/built_in_rows.hpp"
 #include "platewright/book/tables.hpp"
 
 namespace platewright {
@@ -30,7 +30,7 @@ void add_weights(std::span<const tables::WeightRow> rows, const UnitTable& units
     weight.usual = row.usual;
     weight.source = row.source;
     weight.row = row.row;
-    weights.add(text(row.of), detail::split_list(row.names), std::move(weight));
+    weights.add(text(row.of), split_list(row.names), std::move(weight));
   }
 }
 
@@ -39,8 +39,7 @@ Rung rung_from(const tables::RungRow& row) {
   rung.from = stage_from(row.from);
   rung.to = stage_from(row.to);
   rung.yield = to_rational(row.yield);
-  for (const std::string& loss : detail::split_list(row.holds))
-    rung.holds.push_back(loss_from(loss));
+  for (const std::string& loss : split_list(row.holds)) rung.holds.push_back(loss_from(loss));
   rung.method = row.method;
   if (const auto samples = printed(row.samples)) {
     rung.spread.samples = static_cast<std::int64_t>(numerator_of(*samples));
@@ -55,7 +54,7 @@ Rung rung_from(const tables::RungRow& row) {
 Cut cut_from(const tables::CutRow& row) {
   Cut cut;
   cut.name = row.name;
-  cut.names = detail::split_list(row.names);
+  cut.names = split_list(row.names);
   cut.species = row.species;
   cut.safety = row.safety;
   cut.bought = row.bought;
@@ -91,9 +90,8 @@ SafetyTable safety_table() {
 AllergenTable allergen_table() {
   std::vector<Allergen> allergens;
   for (const tables::AllergenRow& row : tables::allergen_rows()) {
-    allergens.push_back({text(row.name), text(row.scheme), text(row.key),
-                         detail::split_list(row.names), detail::split_list(row.implies),
-                         row.name_the_kind, text(row.source)});
+    allergens.push_back({text(row.name), text(row.scheme), text(row.key), split_list(row.names),
+                         split_list(row.implies), row.name_the_kind, text(row.source)});
   }
   return AllergenTable(std::move(allergens));
 }
@@ -101,7 +99,7 @@ AllergenTable allergen_table() {
 std::vector<Vessel> vessels() {
   std::vector<Vessel> out;
   for (const tables::VesselRow& row : tables::vessel_rows()) {
-    out.push_back({text(row.name), text(row.kind), detail::split_list(row.names), text(row.printed),
+    out.push_back({text(row.name), text(row.kind), split_list(row.names), text(row.printed),
                    text(row.by_rule), text(row.capacity), text(row.outside), text(row.source),
                    text(row.note)});
   }
@@ -124,14 +122,14 @@ YieldRows built_in_yields() {
   for (const tables::CutRow& row : tables::cut_rows()) rows.cuts.push_back(cut_from(row));
   for (const tables::GoodsRow& row : tables::produce_rows()) {
     rows.produce.push_back({text(row.name),
-                            detail::split_list(row.names),
+                            split_list(row.names),
                             text(row.trim),
                             to_rational(row.yield),
                             {text(row.source), text(row.row)}});
   }
   for (const tables::GoodsRow& row : tables::grain_rows()) {
     rows.grains.push_back({text(row.name),
-                           detail::split_list(row.names),
+                           split_list(row.names),
                            to_rational(row.yield),
                            {text(row.source), text(row.row)},
                            text(row.note)});

@@ -1,7 +1,7 @@
 #include "platewright/card/kitchen_view.hpp"
 
 #include "platewright/card/number_text.hpp"
-#include "platewright/quantity/kitchen_measure_text.hpp"
+#include "platewright/kitchen/measure_text.hpp"
 
 namespace platewright {
 namespace {
@@ -96,7 +96,7 @@ Cell KitchenView::measure(const LineAmount& amount) const {
 }
 
 Cell KitchenView::weight_of(const LineAmount& amount, const IngredientWeights& weights) const {
-  if (!amount.low || !detail::can_be_weighed(amount.low->unit)) return {};
+  if (!amount.low || !can_be_weighed(amount.low->unit)) return {};
   try {
     const Mass mass = platewright::weight_of(*amount.low, weights);
     // A few leaves weigh less than the scale shows: the count stands alone.

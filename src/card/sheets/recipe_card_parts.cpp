@@ -3,7 +3,7 @@
 #include "card/sheets/recipe_card_size.hpp"
 #include "platewright/card/number_text.hpp"
 #include "platewright/costing/bought_line.hpp"
-#include "platewright/quantity/kitchen_measure.hpp"
+#include "platewright/kitchen/measure.hpp"
 
 namespace platewright::card {
 namespace {

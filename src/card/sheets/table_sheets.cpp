@@ -11,7 +11,7 @@ namespace platewright {
 namespace {
 
 std::string lower(std::string_view text) {
-  return detail::folded_name(text);
+  return folded_name(text);
 }
 
 std::string joined(const std::vector<std::string>& names, const char* between = ", ") {

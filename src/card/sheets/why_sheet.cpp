@@ -11,7 +11,7 @@ namespace {
 
 bool is_called(const card::Reason& reason, const std::string& folded) {
   for (const std::string& name : reason.names) {
-    if (platewright::detail::folded_name(name) == folded) return true;
+    if (platewright::folded_name(name) == folded) return true;
   }
   return false;
 }
@@ -31,7 +31,7 @@ Facts answer(card::Reason reason, std::size_t number) {
 /// Every line of that name, since an ingredient may stand in several dishes.
 Sheet answers(std::vector<card::Reason> reasons, const std::string& line,
               const std::string& subtitle) {
-  const std::string wanted = platewright::detail::folded_name(line);
+  const std::string wanted = platewright::folded_name(line);
   Sheet sheet;
   sheet.kind = "why";
   sheet.title = "Why: " + line;

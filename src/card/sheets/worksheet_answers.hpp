@@ -3,8 +3,8 @@
 
 #include <vector>
 
-#include "platewright/book/worksheet.hpp"
 #include "platewright/card/sheet.hpp"
+#include "platewright/worksheet/worksheet.hpp"
 
 namespace platewright::card {
 

@@ -3,8 +3,8 @@
 
 #include <string>
 
-#include "platewright/book/worksheet.hpp"
 #include "platewright/card/cell.hpp"
+#include "platewright/worksheet/worksheet.hpp"
 
 namespace platewright::card {
 

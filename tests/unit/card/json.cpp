@@ -1,7 +1,7 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

@@ -2,8 +2,8 @@
 
 #include "platewright/card/kitchen_view.hpp"
 
+#include "platewright/kitchen/read_tools.hpp"
 #include "platewright/quantity/read_amount.hpp"
-#include "platewright/quantity/read_kitchen.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

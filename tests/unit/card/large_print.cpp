@@ -1,7 +1,7 @@
 // Large print: capitals and space.
 
 #include "platewright/card/display.hpp"
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

@@ -2,7 +2,7 @@
 
 #include "platewright/card/display.hpp"
 #include "platewright/card/recipe_card.hpp"
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
 

@@ -3,7 +3,7 @@
 #include "platewright/card/order_sheet.hpp"
 
 #include "card/sheets/order_amounts.hpp"
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 #include "platewright/event/order_of_day.hpp"
 #include "support/catch.hpp"
 #include "support/supper.hpp"

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "platewright/card/display.hpp"
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

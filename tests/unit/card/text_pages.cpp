@@ -2,7 +2,7 @@
 #include <string>
 #include <vector>
 
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

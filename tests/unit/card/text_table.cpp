@@ -1,6 +1,6 @@
 #include <string>
 
-#include "platewright/card/write.hpp"
+#include "platewright/card/writers.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

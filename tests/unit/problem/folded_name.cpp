@@ -4,8 +4,8 @@
 
 #include "support/catch.hpp"
 
-using platewright::detail::folded_abbreviation;
-using platewright::detail::folded_name;
+using platewright::folded_abbreviation;
+using platewright::folded_name;
 
 TEST_CASE("capitals and spaces do not count, full stops do") {
   CHECK(folded_name("  Lamb \t Leg ") == "lamb leg");

@@ -1,0 +1,21 @@
+#pragma once
+// What a check has read.
+
+#include <string>
+#include <vector>
+
+namespace platewright {
+
+/// A file that no book holds and that is read by itself: a worksheet, trials, a supplier's list.
+struct SingleFile {
+  std::string file;
+  std::string kind;  ///< `worksheet`, `trials` or `price list`, as its key says
+  bool in_order = false;
+};
+
+struct CheckedFiles {
+  std::vector<std::string> files;  ///< all that were read, those that others name included
+  std::vector<SingleFile> single;
+};
+
+}  // namespace platewright

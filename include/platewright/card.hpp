@@ -1,0 +1,23 @@
+#pragma once
+// Sheets and their writers.
+
+#include "platewright/card/batch_card.hpp"
+#include "platewright/card/blocks.hpp"
+#include "platewright/card/cell.hpp"
+#include "platewright/card/cost_sheet.hpp"
+#include "platewright/card/display.hpp"
+#include "platewright/card/figures.hpp"
+#include "platewright/card/kitchen_view.hpp"
+#include "platewright/card/measure_sheet.hpp"
+#include "platewright/card/number_text.hpp"
+#include "platewright/card/order_sheet.hpp"
+#include "platewright/card/problem_sheet.hpp"
+#include "platewright/card/quote_sheet.hpp"
+#include "platewright/card/recipe_card.hpp"
+#include "platewright/card/sheet.hpp"
+#include "platewright/card/table_sheets.hpp"
+#include "platewright/card/timeline_sheet.hpp"
+#include "platewright/card/what_if_sheets.hpp"
+#include "platewright/card/worksheet_sheet.hpp"
+#include "platewright/card/writers.hpp"
+#include "platewright/card/yield_sheet.hpp"

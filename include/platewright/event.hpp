@@ -1,0 +1,23 @@
+#pragma once
+// Events: production, needs, orders, timelines.
+
+#include "platewright/event/break_even.hpp"
+#include "platewright/event/budget.hpp"
+#include "platewright/event/changes.hpp"
+#include "platewright/event/cheapest_offers.hpp"
+#include "platewright/event/dish_notices.hpp"
+#include "platewright/event/event.hpp"
+#include "platewright/event/event_cost.hpp"
+#include "platewright/event/guest_table.hpp"
+#include "platewright/event/local_time.hpp"
+#include "platewright/event/make_timeline.hpp"
+#include "platewright/event/margin_risk.hpp"
+#include "platewright/event/needs.hpp"
+#include "platewright/event/occasion.hpp"
+#include "platewright/event/order.hpp"
+#include "platewright/event/order_of_day.hpp"
+#include "platewright/event/price_movers.hpp"
+#include "platewright/event/price_spread.hpp"
+#include "platewright/event/production.hpp"
+#include "platewright/event/timeline.hpp"
+#include "platewright/event/walk_back.hpp"

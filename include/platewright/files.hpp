@@ -1,0 +1,8 @@
+#pragma once
+// Books, worksheets and price lists read from files.
+
+#include "platewright/files/check_files.hpp"
+#include "platewright/files/read_book.hpp"
+#include "platewright/files/read_vessel.hpp"
+#include "platewright/files/read_worksheet.hpp"
+#include "platewright/files/take_in_prices.hpp"

@@ -1,0 +1,49 @@
+#pragma once
+// A kitchen: its measures, its scale, its tape, its tolerance and its rounding.
+
+#include "platewright/kitchen/measure.hpp"
+#include "platewright/kitchen/rounding.hpp"
+#include "platewright/kitchen/scales.hpp"
+#include "platewright/kitchen/tape.hpp"
+#include "platewright/kitchen/usual_measures.hpp"
+
+namespace platewright {
+
+/// What a kitchen measures with, and how its cards are rounded.
+struct Kitchen {
+  MeasuringSystem system = MeasuringSystem::us;
+  KitchenSet measures;
+  KitchenRule scale;
+  Rational tolerance = kitchen_tolerance();  ///< a share of the amount
+  KitchenRounding rounding;
+  KitchenRule tape;
+
+  friend bool operator==(const Kitchen&, const Kitchen&) = default;
+};
+
+/// What a kitchen of the measuring system has where its book says nothing. Throws Failure where the
+/// unit table lacks a unit of it.
+inline Kitchen usual_kitchen(MeasuringSystem system, const UnitTable& table) {
+  return {system, kitchen_of(system, table), scale_of(system, table), kitchen_tolerance(),
+          {},     tape_of(system, table)};
+}
+
+/// The capacity as the kitchen measures it: by its rounding rule, else in the fewest measures
+/// within its tolerance. Throws Failure for a negative capacity.
+inline KitchenMeasure measured_in(const Volume& volume, const Kitchen& kitchen) {
+  if (kitchen.rounding.measures) return measure_out(volume, *kitchen.rounding.measures);
+  return kitchen_measure(volume, kitchen.measures, kitchen.tolerance);
+}
+
+/// The weight as the kitchen weighs it out: by its rounding rule, else as its scale shows it.
+inline KitchenMeasure weighed_in(const Mass& weight, const Kitchen& kitchen) {
+  return weigh_out(weight, kitchen.rounding.weights.value_or(kitchen.scale));
+}
+
+/// The length as it is cut off by the kitchen's tape; exact where the kitchen rounds nothing.
+inline KitchenMeasure cut_in(const Length& length, const Kitchen& kitchen) {
+  const bool exact = kitchen.rounding.policy == KitchenPolicy::exact;
+  return cut_off(length, exact ? KitchenRule{{}, kitchen.tape.chain} : kitchen.tape);
+}
+
+}  // namespace platewright

@@ -1,0 +1,40 @@
+#pragma once
+// Amounts rounded by a table and written in a chain of units.
+
+#include "platewright/kitchen/rounding_steps.hpp"
+#include "platewright/kitchen/unit_chain.hpp"
+
+namespace platewright {
+
+/// To which steps an amount is rounded, and in which units it is then written:
+/// `{army_card_weights(), pounds_and_ounces(table)}`.
+struct KitchenRule {
+  KitchenSteps steps;
+  KitchenChain chain;
+
+  friend bool operator==(const KitchenRule&, const KitchenRule&) = default;
+};
+
+namespace detail {
+inline KitchenMeasure by_rule(const Rational& asked, const KitchenRule& rule,
+                              UnitDimension dimension, Rounding rounding = Rounding::half_up) {
+  for (const KitchenLink& link : rule.chain) expect_dimension(Amount{1, link.unit}, dimension);
+  const Rational measured = rule.steps.rounded(asked, rounding);
+  return KitchenMeasure{in_chain(measured, rule.chain), asked, measured, false};
+}
+}  // namespace detail
+
+/// The weight as it is weighed out. `weight` must not be negative. Throws Failure for a rule whose
+/// units are not of weight.
+inline KitchenMeasure weigh_out(const Mass& weight, const KitchenRule& rule) {
+  return detail::by_rule(weight.in(units::gram), rule, UnitDimension::mass);
+}
+
+/// The capacity as it is measured out by a rounding table; `kitchen_measure` looks for the fewest
+/// measures instead. `volume` must not be negative. Throws Failure for a rule whose units are not
+/// of capacity.
+inline KitchenMeasure measure_out(const Volume& volume, const KitchenRule& rule) {
+  return detail::by_rule(volume.in(units::millilitre), rule, UnitDimension::volume);
+}
+
+}  // namespace platewright

@@ -1,0 +1,20 @@
+#pragma once
+// Recipes, and recipes scaled.
+
+#include "platewright/recipe/cover_check.hpp"
+#include "platewright/recipe/ingredient.hpp"
+#include "platewright/recipe/piece_line.hpp"
+#include "platewright/recipe/plan_for_short.hpp"
+#include "platewright/recipe/portions_by_yield.hpp"
+#include "platewright/recipe/power.hpp"
+#include "platewright/recipe/recipe.hpp"
+#include "platewright/recipe/recipe_allergens.hpp"
+#include "platewright/recipe/recipe_book.hpp"
+#include "platewright/recipe/recipe_safety.hpp"
+#include "platewright/recipe/roasting_time.hpp"
+#include "platewright/recipe/scale_plan.hpp"
+#include "platewright/recipe/scaled_recipe.hpp"
+#include "platewright/recipe/scaling_rule.hpp"
+#include "platewright/recipe/spice_factor.hpp"
+#include "platewright/recipe/taken.hpp"
+#include "platewright/recipe/vessel_fill.hpp"

@@ -1,0 +1,7 @@
+#pragma once
+// Minimum temperatures, holding limits and allergens.
+
+#include "platewright/safety/allergens.hpp"
+#include "platewright/safety/pull_temperature.hpp"
+#include "platewright/safety/roast_oven.hpp"
+#include "platewright/safety/safety_table.hpp"

@@ -1,0 +1,56 @@
+#pragma once
+// A cooking loss test, step by step as it is worked with a pencil.
+
+#include <optional>
+#include <string>
+
+#include "platewright/worksheet/cooking_loss_test.hpp"
+#include "platewright/worksheet/detail/cost_steps.hpp"
+
+namespace platewright {
+
+/// Every step of a worked cooking loss test. `new_price` is a purchase price that the factors are
+/// to be used on; `trimmed` is the trim test that it goes on from, where there is one.
+inline Working working_of(const CookingLossResult& result, WeighedIn weights,
+                          const std::optional<PricePerMass>& new_price = std::nullopt,
+                          const TrimTestResult* trimmed = nullptr) {
+  detail::WorkingWriter writer;
+  const Term oven_ready{"oven-ready", result.trimmed};
+  const Term cooked{"cooked", result.cooked};
+  writer.add<Mass>("cooking loss", Operation::subtract, {oven_ready, cooked});
+  writer.add<Mass>("saleable", Operation::subtract,
+                   {cooked, {"bones and trim", result.bones_and_trim}});
+  const auto share = [&](const std::string& name, const std::string& of, const Mass& weight) {
+    writer.add<Rational>(name, Operation::divide, {{of, weight}, oven_ready});
+    writer.slip("taken of the cooked weight, not of the oven-ready weight", weight / result.cooked);
+    if (trimmed != nullptr) {
+      writer.slip("taken of the weight as purchased, not of the oven-ready weight",
+                  weight / trimmed->purchased);
+    }
+  };
+  share("shrink", "cooking loss", result.cooking_loss);
+  share("share of bones and trim", "bones and trim", result.bones_and_trim);
+  share("yield", "saleable", result.saleable);
+  writer.slip("the bones and trim were left in", result.cooked / result.trimmed);
+
+  writer.add<PricePerMass>("cost per " + std::string(price_weight_name(weights)), Operation::divide,
+                           {{"cost", result.cost}, {"saleable", result.saleable}});
+  if (trimmed != nullptr) {
+    const bool invoice = result.base == CostBase::invoice;
+    writer.slip(invoice ? "begun from the cost net of credits, not from the invoice"
+                        : "begun from the invoice: the credits were left out",
+                (invoice ? trimmed->net_cost : trimmed->total_cost) / result.saleable);
+  }
+  writer.slip("divided by the oven-ready weight, not by the saleable weight",
+              result.cost / result.trimmed);
+  writer.slip("divided by the cooked weight, bones and trim left in", result.cost / result.cooked);
+  const std::optional<Mass> portion =
+      result.portion ? std::optional(result.portion->portion) : std::nullopt;
+  detail::add_cost_steps(
+      writer,
+      {result.cost_per_weight, result.purchase_price, result.saleable_share, portion, new_price},
+      weights);
+  return writer.take();
+}
+
+}  // namespace platewright

@@ -1,0 +1,88 @@
+#pragma once
+// The last steps of both sheets: from the cost of a usable weight to portions and a new price.
+
+#include <optional>
+#include <string>
+
+#include "platewright/number/round.hpp"
+#include "platewright/quantity/money.hpp"
+#include "platewright/worksheet/portion_cost.hpp"
+#include "platewright/worksheet/weighed_in.hpp"
+#include "platewright/worksheet/working.hpp"
+
+namespace platewright::detail {
+
+/// What both sheets hand to their last steps.
+struct CostFigures {
+  PricePerMass cost_per_weight;
+  PricePerMass purchase_price;
+  /// The yield since the weight that was paid for.
+  Rational yield;
+  std::optional<Mass> portion;
+  std::optional<PricePerMass> new_price;
+};
+
+/// Slips with a portion's weight: its number taken for the larger unit, or for a decimal of it.
+inline void add_portion_slips(WorkingWriter& writer, const CostFigures& figures,
+                              const std::string& per_weight, WeighedIn weights) {
+  const Rational count = *figures.portion / portion_weight(weights);
+  const std::string unit = weights == WeighedIn::pounds ? "ounces" : "grams";
+  const std::string larger = weights == WeighedIn::pounds ? "pounds" : "kilograms";
+  const auto cost = [&](const Mass& portion) { return figures.cost_per_weight * portion; };
+  writer.slip("the portion's " + unit + " were taken for " + larger,
+              cost(price_weight(weights) * count), per_weight);
+  writer.slip("the portion's " + unit + " were written as tenths of a unit above, not as " + unit,
+              cost(price_weight(weights) * count / 10), per_weight);
+  writer.slip(
+      "the portion's " + unit + " were written as hundredths of a unit above, not as " + unit,
+      cost(price_weight(weights) * count / 100), per_weight);
+  if (weights == WeighedIn::kilograms) {
+    writer.slip("the cost of 100 g was multiplied by single grams",
+                cost(small_weight(weights) * count), per_weight);
+  }
+  const Rational small = cost(small_weight(weights)).in(units::currency_unit);
+  writer.slip("worked on from a rounded cost per " + std::string(small_weight_name(weights)),
+              Money::of(half_up(small, fraction(1, 100)), units::currency_unit) *
+                  (*figures.portion / small_weight(weights)));
+}
+
+inline void add_portion_steps(WorkingWriter& writer, const CostFigures& figures,
+                              const std::string& per_weight, const Rational& cost_factor,
+                              WeighedIn weights) {
+  const Term portion{"portion", *figures.portion};
+  writer.add<Money>("portion cost", Operation::multiply,
+                    {{per_weight, figures.cost_per_weight}, portion});
+  add_portion_slips(writer, figures, per_weight, weights);
+  const Mass factor = writer.add<Mass>("portion cost factor", Operation::multiply,
+                                       {portion, {"cost factor", cost_factor}});
+  writer.slip("the portion's weight was taken for a unit above",
+              price_weight(weights) * (*figures.portion / portion_weight(weights)) * cost_factor);
+  if (figures.new_price) {
+    writer.add<Money>("portion cost at the new price", Operation::multiply,
+                      {{"new price", *figures.new_price}, {"portion cost factor", factor}});
+  }
+}
+
+/// Cost for an ounce or 100 g, cost factor, and what they give for a portion and at a new price.
+inline void add_cost_steps(WorkingWriter& writer, const CostFigures& figures, WeighedIn weights) {
+  const std::string per_weight = "cost per " + std::string(price_weight_name(weights));
+  const std::string small(small_weight_name(weights));
+  writer.add<Money>(
+      "cost per " + small, Operation::multiply,
+      {{per_weight, figures.cost_per_weight}, {"1 x " + small, small_weight(weights)}});
+  const Rational cost_factor = writer.add<Rational>(
+      "cost factor", Operation::divide,
+      {{per_weight, figures.cost_per_weight}, {"purchase price", figures.purchase_price}});
+  writer.slip("1 / yield, which knows nothing of credits and labour", Rational(1) / figures.yield);
+  if (figures.new_price) {
+    writer.add<PricePerMass>(per_weight + " at the new price", Operation::multiply,
+                             {{"new price", *figures.new_price}, {"cost factor", cost_factor}});
+    writer.slip("divided by the yield, which knows nothing of credits and labour",
+                *figures.new_price / figures.yield);
+  }
+  if (figures.portion) {
+    add_portion_steps(writer, figures, per_weight, cost_factor, weights);
+  }
+}
+
+}  // namespace platewright::detail

@@ -1,0 +1,113 @@
+#pragma once
+// Trials of one cut that were weighed at two or more stages, kept as the book's own yield.
+
+#include <string>
+#include <vector>
+
+#include "platewright/problem/catalogue/worksheets.hpp"
+#include "platewright/worksheet/trials.hpp"
+#include "platewright/yield/ladder.hpp"
+
+namespace platewright {
+
+/// Which of the two averages the yield is.
+enum class TrialAverage { mean_of_ratios, ratio_of_totals };
+
+/// What was weighed, as it was written down.
+struct KeptTests {
+  /// The name that the yield gets.
+  std::string name;
+  std::vector<Stage> stages;
+  /// One weight for each stage, a piece a row.
+  std::vector<std::vector<Mass>> weighed;
+  std::string method;
+  std::string source;
+  TrialAverage average = TrialAverage::mean_of_ratios;
+  /// True for meat that may weigh more out of the oven than before: brined, or braised in liquid.
+  bool water_taken_up = false;
+};
+
+/// The trials of one step.
+struct KeptRung {
+  TrialsResult trials;
+  /// Ready for a ladder, with its number of trials, deviation and range.
+  Rung rung;
+};
+
+struct KeptResult {
+  std::string name;
+  TrialAverage average = TrialAverage::mean_of_ratios;
+  std::vector<KeptRung> rungs;
+  /// The step after step that a book multiplies; the mean of each step's ratios, so multiplied, is
+  /// not the mean of the ratios over all steps.
+  Ladder ladder;
+  /// From the first stage to the last, each trial as one step.
+  TrialsResult overall;
+};
+
+namespace detail {
+
+/// What is lost on the way from one stage to a later one, each loss at its own stage.
+inline std::vector<Loss> losses_between(Stage from, Stage to) {
+  std::vector<Loss> out;
+  const auto add = [&](Stage stage, Loss loss) {
+    if (from < stage && stage <= to) out.push_back(loss);
+  };
+  add(Stage::thawed, Loss::purge);
+  add(Stage::trimmed, Loss::trim);
+  add(Stage::cooked, Loss::cooking);
+  // Bones leave with the carving, wherever the plates are weighed.
+  if (from < Stage::carved && to >= Stage::carved) {
+    out.push_back(Loss::bone);
+    out.push_back(Loss::carving);
+  }
+  return out;
+}
+
+}  // namespace detail
+
+/// Works out every step. Throws Failure for fewer than two stages or stages out of order, no
+/// trials, a row with another number of weights than there are stages, and a weight of 0 or less,
+/// and for a piece that weighs more at a later stage than at an earlier one.
+inline KeptResult work_out(const KeptTests& tests) {
+  if (tests.stages.size() < 2) throw Failure(problems::trial_stages_too_few());
+  if (tests.weighed.empty()) throw Failure(problems::trials_missing());
+  KeptResult out{tests.name, tests.average, {}, {}, {}};
+  std::vector<Rung> rungs;
+  for (std::size_t i = 0; i + 1 < tests.stages.size(); ++i) {
+    std::vector<Trial> trials;
+    for (const std::vector<Mass>& weights : tests.weighed) {
+      if (weights.size() != tests.stages.size()) {
+        throw Failure(problems::trial_weights_differ(weights.size(), tests.stages.size()));
+      }
+      trials.push_back({weights[i], weights[i + 1]});
+    }
+    KeptRung kept{work_out(trials), {}};
+    kept.rung = Rung{tests.stages[i],
+                     tests.stages[i + 1],
+                     tests.average == TrialAverage::mean_of_ratios ? kept.trials.mean_of_ratios
+                                                                   : kept.trials.ratio_of_totals,
+                     detail::losses_between(tests.stages[i], tests.stages[i + 1]),
+                     tests.method,
+                     kept.trials.spread(),
+                     {tests.source, {}},
+                     true};
+    const auto& holds = kept.rung.holds;
+    if (tests.water_taken_up &&
+        std::find(holds.begin(), holds.end(), Loss::cooking) != holds.end()) {
+      kept.rung.holds.push_back(Loss::water_taken_up);
+    }
+    check_meat_yield(kept.rung);
+    rungs.push_back(kept.rung);
+    out.rungs.push_back(std::move(kept));
+  }
+  out.ladder = Ladder(std::move(rungs));
+  std::vector<Trial> whole;
+  for (const std::vector<Mass>& weights : tests.weighed) {
+    whole.push_back({weights.front(), weights.back()});
+  }
+  out.overall = work_out(whole);
+  return out;
+}
+
+}  // namespace platewright

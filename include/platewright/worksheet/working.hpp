@@ -1,0 +1,88 @@
+#pragma once
+// The working of a sheet: every figure as it comes from the ones before it, one step a line.
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "platewright/worksheet/figure.hpp"
+
+namespace platewright {
+
+/// A figure of a step, under the name that it has on the sheet.
+struct Term {
+  std::string name;
+  Figure value;
+};
+
+/// What a step comes to when a known slip is made in it.
+struct KnownSlip {
+  /// In words that follow "went astray:", as in `divided by the weight as purchased`.
+  std::string what;
+  Figure value;
+  /// The term that it is in proportion to, where there is one; it may have gone astray before.
+  std::string follows;
+};
+
+/// One line: the terms, from left to right, with one operation between them.
+struct WorkingStep {
+  /// As in `net cost`; unique in its working.
+  std::string name;
+  Operation operation = Operation::add;
+  std::vector<Term> terms;
+  Figure value;
+  std::vector<KnownSlip> slips;
+};
+
+using Working = std::vector<WorkingStep>;
+
+/// The terms worked out from left to right; nothing where a division by 0 or the dimensions stand
+/// against it.
+inline std::optional<Figure> worked(Operation operation, const std::vector<Term>& terms) {
+  std::optional<Figure> out;
+  for (const Term& term : terms) {
+    out = &term == &terms.front() ? std::optional(term.value)
+                                  : carry_out(operation, *out, term.value);
+    if (!out) return std::nullopt;
+  }
+  return out;
+}
+
+/// The step of that name, or null.
+inline const WorkingStep* find_step(const Working& working, const std::string& name) {
+  for (const WorkingStep& step : working) {
+    if (step.name == name) return &step;
+  }
+  return nullptr;
+}
+
+namespace detail {
+
+/// Writes a working step by step. The value of a step is what its terms come to.
+class WorkingWriter {
+ public:
+  /// Adds a step and returns its value as the kind of figure that it is.
+  template <class Value>
+  Value add(std::string name, Operation operation, std::vector<Term> terms) {
+    const Figure value = worked(operation, terms).value();
+    steps_.push_back({std::move(name), operation, std::move(terms), value, {}});
+    return std::get<Value>(value);
+  }
+
+  /// A slip that is known to happen in the last step. One that comes to the right figure is none.
+  void slip(std::string what, const Figure& value, std::string follows = {}) {
+    WorkingStep& step = steps_.back();
+    if (value == step.value) return;
+    step.slips.push_back({std::move(what), value, std::move(follows)});
+  }
+
+  Working take() { return std::move(steps_); }
+
+ private:
+  Working steps_;
+};
+
+}  // namespace detail
+
+}  // namespace platewright

@@ -1,0 +1,159 @@
+// Names become what they mean, and what can be known to be wrong is reported before anyone asks.
+
+#include <algorithm>
+
+#include "files/reading.hpp"
+#include "platewright/costing/bought_line.hpp"
+#include "platewright/costing/by_products.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/larders.hpp"
+#include "platewright/problem/catalogue/recipes.hpp"
+#include "platewright/problem/catalogue/safety.hpp"
+#include "platewright/recipe/portions_by_yield.hpp"
+#include "platewright/recipe/recipe_safety.hpp"
+#include "platewright/recipe/scaled_recipe.hpp"
+
+namespace platewright::reading {
+namespace {
+
+class Linker {
+ public:
+  Linker(Book& book, ProblemList& problems) : book_(book), problems_(problems) {}
+
+  void run() {
+    for (auto& [name, recipe] : book_.recipes.recipes) {
+      if (const Ingredient* ingredient = book_.recipes.find_ingredient(name)) {
+        problems_.add(at(problems::name_twice(
+                             "ingredient or recipe", name,
+                             ingredient->place.file + ":" + std::to_string(ingredient->place.line)),
+                         recipe.place));
+      }
+      link_weights(recipe, book_, problems_);
+      for (RecipeLine& line : recipe.lines) link_line(recipe, line);
+      check_steps(recipe);
+    }
+    if (const auto cycle = find_cycle(book_.recipes)) {
+      problems_.add(at(problems::recipe_cycle(*cycle), book_.recipes.recipe(cycle->front()).place));
+    }
+    count_portions_by_yield(book_.recipes);
+    for (const auto& [name, recipe] : book_.recipes.recipes) check_portions(recipe);
+    check_by_products();
+    for (const auto& [name, recipe] : book_.recipes.recipes) check_safety(recipe);
+    for (const Event& event : book_.events) {
+      for (const MenuLine& line : event.menu) {
+        problems_.attempt(line.place, [&] {
+          const Recipe& recipe = book_.recipes.recipe(line.recipe);
+          if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
+        });
+      }
+    }
+  }
+
+ private:
+  void link_line(const Recipe& recipe, RecipeLine& line) {
+    problems_.attempt(line.place,
+                      [&] { check_scaling_rule(line, recipe, recipe.vessel.has_value()); });
+    if (const Recipe* other = book_.recipes.find_recipe(line.name)) {
+      line.is_recipe = true;
+      if (line.amount.low) {
+        problems_.attempt(line.place, [&] { batches_for(*other, *line.amount.low); });
+      }
+      return;
+    }
+    problems_.attempt(line.place, [&] { check_bought(book_.recipes.ingredient(line.name), line); });
+  }
+
+  /// Whether the amount can be turned into what is bought; without a price there is nothing to
+  /// check.
+  void check_bought(const Ingredient& ingredient, const RecipeLine& line) const {
+    const PriceEntry* prices = book_.prices.find(ingredient.name);
+    if (!line.amount.low || prices == nullptr) return;
+    for (const Purchase& purchase : prices->purchases) {
+      bought_for(*line.amount.low, stage_of(line, ingredient),
+                 prepared(ingredient, line.preparation), purchase);
+    }
+  }
+
+  /// Names both numbers where the meat serves fewer than the recipe says, by more than weighing may
+  /// be off, or so many more that meat is bought for nothing (limits: common practice, no source).
+  void check_portions(const Recipe& recipe) {
+    const auto& portions = recipe.makes.portions;
+    const auto& by_yield = recipe.makes.portions_by_yield;
+    if (!portions || !by_yield) return;
+    const bool enough = *portions <= *by_yield * fraction(21, 20);
+    const bool too_much = *portions < *by_yield * fraction(4, 5);
+    if (enough && !too_much) return;
+    problems_.add(as_warning(
+        at(problems::portions_and_yield_differ(recipe.name, as_short_decimal(*portions, 1),
+                                               as_short_decimal(*by_yield, 1)),
+           recipe.place)));
+  }
+
+  void check_by_products() {
+    for (const auto& item : book_.prices.entries) {
+      const Ingredient& ingredient = book_.recipes.ingredient(item.first);
+      problems_.attempt(ingredient.place, [&] { check_by_products(ingredient, item.second); });
+    }
+  }
+
+  void check_by_products(const Ingredient& ingredient, const PriceEntry& entry) const {
+    Rational shares;
+    for (const ByProduct& by_product : entry.by_products) {
+      shares += by_product.share;
+      if (by_product.used_as.empty()) continue;
+      if (by_product.used_as == ingredient.name) {
+        throw Failure(problems::by_product_of_itself(ingredient.name));
+      }
+      book_.recipes.ingredient(by_product.used_as);
+    }
+    if (shares >= 1) {
+      throw Failure(problems::by_products_above_whole(ingredient.name,
+                                                      as_short_decimal(shares * 100, 1) + " %"));
+    }
+    for (const Purchase& purchase : entry.purchases) {
+      const bool priced = purchase.price > Money();  // else that is reported already
+      if (priced && by_product_credit(entry, purchase.content) >= purchase.price) {
+        throw Failure(problems::by_products_worth_more(ingredient.name));
+      }
+    }
+  }
+
+  /// Meat can't be told from its name: where no line says what it is, the cook has to be told.
+  void check_safety(const Recipe& recipe) {
+    if (!pull_temperature(recipe)) return;
+    const RecipeSafety safety = safety_of(recipe, book_.recipes);
+    if (!safety.not_known()) return;
+    problems_.add(as_warning(at(problems::safety_not_stated(safety.not_stated), recipe.place)));
+  }
+
+  void check_steps(const Recipe& recipe) {
+    std::vector<std::string> names;
+    for (const RecipeLine& line : recipe.lines) names.push_back(line.name);
+    std::vector<std::string> used;
+    for (const MethodStep& step : recipe.steps) {
+      for (const std::string& name : step.uses) {
+        used.push_back(name);
+        if (std::find(names.begin(), names.end(), name) == names.end()) {
+          problems_.add(at(problems::step_uses_unknown(name, names), step.place));
+        }
+      }
+    }
+    if (used.empty()) return;
+    for (const RecipeLine& line : recipe.lines) {
+      if (std::find(used.begin(), used.end(), line.name) == used.end()) {
+        problems_.add(as_warning(at(problems::line_not_used(line.name), line.place)));
+      }
+    }
+  }
+
+  Book& book_;
+  ProblemList& problems_;
+};
+
+}  // namespace
+
+void link(Book& book, ProblemList& problems) {
+  Linker(book, problems).run();
+}
+
+}  // namespace platewright::reading

@@ -1,0 +1,184 @@
+#include "platewright/files/read_book.hpp"
+
+#include <algorithm>
+#include <deque>
+#include <filesystem>
+#include <set>
+
+#include "files/file_kind.hpp"
+#include "files/reading.hpp"
+#include "platewright/costing/current_prices.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "yaml/read_yaml.hpp"
+
+namespace platewright {
+namespace reading {
+namespace {
+
+/// The file named in `beside`, by its own path.
+std::string found_beside(const std::string& beside, const std::string& name) {
+  const std::filesystem::path path(name);
+  if (path.is_absolute()) return name;
+  return (std::filesystem::path(beside).parent_path() / path).lexically_normal().string();
+}
+
+/// Loads the files named and all that they name, each once.
+class Loader {
+ public:
+  explicit Loader(ProblemList& problems) : problems_(problems) {}
+
+  std::deque<BookFile> load(const std::vector<std::string>& files) {
+    for (const std::string& file : files) load_one(file, nullptr);
+    // The list grows while it is walked: files name further files.
+    for (std::size_t i = 0; i < files_.size(); ++i) {
+      const std::string file = files_[i].file;
+      yaml::Fields top(files_[i].root, {file, problems_}, {});
+      const yaml::Node* with = top.find("with");
+      if (with == nullptr) continue;
+      const Place place = top.place(*with, "with");
+      for (const std::string& name : top.texts("with")) {
+        const std::string beside = found_beside(file, name);
+        if (is_list_without_brackets(name, beside)) {
+          problems_.add(at(problems::wrong_shape(in_quotes(name), "a list of files",
+                                                 "write it between brackets: [" + name + "]"),
+                           place));
+          left_any_out_ = true;
+        } else {
+          load_one(beside, &place);
+        }
+      }
+    }
+    return std::move(files_);
+  }
+
+  /// All files that were opened, or that there was an attempt to open.
+  const std::set<std::string>& seen() const { return seen_; }
+  /// Whether a file is missing from what was loaded, so that names may be missing too.
+  bool left_any_out() const { return left_any_out_; }
+
+ private:
+  static bool is_list_without_brackets(const std::string& name, const std::string& file) {
+    return name.find(", ") != std::string::npos && !std::filesystem::exists(file);
+  }
+
+  /// `named_at` is the place in the file that names this one; null for one of the command line.
+  void load_one(const std::string& file, const Place* named_at) {
+    const std::string plain = std::filesystem::path(file).lexically_normal().string();
+    if (!seen_.insert(plain).second) return;
+    if (!load_unseen(plain, named_at)) left_any_out_ = true;
+  }
+
+  bool load_unseen(const std::string& plain, const Place* named_at) {
+    ProblemList unread;
+    const auto text = yaml::read_file(plain, unread);
+    for (Problem problem : unread.all()) {
+      if (named_at != nullptr) problem.place = *named_at;
+      problems_.add(std::move(problem));
+    }
+    if (!text) return false;
+    auto root = yaml::read_yaml(*text, plain, problems_);
+    if (!root) return false;
+    if (!root->is_map()) {
+      problems_.add(at(problems::wrong_shape(yaml::shape_of(*root), "a map of keys"),
+                       yaml::place_of(*root, plain)));
+      return false;
+    }
+    see_price_list(*root, plain);
+    BookFile loaded{plain, std::move(*root), {}, named_at == nullptr, MeasuringSystem::us};
+    loaded.kind = kind_among(book_kinds, loaded.root);
+    if (loaded.kind.empty()) {
+      const std::string first =
+          loaded.root.entries.empty() ? std::string{} : loaded.root.entries.front().first.text;
+      problems_.add(at(problems::not_a_book(first), yaml::place_of(loaded.root, plain)));
+      return false;
+    }
+    const bool whole = !is_broken_larder(loaded);
+    files_.push_back(std::move(loaded));
+    return whole;
+  }
+
+  /// A larder without its ingredients: they are not a map, which its reader reports.
+  static bool is_broken_larder(const BookFile& file) {
+    if (file.kind != "larder") return false;
+    return std::any_of(file.root.entries.begin(), file.root.entries.end(), [](const auto& entry) {
+      return entry.first.text == "larder" && !entry.second.is_map();
+    });
+  }
+
+  /// The supplier's list beside a file that says how to read it.
+  void see_price_list(const yaml::Node& root, const std::string& file) {
+    for (const auto& [key, value] : root.entries) {
+      if (key.text == "price list") seen_.insert(found_beside(file, value.text));
+    }
+  }
+
+  ProblemList& problems_;
+  std::set<std::string> seen_;
+  bool left_any_out_ = false;
+  std::deque<BookFile> files_;
+};
+
+/// A file's own `measures` wins; else those of the first file that declares any; else US customary.
+MeasuringSystem set_measures(std::deque<BookFile>& files, ProblemList& problems) {
+  std::optional<MeasuringSystem> declared;
+  std::vector<std::optional<MeasuringSystem>> own;
+  for (const BookFile& file : files) {
+    yaml::Fields top(file.root, {file.file, problems}, {});
+    own.push_back(top.read<MeasuringSystem>(
+        "measures", [](const std::string& text) { return read_system(text); }));
+    if (!declared) declared = own.back();
+  }
+  const MeasuringSystem book = declared.value_or(MeasuringSystem::us);
+  for (std::size_t i = 0; i < files.size(); ++i) files[i].measures = own[i].value_or(book);
+  return book;
+}
+
+}  // namespace
+
+Book read_what_can_be(const std::vector<std::string>& names, ProblemList& problems) {
+  Loader loader(problems);
+  std::deque<BookFile> files = loader.load(names);
+  Book book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
+  book.measures = set_measures(files, problems);
+  set_currencies(files, book, problems);
+  std::vector<BookFile> tables;
+  for (const BookFile& file : files) {
+    book.files.push_back(file.file);
+    if (file.kind == "tables") tables.push_back(file);
+  }
+  // Own units and weights first, since larders are written in them; larders before what
+  // stands on them.
+  read_own_tables(tables, book, problems);
+  for (const BookFile& file : files) read_kitchen({file, book, problems});
+  for (const std::string_view kind : {"larder", "prices", "recipe", "event"}) {
+    for (const BookFile& file : files) {
+      if (file.kind != kind) continue;
+      const Reading reading{file, book, problems};
+      if (kind == "larder") read_larder(reading);
+      if (kind == "prices" && !loader.left_any_out()) read_prices(reading);
+      if (kind == "recipe") read_recipe(reading);
+      if (kind == "event") read_event(reading);
+    }
+  }
+  book.prices = with_newest_first(std::move(book.prices));
+  // Where a file is missing, so is what it names: no more is said of that until it can be read.
+  if (!loader.left_any_out()) link(book, problems);
+  return book;
+}
+
+}  // namespace reading
+
+std::vector<std::string> files_read_for(const std::vector<std::string>& names) {
+  ProblemList not_asked_for;
+  reading::Loader loader(not_asked_for);
+  loader.load(names);
+  return {loader.seen().begin(), loader.seen().end()};
+}
+
+std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList& problems) {
+  Book book = reading::read_what_can_be(names, problems);
+  if (problems.has_errors()) return std::nullopt;
+  return book;
+}
+
+}  // namespace platewright

@@ -1,0 +1,133 @@
+// An event's file.
+
+#include <algorithm>
+
+#include "files/reading.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/numbers.hpp"
+
+namespace platewright::reading {
+namespace {
+
+GuestKind* find_kind(Event& event, const std::string& name) {
+  for (GuestKind& kind : event.guests) {
+    if (kind.name == name) return &kind;
+  }
+  return nullptr;
+}
+
+void read_guests(yaml::Fields& top, const Reading& reading, Event& event) {
+  if (top.need("guests", "guests: {adults: 70, children: 10}") == nullptr) return;
+  for (const TextPair& pair : text_pairs(top, "guests")) {
+    // Added first, so that shares of a kind whose count is wrong still find it.
+    event.guests.push_back(GuestKind{pair.key, 0, 1, 1});
+    reading.problems.attempt(pair.value_place, [&] {
+      const Rational count = read_number(pair.value);
+      if (!is_whole(count)) {
+        throw Failure(problems::number_malformed(pair.value, "guests come whole"));
+      }
+      event.guests.back().count = count;
+    });
+  }
+}
+
+/// `portion shares` and `price shares`: a share for a kind of guest that is there.
+void read_shares(yaml::Fields& top, const Reading& reading, Event& event, std::string_view key,
+                 Rational GuestKind::*member) {
+  for (const TextPair& pair : text_pairs(top, key)) {
+    reading.problems.attempt(pair.value_place, [&] {
+      GuestKind* kind = find_kind(event, pair.key);
+      if (kind == nullptr) {
+        std::vector<std::string> names;
+        for (const GuestKind& other : event.guests) names.push_back(other.name);
+        throw Failure(at(problems::name_unknown("kind of guest", pair.key, names,
+                                                "add it to the guests, or take it out here"),
+                         pair.key_place));
+      }
+      const Rational share = read_share(pair.value);
+      if (share > 10) {
+        throw Failure(problems::share_out_of_range("a share", pair.value, "at most 1000 %"));
+      }
+      kind->*member = share;
+    });
+  }
+}
+
+Rational share_of_guests(const std::string& text) {
+  if (text == "everyone") return 1;
+  if (text.find_first_of("0123456789") == std::string::npos) {
+    throw Failure(problems::word_unknown("share of the guests", text, {"everyone", "40 %"}));
+  }
+  return read_share(text);
+}
+
+void read_menu(yaml::Fields& top, const Reading& reading, Event& event) {
+  if (top.need("menu", "menu:\n  - roast chicken: 40 %") == nullptr) return;
+  for (const yaml::Node& item : top.list("menu")) {
+    MenuLine line;
+    line.place = top.place(item, "menu > line " + std::to_string(event.menu.size() + 1));
+    if (item.is_scalar()) {
+      line.recipe = item.text;
+    } else if (item.is_map() && item.entries.size() == 1 &&
+               item.entries.front().second.is_scalar()) {
+      const yaml::Node& value = item.entries.front().second;
+      line.recipe = item.entries.front().first.text;
+      reading.problems.attempt(line.place, [&] {
+        line.share = share_of_guests(value.text);
+        if (line.share <= 0 || line.share > 1) {
+          throw Failure(problems::share_out_of_range("a share of the guests", value.text,
+                                                     "above 0 and at most 100 %"));
+        }
+      });
+    } else {
+      reading.problems.add(at(
+          problems::wrong_shape(yaml::shape_of(item), "a recipe and a share, as in `soup: 40 %`"),
+          line.place));
+      continue;
+    }
+    event.menu.push_back(std::move(line));
+  }
+}
+
+}  // namespace
+
+void read_event(const Reading& reading) {
+  yaml::Fields peek(reading.file.root, reading.context(), {});
+  const auto name = peek.text("event");
+  if (!name) return;
+  Event event;
+  event.name = *name;
+  const std::string path = "event " + in_quotes(*name);
+  yaml::Fields top(reading.file.root, reading.context(), path);
+  event.place = top.place(*top.find("event"));
+  top.find("measures");
+  top.find("kitchen");
+  top.find("with");
+  if (const auto at = top.text("at")) {
+    reading.problems.attempt(top.place(*top.find("at"), "at"), [&] {
+      event.at = read_local_time(std::string_view(*at).substr(0, 16));
+      event.zone =
+          trimmed_spaces(at->size() > 16 ? std::string_view(*at).substr(16) : std::string_view{});
+    });
+  }
+  read_guests(top, reading, event);
+  read_shares(top, reading, event, "portion shares", &GuestKind::portion_share);
+  read_shares(top, reading, event, "price shares", &GuestKind::price_share);
+  read_menu(top, reading, event);
+  if (const auto over = top.share("over")) {
+    event.over = *over;
+    if (*over > 1) {
+      reading.problems.add(at(problems::share_out_of_range(
+                                  "over-production", as_exact(*over * 100) + " %", "at most 100 %"),
+                              top.place(*top.find("over"), "over")));
+    }
+  }
+  if (const yaml::Node* quote = top.find("quote")) {
+    event.has_terms = true;
+    read_quote_terms(*quote, reading, path + " > quote", event.at, event.terms);
+  }
+  top.finish();
+  reading.book.events.push_back(std::move(event));
+}
+
+}  // namespace platewright::reading

@@ -1,0 +1,187 @@
+// Ingredients: what is lost of them, what they weigh, how they are bought, what they contain.
+
+#include "files/reading.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/larders.hpp"
+#include "platewright/problem/catalogue/numbers.hpp"
+
+namespace platewright::reading {
+namespace {
+
+class EntryReader {
+ public:
+  EntryReader(const Reading& reading, yaml::Fields& fields, Ingredient& ingredient)
+      : reading_(reading), fields_(fields), ingredient_(ingredient) {}
+
+  void read(PriceEntry& prices) {
+    read_yields();
+    read_weights();
+    read_allergens();
+    if (const auto kind = fields_.read<std::string>(
+            "safety", [&](const std::string& text) { return tables().safety.key_for(text); })) {
+      ingredient_.safety = *kind;
+    }
+    prices.free = fields_.flag("free");
+    for (const yaml::Node& node : fields_.list("buy")) {
+      yaml::Fields buy(node, reading_.context(), fields_.path() + " > buy");
+      if (!buy.is_map()) continue;
+      buy.finish(reading_.problems.attempt(buy.place(), [&] {
+        prices.purchases.push_back(read_purchase(buy, reading_, ingredient_));
+      }));
+    }
+    read_store(fields_, reading_, ingredient_, prices);
+  }
+
+ private:
+  const Tables& tables() const { return reading_.book.tables; }
+
+  void read_yields() {
+    int rows = 0;
+    const auto take = [&](std::string_view key, auto&& use) {
+      if (const yaml::Node* node = fields_.find(key); node != nullptr && node->is_scalar()) {
+        ++rows;
+        reading_.problems.attempt(fields_.place(*node, key), [&] { use(node->text); });
+      }
+    };
+    take("cut", [&](const std::string& name) {
+      const Cut& cut = tables().yields.cut(name);
+      use_ladder(cut.name, cut.ladder);
+      ingredient_.is_cut = true;
+      ingredient_.safety = cut.safety;
+      ingredient_.species = cut.species;
+    });
+    take("produce", [&](const std::string& name) {
+      const Produce& row = tables().yields.produce(name);
+      use_ladder(key_of(row), ladder_of(row));
+      ingredient_.safety = no_minimum_applies;
+    });
+    take("grain", [&](const std::string& name) {
+      const Grain& row = tables().yields.grain(name);
+      use_ladder(row.name, ladder_of(row));
+      ingredient_.safety = no_minimum_applies;
+    });
+    if (rows > 1) {
+      reading_.problems.add(
+          at(problems::yields_exclude_each_other(ingredient_.name), fields_.place()));
+    }
+    for (const yaml::Node& node : fields_.list("tested yields")) {
+      yaml::Fields test(node, reading_.context(), fields_.path() + " > tested yields");
+      test.finish(reading_.problems.attempt(test.place(), [&] { use_test(test); }));
+    }
+  }
+
+  void use_ladder(const std::string& name, Ladder ladder) {
+    ingredient_.yield_name = name;
+    ingredient_.ladder = std::move(ladder);
+  }
+
+  /// The cook's own figure in place of the table's between two stages.
+  void use_test(yaml::Fields& test) {
+    const Stage from = stage_from(test.text("from").value_or("purchased"));
+    const Stage to = stage_from(test.needed_text("to", "to: trimmed").value_or("trimmed"));
+    const auto yield = test.share("yield");
+    if (!yield) {
+      test.need("yield", "yield: 88 %");
+      return;
+    }
+    Spread spread;
+    if (const auto samples = test.number("samples")) {
+      spread.samples = static_cast<std::int64_t>(floor_of(*samples));
+    }
+    spread.standard_deviation = test.share("deviation");
+    const Source source{test.text("source").value_or("our own test"), {}};
+    ingredient_.ladder =
+        ingredient_.ladder.with_own_test(from, to, *yield, source, std::move(spread));
+    if (!ingredient_.yield_name.empty()) ingredient_.yield_name += "; ";
+    ingredient_.yield_name += source.text;
+  }
+
+  void read_weights() {
+    const std::string row = fields_.text("weighs as").value_or(ingredient_.name);
+    if (const IngredientWeights* known = tables().weights.find(row)) {
+      ingredient_.weights = *known;
+    } else if (const yaml::Node* node = fields_.find("weighs as")) {
+      reading_.problems.add(
+          at(problems::name_unknown("food in the table of weights", row, tables().weights.names(),
+                                    "see `platewright tables densities`"),
+             fields_.place(*node, "weighs as")));
+    }
+    ingredient_.weights.name = ingredient_.name;
+    ingredient_.prepared_weights = tables().weights.prepared(row);
+    for (const TextPair& pair : text_pairs(fields_, "weighs")) {
+      reading_.problems.attempt(pair.key_place, [&] {
+        const Amount measure = reading_.amount(pair.key);
+        const Amount weight = reading_.amount(pair.value);
+        if (measure.number <= 0 || weight.number <= 0) {
+          throw Failure(problems::number_not_positive("a weight", pair.key + ": " + pair.value));
+        }
+        MeasureWeight own;
+        own.measure = measure;
+        own.weighs = to_mass(weight);
+        own.source = "our own weighing";
+        own.own = true;
+        for (auto& [preparation, weights] : ingredient_.prepared_weights) {
+          weights.rows.push_back(own);
+        }
+        ingredient_.weights.rows.push_back(std::move(own));
+      });
+    }
+  }
+
+  void read_allergens() {
+    const yaml::Node* node = fields_.find("allergens");
+    const auto words = fields_.texts("allergens");
+    if (node == nullptr || words.empty()) {
+      reading_.problems.add(
+          as_warning(at(problems::allergens_not_stated(ingredient_.name), fields_.place())));
+      return;
+    }
+    ingredient_.allergens.emplace();
+    if (words.size() == 1 && words.front() == "none") return;
+    for (const std::string& word : words) {
+      reading_.problems.attempt(fields_.place(*node, "allergens"), [&] {
+        ingredient_.allergens->push_back(tables().allergens.key_for(word));
+      });
+    }
+  }
+
+  const Reading& reading_;
+  yaml::Fields& fields_;
+  Ingredient& ingredient_;
+};
+
+}  // namespace
+
+void read_larder(const Reading& reading) {
+  yaml::Fields top(reading.file.root, reading.context(), {});
+  read_file_currency(top, reading);
+  top.find("measures");
+  top.find("kitchen");
+  top.find("with");
+  read_minimum_orders(top, reading);
+  const yaml::Node* larder = top.find("larder");
+  if (larder != nullptr && !larder->is_map()) {
+    reading.problems.add(at(problems::wrong_shape(yaml::shape_of(*larder), "a map of ingredients"),
+                            top.place(*larder, "larder")));
+  } else if (larder != nullptr) {
+    for (const auto& [name, node] : larder->entries) {
+      const std::string path = "larder > " + in_quotes(name.text);
+      yaml::Fields fields(node, reading.context(), path);
+      Ingredient ingredient;
+      ingredient.name = name.text;
+      ingredient.place = Place{reading.file.file, name.line, name.column, path};
+      if (const Ingredient* first = reading.book.recipes.find_ingredient(name.text)) {
+        report_twice(reading, "ingredient", name.text, first->place, ingredient.place);
+        continue;
+      }
+      PriceEntry prices;
+      if (fields.is_map()) EntryReader(reading, fields, ingredient).read(prices);
+      fields.finish();
+      reading.book.prices.entries.emplace(name.text, std::move(prices));
+      reading.book.recipes.ingredients.emplace(name.text, std::move(ingredient));
+    }
+  }
+  top.finish();
+}
+
+}  // namespace platewright::reading

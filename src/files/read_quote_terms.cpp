@@ -1,0 +1,252 @@
+// The `quote` of an event: what comes on top of the food, and the pricing rule.
+
+#include "files/reading.hpp"
+#include "platewright/costing/make_quote.hpp"
+#include "platewright/event/local_time.hpp"
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/numbers.hpp"
+#include "platewright/problem/catalogue/quotes.hpp"
+
+namespace platewright::reading {
+namespace {
+
+LabourLine labour_line(yaml::Fields& fields, const Reading& reading) {
+  LabourLine line;
+  line.role = fields.needed_text("role", "role: cook").value_or("");
+  const auto workers = fields.take<Rational>("workers", [](const std::string& text) {
+    const Rational out = read_number(text);
+    if (out <= 0) throw Failure(problems::number_not_positive("a number of workers", text));
+    return out;
+  });
+  line.workers = workers.value_or(1);
+  const auto time = fields.read<Duration>(
+      "time", [&](const std::string& text) { return to_duration(reading.amount(text)); });
+  fields.need("time", "time: 8 h");
+  line.time = time.value_or(Duration());
+  if (const auto rate = fields.needed_text("rate", "rate: 24.00 per hour")) {
+    const SplitText parts = split_at(*rate, " per ");
+    const Amount per = reading.amount("1 " + (parts.after.empty() ? "hour" : parts.after));
+    line.rate = read_money(parts.before) / to_duration(per);
+  }
+  line.benefits = fields.share("benefits").value_or(0);
+  line.guests_per_worker = fields.number("guests per worker");
+  if (workers && line.guests_per_worker) {
+    throw Failure(problems::workers_counted_twice(in_quotes(line.role)));
+  }
+  if (line.guests_per_worker && *line.guests_per_worker <= 0) {
+    throw Failure(problems::number_not_positive("a number of guests for a worker", "0"));
+  }
+  return line;
+}
+
+ExtraLine extra_line(yaml::Fields& fields) {
+  ExtraLine line;
+  line.name = fields.needed_text("item", "item: linen hire").value_or("");
+  fields.need("price", "price: 180.00");
+  line.price = fields.read<Money>("price", [](const std::string& text) { return read_money(text); })
+                   .value_or(Money());
+  line.per_guest = fields.flag("per guest");
+  line.billed = fields.flag("billed");
+  if (fields.find("taxed") != nullptr) line.taxed = fields.flag("taxed");
+  return line;
+}
+
+void read_rule(yaml::Fields& fields, const Reading& reading, QuoteTerms& terms) {
+  struct Rule {
+    std::string_view key;
+    PricingRule rule;
+  };
+  int rules = 0;
+  for (const Rule& rule :
+       {Rule{"margin", PricingRule::margin}, Rule{"mark-up", PricingRule::mark_up},
+        Rule{"food cost", PricingRule::food_cost}}) {
+    if (const auto share = fields.share(rule.key)) {
+      ++rules;
+      terms.rule = rule.rule;
+      terms.rule_share = *share;
+      reading.problems.attempt(fields.place(*fields.find(rule.key), rule.key),
+                               [&] { platewright::check_pricing_rule(rule.rule, *share); });
+    } else if (fields.find(rule.key) != nullptr) {
+      ++rules;  // already reported as no share
+    }
+  }
+  if (rules != 1) {
+    reading.problems.add(at(problems::pricing_rules_count(rules), fields.place()));
+  }
+}
+
+/// `18 %, taxed`, `18 %` or `18 %, after tax`; the comma may be missing.
+Charge read_charge(const std::string& text) {
+  SplitText parts = split_at(text, ",");
+  if (const SplitText bare = split_at(text, "%"); parts.after.empty() && !bare.after.empty()) {
+    parts = {bare.before + " %", bare.after};
+  }
+  const std::string& word = parts.after;
+  if (!word.empty() && word != "taxed" && word != "not taxed" && word != "after tax") {
+    throw Failure(problems::word_unknown("word", word, {"taxed", "not taxed", "after tax"}));
+  }
+  const Rational share = read_share(parts.before);
+  platewright::check_share("a charge", share);
+  return Charge{share, word == "taxed", word == "after tax"};
+}
+
+/// Whether the text is a share; `12 %` is one, `0.12` too, `12.00` is a sum. Throws Failure for
+/// `12`.
+bool is_share(std::string_view what, const std::string& text) {
+  if (text.find('%') != std::string::npos) return true;
+  const Rational number = read_number(text);
+  if (number < 1) return true;
+  if (number <= 100 && text.find('.') == std::string::npos) {
+    throw Failure(problems::share_or_sum_unclear(what, text));
+  }
+  return false;
+}
+
+/// `12 %`, `180.00`, or both: `12 % and 180.00`.
+void read_overhead(yaml::Fields& fields, QuoteTerms& terms) {
+  fields.read<bool>("overhead", [&](const std::string& text) {
+    const SplitText parts = split_at(text, " and ");
+    for (const std::string& part : {parts.before, parts.after}) {
+      if (part.empty()) continue;
+      if (is_share("an overhead", part)) {
+        terms.overhead = read_share(part);
+      } else {
+        terms.overhead_of_event = read_money(part);
+      }
+    }
+    return true;
+  });
+}
+
+std::optional<LocalDay> read_day(yaml::Fields& fields, std::string_view key) {
+  return fields.read<LocalDay>(key, [](const std::string& text) { return read_local_day(text); });
+}
+
+/// A share from 0 to 100 %; 0 where the key is not there.
+Rational share_of_cost(yaml::Fields& fields, std::string_view key) {
+  return fields
+      .read<Rational>(key,
+                      [&](const std::string& text) {
+                        const Rational share = read_share(text);
+                        platewright::check_share(key, share);
+                        return share;
+                      })
+      .value_or(0);
+}
+
+void read_conditions(yaml::Fields& fields, Conditions& out) {
+  out.valid_until = read_day(fields, "valid until");
+  out.guarantee_by = read_day(fields, "guarantee by");
+  out.guaranteed_guests = fields.read<Rational>("guaranteed guests", [](const std::string& text) {
+    const Rational count = read_number(text);
+    if (!is_whole(count)) throw Failure(problems::number_malformed(text, "guests come whole"));
+    return count;
+  });
+  out.deposit = fields.read<Deposit>("deposit", [](const std::string& text) {
+    Deposit deposit;
+    if (is_share("a deposit", text)) {
+      deposit.share = read_share(text);
+      platewright::check_share("a deposit", *deposit.share);
+    } else {
+      deposit.sum = read_money(text);
+    }
+    return deposit;
+  });
+  const auto by = read_day(fields, "deposit by");
+  if (out.deposit) out.deposit->by = by;
+  out.balance_by = read_day(fields, "balance by");
+}
+
+void read_price_steps(yaml::Fields& fields, QuoteTerms& terms) {
+  for (const TextPair& pair : text_pairs(fields, "price steps")) {
+    fields.context().problems.attempt(pair.value_place, [&] {
+      const SplitText guests = split_at(pair.key, " guests");
+      const Rational from = read_number(guests.before);
+      const Rational off = read_share(pair.value);
+      platewright::check_share("what is off the price", off);
+      for (const PriceStep& other : terms.price_steps) {
+        if ((from > other.from) == (off > other.off) && from != other.from && off != other.off) {
+          continue;
+        }
+        throw Failure(problems::price_steps_not_rising(pair.key));
+      }
+      terms.price_steps.push_back({from, off});
+    });
+  }
+}
+
+/// Reports `key` where its day lies after `last`, which is `what`.
+void check_day(yaml::Fields& fields, std::string_view key, const std::optional<LocalDay>& day,
+               std::string_view what, const std::optional<LocalDay>& last) {
+  if (!day || !last || *day <= *last) return;
+  fields.context().problems.add(at(problems::dates_out_of_order(key, date_text(LocalTime(*day)),
+                                                                what, date_text(LocalTime(*last))),
+                                   fields.place(*fields.find(key), key)));
+}
+
+void check_days(yaml::Fields& fields, const Conditions& conditions,
+                const std::optional<LocalTime>& served) {
+  std::optional<LocalDay> event;
+  if (served) event = std::chrono::floor<std::chrono::days>(*served);
+  std::optional<LocalDay> deposit;
+  if (conditions.deposit) deposit = conditions.deposit->by;
+  check_day(fields, "valid until", conditions.valid_until, "the event", event);
+  check_day(fields, "guarantee by", conditions.guarantee_by, "the event", event);
+  check_day(fields, "deposit by", deposit, "the event", event);
+  check_day(fields, "deposit by", deposit, "the balance", conditions.balance_by);
+}
+
+}  // namespace
+
+void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
+                      const std::optional<LocalTime>& served, QuoteTerms& terms) {
+  yaml::Fields fields(node, reading.context(), path);
+  if (!fields.is_map()) return;
+  terms.q_factor = share_of_cost(fields, "q factor");
+  for (const yaml::Node& item : fields.list("labour")) {
+    yaml::Fields labour(item, reading.context(), path + " > labour");
+    labour.finish(reading.problems.attempt(
+        labour.place(), [&] { terms.labour.push_back(labour_line(labour, reading)); }));
+  }
+  for (const yaml::Node& item : fields.list("extras")) {
+    yaml::Fields extra(item, reading.context(), path + " > extras");
+    terms.extras.push_back(extra_line(extra));
+    extra.finish();
+  }
+  read_overhead(fields, terms);
+  terms.contingency = share_of_cost(fields, "contingency");
+  read_rule(fields, reading, terms);
+  terms.round_up_to = fields.read<Money>("round up to", [](const std::string& text) {
+    const Money step = read_money(text);
+    if (step <= Money()) throw Failure(problems::number_not_positive("a step", text));
+    return step;
+  });
+  read_price_steps(fields, terms);
+  terms.minimum_charge = fields.read<Money>(
+      "minimum charge", [](const std::string& text) { return read_money(text); });
+  terms.agreed_price = fields.read<Money>("agreed price", [](const std::string& text) {
+    const Money price = read_money(text);
+    if (price <= Money()) throw Failure(problems::number_not_positive("a price", text));
+    return price;
+  });
+  terms.service = fields.read<Charge>("service", read_charge);
+  terms.gratuity = fields.read<Charge>("gratuity", [](const std::string& text) {
+    const Charge charge = read_charge(text);
+    if (charge.after_tax) {
+      throw Failure(problems::word_unknown("word", "after tax", {"taxed", "not taxed"}));
+    }
+    return charge;
+  });
+  if (fields.find("price taxed") != nullptr) terms.price_taxed = fields.flag("price taxed");
+  read_conditions(fields, terms.conditions);
+  check_days(fields, terms.conditions, served);
+  terms.tax = fields.share("tax").value_or(0);
+  if (terms.tax > 1) {
+    reading.problems.add(
+        at(problems::share_out_of_range("a tax", as_exact(terms.tax * 100) + " %", "at most 100 %"),
+           fields.place(*fields.find("tax"), "tax")));
+  }
+  fields.finish();
+}
+
+}  // namespace platewright::reading

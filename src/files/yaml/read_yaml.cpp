@@ -1,0 +1,304 @@
+#include "yaml/read_yaml.hpp"
+
+#include <yaml-cpp/eventhandler.h>
+#include <yaml-cpp/exceptions.h>
+#include <yaml-cpp/parser.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <unordered_map>
+#include <utility>
+#include <vector>
+
+#include "platewright/problem/catalogue/files.hpp"
+#include "yaml/sound_text.hpp"
+
+namespace platewright::yaml {
+namespace {
+
+/// Builds nodes from the library's events. It throws a Failure to leave the parser at once, since
+/// nothing after a broken bound can be trusted.
+class Builder : public YAML::EventHandler {
+ public:
+  Builder(std::string_view text, const std::string& file, ProblemList& problems,
+          const Bounds& bounds)
+      : text_(text), file_(file), problems_(problems), bounds_(bounds) {}
+
+  Node take_root() { return std::move(root_); }
+  /// Whether a value lost its end to what YAML takes for a remark.
+  bool lost_a_remark() const { return lost_a_remark_; }
+
+  void OnDocumentStart(const YAML::Mark&) override {}
+  void OnDocumentEnd() override {}
+  void OnNull(const YAML::Mark& mark, YAML::anchor_t anchor) override {
+    refuse_anchor(mark, anchor);
+    add(node_at(mark, Node::Kind::nothing));
+  }
+  void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override {
+    fail(problems::yaml_alias(), mark);
+  }
+  void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                const std::string& value) override {
+    refuse_anchor(mark, anchor);
+    const bool quoted = tag == "!";
+    if (!quoted && tag != "?" && !tag.empty()) fail(problems::yaml_tag(tag), mark);
+    if (value.size() > bounds_.scalar_bytes) {
+      fail(problems::file_too_large("a value of " + std::to_string(value.size()) + " bytes",
+                                    bounds_.scalar_bytes),
+           mark);
+    }
+    if (!quoted) report_remark(mark, value);
+    const bool nothing = !quoted && (value.empty() || value == "~" || value == "null");
+    Node node = node_at(mark, nothing ? Node::Kind::nothing : Node::Kind::scalar);
+    node.text = value;
+    node.quoted = quoted;
+    add(std::move(node));
+  }
+  void OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                       YAML::EmitterStyle::value) override {
+    open(mark, tag, anchor, Node::Kind::list);
+  }
+  void OnSequenceEnd() override { close(); }
+  void OnMapStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                  YAML::EmitterStyle::value) override {
+    open(mark, tag, anchor, Node::Kind::map);
+  }
+  void OnMapEnd() override { close(); }
+
+ private:
+  /// A list or map that is still being filled; `key` waits for its value.
+  struct Open {
+    Node node;
+    std::optional<Node> key;
+    std::unordered_map<std::string, int> lines_of_keys;
+  };
+
+  Place place(const YAML::Mark& mark) const {
+    return Place{file_, mark.line + 1, mark.column + 1, {}};
+  }
+  [[noreturn]] void fail(const Problem& problem, const YAML::Mark& mark) const {
+    throw Failure(at(problem, place(mark)));
+  }
+  void refuse_anchor(const YAML::Mark& mark, YAML::anchor_t anchor) const {
+    if (anchor != YAML::NullAnchor) fail(problems::yaml_alias(), mark);
+  }
+
+  /// The line of the text, without its end.
+  std::string_view line_at(int wanted) {
+    while (line_ < wanted) {
+      const std::size_t end = text_.find('\n', line_start_);
+      if (end == std::string_view::npos) return {};
+      line_start_ = end + 1;
+      ++line_;
+    }
+    if (line_ != wanted) return {};
+    const std::string_view rest = text_.substr(line_start_);
+    return rest.substr(0, rest.find('\n'));
+  }
+
+  /// Reports `2 #10 cans` without quotation marks, of which YAML keeps the 2.
+  void report_remark(const YAML::Mark& mark, const std::string& value) {
+    const std::string_view line = line_at(mark.line);
+    const auto column = static_cast<std::size_t>(mark.column);
+    // A value that goes on over several lines ends somewhere else.
+    if (column > line.size() || line.substr(column, value.size()) != value) return;
+    const std::size_t end = column + value.size();
+    const std::size_t sign = line.find_first_not_of(" \t", end);
+    if (sign == std::string_view::npos || sign == end || line[sign] != '#') return;
+    const std::string_view remark = line.substr(sign);
+    if (remark.size() < 2 || remark[1] < '0' || remark[1] > '9') return;
+    lost_a_remark_ = true;
+    problems_.add(at(problems::yaml_remark(value, remark.substr(0, remark.find('\r'))),
+                     Place{file_, mark.line + 1, static_cast<int>(sign) + 1, {}}));
+  }
+
+  Node node_at(const YAML::Mark& mark, Node::Kind kind) {
+    if (++nodes_ > bounds_.nodes) {
+      fail(problems::file_too_large(std::to_string(nodes_) + " values or more", bounds_.nodes),
+           mark);
+    }
+    Node node;
+    node.kind = kind;
+    node.line = mark.line + 1;
+    node.column = mark.column + 1;
+    return node;
+  }
+
+  void open(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+            Node::Kind kind) {
+    refuse_anchor(mark, anchor);
+    if (tag != "?" && !tag.empty()) fail(problems::yaml_tag(tag), mark);
+    if (open_.size() >= bounds_.depth) fail(problems::yaml_too_deep(bounds_.depth), mark);
+    open_.push_back(Open{node_at(mark, kind), std::nullopt, {}});
+  }
+
+  void close() {
+    Node node = std::move(open_.back().node);
+    open_.pop_back();
+    add(std::move(node));
+  }
+
+  void add(Node node) {
+    if (open_.empty()) {
+      root_ = std::move(node);
+      return;
+    }
+    Open& parent = open_.back();
+    if (parent.node.is_list()) {
+      parent.node.items.push_back(std::move(node));
+    } else if (!parent.key) {
+      parent.key = std::move(node);
+    } else {
+      add_entry(parent, std::move(node));
+    }
+  }
+
+  void add_entry(Open& parent, Node value) {
+    Node key = std::move(*parent.key);
+    parent.key.reset();
+    if (!key.is_scalar()) {
+      problems_.add(at(problems::key_not_text(), place_of(key, file_)));
+      return;
+    }
+    const auto [seen, is_new] = parent.lines_of_keys.emplace(key.text, key.line);
+    if (!is_new) {
+      problems_.add(at(problems::key_twice(key.text, seen->second), place_of(key, file_)));
+      return;
+    }
+    parent.node.entries.emplace_back(std::move(key), std::move(value));
+  }
+
+  std::string_view text_;
+  const std::string& file_;
+  ProblemList& problems_;
+  const Bounds& bounds_;
+  // The values come in the order of the text: the line that the last one began on.
+  int line_ = 0;
+  std::size_t line_start_ = 0;
+  bool lost_a_remark_ = false;
+  std::size_t nodes_ = 0;
+  Node root_;
+  std::vector<Open> open_;
+};
+
+/// Notes only whether the parser finds anything more.
+class Listener : public YAML::EventHandler {
+ public:
+  std::optional<YAML::Mark> first;
+
+  void OnDocumentStart(const YAML::Mark& mark) override { first = mark; }
+  void OnDocumentEnd() override {}
+  void OnNull(const YAML::Mark&, YAML::anchor_t) override {}
+  void OnAlias(const YAML::Mark&, YAML::anchor_t) override { stop(); }
+  void OnScalar(const YAML::Mark&, const std::string&, YAML::anchor_t,
+                const std::string&) override {
+    stop();
+  }
+  void OnSequenceStart(const YAML::Mark&, const std::string&, YAML::anchor_t,
+                       YAML::EmitterStyle::value) override {
+    stop();
+  }
+  void OnSequenceEnd() override {}
+  void OnMapStart(const YAML::Mark&, const std::string&, YAML::anchor_t,
+                  YAML::EmitterStyle::value) override {
+    stop();
+  }
+  void OnMapEnd() override {}
+
+ private:
+  // The first event is answer enough; what follows may be of any size.
+  [[noreturn]] void stop() const { throw Failure(problems::yaml_second_document()); }
+};
+
+Place place_of_byte(std::string_view text, std::size_t byte, const std::string& file) {
+  const std::string_view before = text.substr(0, byte);
+  const auto line = static_cast<int>(std::count(before.begin(), before.end(), '\n')) + 1;
+  const std::size_t newline = before.rfind('\n');
+  const std::size_t start = newline == std::string_view::npos ? 0 : newline + 1;
+  return Place{file, line, static_cast<int>(byte - start) + 1, {}};
+}
+
+bool check_text(std::string_view text, const std::string& file, ProblemList& problems,
+                const Bounds& bounds) {
+  if (text.size() > bounds.bytes) {
+    problems.add(at(problems::file_too_large(std::to_string(text.size()) + " bytes", bounds.bytes),
+                    Place{file, 1, 1, {}}));
+    return false;
+  }
+  if (const auto byte = first_bad_byte(text)) {
+    problems.add(at(problems::file_not_utf8(*byte), place_of_byte(text, *byte, file)));
+    return false;
+  }
+  if (const auto byte = first_control_character(text)) {
+    problems.add(at(problems::file_has_control_character(*byte), place_of_byte(text, *byte, file)));
+    return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+std::optional<Node> read_yaml(std::string_view text, const std::string& file, ProblemList& problems,
+                              const Bounds& bounds) {
+  if (!check_text(text, file, problems, bounds)) return std::nullopt;
+  std::istringstream stream{std::string(text)};
+  Builder builder(text, file, problems, bounds);
+  try {
+    YAML::Parser parser(stream);
+    if (!parser.HandleNextDocument(builder)) {
+      problems.add(at(problems::yaml_empty(), Place{file, 1, 1, {}}));
+      return std::nullopt;
+    }
+    Listener listener;
+    bool more = false;
+    try {
+      more = parser.HandleNextDocument(listener);
+    } catch (const Failure&) {
+      more = true;
+    }
+    if (more) {
+      const YAML::Mark mark = listener.first.value_or(YAML::Mark::null_mark());
+      problems.add(
+          at(problems::yaml_second_document(), Place{file, mark.line + 1, mark.column + 1, {}}));
+    }
+  } catch (const Failure& failure) {
+    problems.add(failure.problem());
+    return std::nullopt;
+  } catch (const YAML::Exception& error) {
+    // What the remark took away may have closed a list or a map.
+    if (builder.lost_a_remark()) return std::nullopt;
+    problems.add(at(problems::not_yaml(error.msg),
+                    Place{file, error.mark.line + 1, error.mark.column + 1, {}}));
+    return std::nullopt;
+  }
+  return builder.take_root();
+}
+
+std::optional<std::string> read_file(const std::string& file, ProblemList& problems,
+                                     const Bounds& bounds) {
+  const Place place{file, 1, 1, {}};
+  std::error_code error;
+  const auto status = std::filesystem::status(file, error);
+  if (!std::filesystem::exists(status)) {
+    problems.add(at(problems::file_not_there(file), place));
+    return std::nullopt;
+  }
+  std::ifstream stream(file, std::ios::binary);
+  if (!std::filesystem::is_regular_file(status) || !stream) {
+    problems.add(at(problems::file_not_readable(file), place));
+    return std::nullopt;
+  }
+  const auto size = std::filesystem::file_size(file, error);
+  if (!error && size > bounds.bytes) {
+    problems.add(
+        at(problems::file_too_large(std::to_string(size) + " bytes", bounds.bytes), place));
+    return std::nullopt;
+  }
+  std::ostringstream text;
+  text << stream.rdbuf();
+  return text.str();
+}
+
+}  // namespace platewright::yaml

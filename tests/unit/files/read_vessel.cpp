@@ -1,0 +1,57 @@
+// Vessels as cooks name them.
+
+#include "platewright/files/read_vessel.hpp"
+
+#include "support/catch.hpp"
+#include "support/problem_of.hpp"
+
+using namespace platewright;
+
+namespace {
+
+const Tables& tables() {
+  static const Tables all = built_in_tables();
+  return all;
+}
+
+RecipeVessel vessel(const char* text) {
+  return read_vessel(text, "leg", tables(), MeasuringSystem::us);
+}
+
+std::string refused(const char* text) {
+  return test::problem_of([&] { vessel(text); }).id;
+}
+
+}  // namespace
+
+// Usable is what a cook fills: 420 fl oz of the maker's 13.5 qt.
+TEST_CASE("a vessel of the table holds what is usable of it") {
+  const RecipeVessel pan = vessel("full-size hotel pan, 4 in, holds 2 legs");
+  CHECK(pan.name == "full-size hotel pan, 4 in");
+  CHECK(pan.holds == Rational(2));
+  CHECK(pan.volume == Volume::of(420, units::us_fluid_ounce));
+  CHECK_FALSE(pan.source.empty());
+}
+
+TEST_CASE("a vessel of one's own says what it holds") {
+  const RecipeVessel tub = vessel("tub of 12 qt, holds 1 leg");
+  CHECK(tub.name == "tub");
+  CHECK(tub.volume == Volume::of(12, units::us_quart));
+  CHECK(tub.holds == Rational(1));
+  CHECK_FALSE(vessel("tub of 12 qt").holds);
+}
+
+TEST_CASE("a name alone is enough to count vessels by") {
+  const RecipeVessel box = vessel("box of tricks, holds 3");
+  CHECK(box.name == "box of tricks");
+  CHECK_FALSE(box.volume);
+  CHECK(box.holds == Rational(3));
+}
+
+TEST_CASE("what is no vessel is refused") {
+  CHECK(refused("tub of 12 qt, holds 3 chairs") == "vessel-malformed");
+  CHECK(refused(" of 12 qt") == "vessel-malformed");
+  CHECK(refused("tub of 12 lb") == "wrong-dimension");
+  CHECK(refused("tub of 0 qt") == "number-not-positive");
+  CHECK(refused("tub of 12 qt, holds 0 legs") == "number-not-positive");
+}
