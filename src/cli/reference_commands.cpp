@@ -5,6 +5,7 @@
 #include "platewright/card/measure_sheet.hpp"
 #include "platewright/card/problem_sheet.hpp"
 #include "platewright/card/table_sheets.hpp"
+#include "platewright/files/check_files.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/quantity/read_amount.hpp"
 
