@@ -1,8 +1,10 @@
 #pragma once
 // From the weight as purchased to the weight served.
 
+#include "platewright/yield/bought.hpp"
 #include "platewright/yield/chosen_row.hpp"
 #include "platewright/yield/cut.hpp"
+#include "platewright/yield/cuts_alike.hpp"
 #include "platewright/yield/grain.hpp"
 #include "platewright/yield/how_sure.hpp"
 #include "platewright/yield/ladder.hpp"

@@ -106,6 +106,10 @@ void add_yield_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
       ->add_option("--choose", parsed.yield.choose,
                    "of the rows of a cut, the one of the lowest yield or the middle one")
       ->check(CLI::IsMember({"careful", "middle"}));
+  yield
+      ->add_flag("--any-method", parsed.yield.any_method,
+                 "with --choose: of its rows however they are cooked")
+      ->needs("--choose");
   yield->add_option("--tested", parsed.yield.tested,
                     "your own yield for a step, as \"cooked to served 70 %\"");
   add_books(*yield, parsed.yield.books);

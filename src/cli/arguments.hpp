@@ -55,6 +55,7 @@ struct YieldArguments {
   std::string spread;
   std::string sure;
   std::string choose;
+  bool any_method = false;
   std::vector<std::string> tested;
   std::vector<std::string> books;
 };

@@ -65,12 +65,13 @@ YieldQuestion question_from(const YieldArguments& arguments, const Book& book) {
 
 ChosenRow row_from(const YieldArguments& arguments, const Book& book) {
   if (const Ingredient* own = book.recipes.find_ingredient(arguments.name)) {
-    return {{own->name, YieldKind::cut, own->ladder}, {}};
+    return {{own->name, YieldKind::cut, own->ladder}, {}, {}, {}};
   }
   return from_argument("name", [&]() -> ChosenRow {
-    if (arguments.choose.empty()) return {book.tables.yields.row(arguments.name), {}};
+    if (arguments.choose.empty()) return row_named(book.tables.yields, arguments.name);
     const RowChoice choice = arguments.choose == "careful" ? RowChoice::careful : RowChoice::middle;
-    return choose_cut(book.tables.yields, arguments.name, choice);
+    return choose_cut(book.tables.yields, arguments.name, choice,
+                      arguments.any_method ? RowMethods::any : RowMethods::alike);
   });
 }
 
@@ -104,7 +105,7 @@ Result run(const YieldArguments& arguments, const CommonOptions& common, Problem
   const KitchenView view(kitchen_wanted(common, book, system_for(common, book.measures)));
   const YieldAnswer answered =
       from_argument("the question", [&] { return answer(ladder, question); });
-  return {yield_sheet(chosen.row.name, answered, view, chosen.among), {}, 80};
+  return {yield_sheet(chosen, answered, view, !arguments.choose.empty()), {}, 80};
 }
 
 Result run(const WorksheetArguments& arguments, const CommonOptions&, ProblemList& problems) {

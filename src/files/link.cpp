@@ -12,6 +12,7 @@
 #include "platewright/recipe/portions_by_yield.hpp"
 #include "platewright/recipe/recipe_safety.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
+#include "platewright/yield/bought.hpp"
 
 namespace platewright::reading {
 namespace {
@@ -36,7 +37,10 @@ class Linker {
       problems_.add(at(problems::recipe_cycle(*cycle), book_.recipes.recipe(cycle->front()).place));
     }
     count_portions_by_yield(book_.recipes);
-    for (const auto& [name, recipe] : book_.recipes.recipes) check_portions(recipe);
+    for (const auto& [name, recipe] : book_.recipes.recipes) {
+      check_portions(recipe);
+      check_bones(recipe);
+    }
     check_by_products();
     for (const auto& [name, recipe] : book_.recipes.recipes) check_safety(recipe);
     for (const Event& event : book_.events) {
@@ -87,6 +91,23 @@ class Linker {
         at(problems::portions_and_yield_differ(recipe.name, as_short_decimal(*portions, 1),
                                                as_short_decimal(*by_yield, 1)),
            recipe.place)));
+  }
+
+  /// A portion by weight of a cut whose yield leaves the bone in is short of meat by the bone.
+  void check_bones(const Recipe& recipe) {
+    const auto& portion = recipe.makes.portion;
+    if (!portion || recipe.makes.of_whole_dish || portion->dimension() != UnitDimension::mass) {
+      return;
+    }
+    for (const RecipeLine& line : recipe.lines) {
+      const Ingredient* cut = book_.recipes.find_ingredient(line.name);
+      if (line.is_recipe || cut == nullptr || !cut->is_cut) continue;
+      for (const Loss held : cut->ladder.still_held()) {
+        problems_.add(as_warning(at(
+            problems::portion_holds_bone(recipe.name, cut->name, held_word(held), cut->yield_name),
+            line.place)));
+      }
+    }
   }
 
   void check_by_products() {

@@ -129,8 +129,14 @@ void read_cut(yaml::Fields& fields, const Reading& reading, YieldRows& rows) {
   const auto kind = fields.read<std::string>(
       "safety", [&](const std::string& text) { return reading.book.tables.safety.key_for(text); });
   cut.safety = kind.value_or("whole cut");
-  cut.bought = fields.text("bought").value_or("");
+  const auto bought = fields.read<std::string>("bought", [](const std::string& text) {
+    check_bought(text);
+    return text;
+  });
+  cut.bought = bought.value_or("");
   cut.imps = fields.text("imps").value_or("");
+  cut.goods = fields.text("goods").value_or("");
+  cut.note = fields.text("note").value_or("");
   std::vector<Rung> rungs;
   for (const yaml::Node& node : fields.list("rungs")) {
     rungs.push_back(read_rung(node, reading, fields.path() + " > " + in_quotes(cut.name)));

@@ -2,6 +2,7 @@
 
 #include "generate/row_fields.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
+#include "platewright/yield/bought.hpp"
 
 namespace platewright::generate {
 namespace {
@@ -17,6 +18,12 @@ std::string rung_text(yaml::Fields& rung) {
       (samples ? ratio(*samples) : "not_printed") + ", " + share_or_none(rung, "deviation") + ", ";
   out += share_or_none(rung, "low") + ", " + share_or_none(rung, "high") + ", ";
   return out + source_of(rung) + ", " + literal_of(rung, "row");
+}
+
+std::string bought_of(yaml::Fields& fields) {
+  const std::string bought = fields.needed_text("bought", "bought: bone-in").value_or("");
+  check_bought(bought);
+  return literal(bought);
 }
 
 }  // namespace
@@ -39,8 +46,9 @@ std::string cuts_text(const std::vector<TableFile>& files, ProblemList& problems
     const std::string array = "rungs_of_" + identifier(name);
     rungs += "constexpr RungRow " + array + "[] = {\n" + list + "};\n";
     cuts.push_back(literal(name) + ", " + joined(names) + ", " + literal_of(fields, "species") +
-                   ", " + literal_of(fields, "safety") + ", " + literal_of(fields, "bought") +
-                   ", " + literal_of(fields, "imps") + ", " + array);
+                   ", " + literal_of(fields, "safety") + ", " + bought_of(fields) + ", " +
+                   literal_of(fields, "imps") + ", " + literal_of(fields, "goods") + ", " +
+                   literal_of(fields, "note") + ", " + array);
   });
   return source_file("namespace {\n" + rungs + "}  // namespace\n\n" +
                      array_text("CutRow", "cut_rows", cuts));

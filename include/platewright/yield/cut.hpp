@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/yield/bought.hpp"
 #include "platewright/yield/ladder.hpp"
 
 namespace platewright {
@@ -17,11 +18,16 @@ struct Cut {
   std::string species;
   /// The key of its row in the table of safe temperatures.
   std::string safety;
-  /// As in `bone-in`, `boneless`, `whole bird`.
+  /// As in `bone-in`, `boneless`, `whole bird`: a word of `bought_words`.
   std::string bought;
   /// Item number of the Institutional Meat Purchase Specifications (USDA AMS), where it has one.
   std::string imps;
   Ladder ladder;
+  /// What is bought, as in `lamb leg, bone-in`: rows of the same goods differ in how they are
+  /// cooked, how closely they are trimmed and who measured. Empty where no other row is of them.
+  std::string goods{};
+  /// What whoever uses the row must know of its figures, as in a published one that is left out.
+  std::string note{};
 };
 
 inline std::string key_of(const Cut& cut) {
@@ -32,6 +38,19 @@ inline std::vector<std::string> other_names_of(const Cut& cut) {
 }
 inline Ladder ladder_of(const Cut& cut) {
   return cut.ladder;
+}
+
+/// The goods that the row is of: its own name where no other row is of them.
+inline std::string goods_of(const Cut& cut) {
+  return cut.goods.empty() ? cut.name : cut.goods;
+}
+
+/// The cut with a ladder that knows what the goods hold as they are bought.
+inline Cut as_bought(Cut cut) {
+  if (!cut.ladder.loses_nothing()) {
+    cut.ladder = Ladder(cut.ladder.rungs(), held_as_bought(cut.bought));
+  }
+  return cut;
 }
 
 /// Throws Failure where the cut weighs more after a rung than before it and the rung names no water

@@ -34,8 +34,10 @@ class Ladder {
   Ladder() = default;
 
   /// Throws Failure for no rungs, for what `check_rung` refuses, for a rung that does not begin
-  /// where the one before it ends, and for a loss that two rungs hold.
-  explicit Ladder(std::vector<Rung> rungs) : rungs_(std::move(rungs)) {
+  /// where the one before it ends, and for a loss that two rungs hold. `bought_with` is what the
+  /// goods hold at the first stage beside what is eaten: bone, shell.
+  explicit Ladder(std::vector<Rung> rungs, std::vector<Loss> bought_with = {})
+      : rungs_(std::move(rungs)), bought_with_(std::move(bought_with)) {
     if (rungs_.empty()) throw Failure(problems::ladder_empty());
     for (auto rung = rungs_.begin(); rung != rungs_.end(); ++rung) {
       check_rung(*rung);
@@ -46,6 +48,28 @@ class Ladder {
   }
 
   const std::vector<Rung>& rungs() const { return rungs_; }
+
+  /// What the weight at the last stage still holds beside what is eaten: the bone, in a row that
+  /// ends at the oven. A portion of such a weight is weighed with it. A rung that goes as far as
+  /// the carving and names no loss is taken to hold all of them.
+  std::vector<Loss> still_held() const {
+    std::vector<Loss> held;
+    const bool all_taken_out = std::any_of(rungs_.begin(), rungs_.end(), [](const Rung& rung) {
+      return rung.to >= Stage::carved && rung.holds.empty();
+    });
+    for (const Loss loss : bought_with_) {
+      if (!all_taken_out && !holds(loss)) held.push_back(loss);
+    }
+    return held;
+  }
+
+  /// Whether one of the rungs accounts for this loss.
+  bool holds(Loss loss) const {
+    return std::any_of(rungs_.begin(), rungs_.end(), [&](const Rung& rung) {
+      return std::find(rung.holds.begin(), rung.holds.end(), loss) != rung.holds.end();
+    });
+  }
+
   bool loses_nothing() const { return rungs_.empty(); }
 
   Stage first() const { return rungs_.empty() ? Stage::purchased : rungs_.front().from; }
@@ -118,13 +142,15 @@ class Ladder {
     const auto below =
         std::find_if(rungs.begin(), rungs.end(), [&](const Rung& rung) { return rung.from >= to; });
     rungs.insert(below, std::move(tested));
-    return Ladder(std::move(rungs));
+    return Ladder(std::move(rungs), bought_with_);
   }
 
   /// The same ladder with the cook's own figure, wherever it belongs: it goes on from the last
   /// stage where it begins there, and stands in place of the rungs between its stages otherwise.
-  /// A rung that goes on holds the carving. Throws Failure as `with_tested_yield` does, and for a
-  /// yield above 100 % (1000 % where a rung takes up water, or no rung says what is lost).
+  /// A rung that goes on as far as the carving holds that, and what was still in the weight: who
+  /// carves takes the bone out; one that goes on to the oven holds the cooking. Throws Failure as
+  /// `with_tested_yield` does, and for a yield above 100 % (1000 % where a rung takes up water, or
+  /// no rung says what is lost).
   Ladder with_own_test(Stage from, Stage to, const Rational& yield, Source source,
                        Spread spread = {}) const {
     const bool water =
@@ -133,8 +159,13 @@ class Ladder {
     check_yield_at_most(yield, water);
     const bool goes_on = !loses_nothing() && from == last() && !has(to);
     if (!goes_on) return with_tested_yield(from, to, yield, std::move(source), std::move(spread));
+    std::vector<Loss> losses{Loss::cooking};
+    if (to >= Stage::carved) {
+      losses = still_held();
+      losses.push_back(Loss::carving);
+    }
     return with_further_rung(
-        {from, to, yield, {Loss::carving}, {}, std::move(spread), std::move(source), true});
+        {from, to, yield, std::move(losses), {}, std::move(spread), std::move(source), true});
   }
 
   /// The same ladder, longer by the cook's own rung, which begins at its last stage. Throws Failure
@@ -142,7 +173,7 @@ class Ladder {
   Ladder with_further_rung(Rung rung) const {
     std::vector<Rung> rungs = rungs_;
     rungs.push_back(std::move(rung));
-    return Ladder(std::move(rungs));
+    return Ladder(std::move(rungs), bought_with_);
   }
 
   friend bool operator==(const Ladder&, const Ladder&) = default;
@@ -173,6 +204,7 @@ class Ladder {
   }
 
   std::vector<Rung> rungs_;
+  std::vector<Loss> bought_with_;
 };
 
 }  // namespace platewright

@@ -29,6 +29,11 @@ inline std::vector<std::string> other_names_of(const Produce& produce) {
   return produce.names;
 }
 
+/// The food without its trim, as in `celery`: what stands before the first comma of the row's name.
+inline std::string goods_of(const Produce& produce) {
+  return produce.name.substr(0, produce.name.find(','));
+}
+
 /// One rung, from purchased to trimmed. Throws Failure for a yield of 0 or less.
 inline Ladder ladder_of(const Produce& produce) {
   return Ladder({{Stage::purchased,

@@ -1,6 +1,7 @@
 #pragma once
 // All rows of yields, found by name.
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -9,6 +10,7 @@
 
 #include "platewright/problem/nearest.hpp"
 #include "platewright/yield/cut.hpp"
+#include "platewright/yield/cuts_alike.hpp"
 #include "platewright/yield/detail/named_rows.hpp"
 #include "platewright/yield/grain.hpp"
 #include "platewright/yield/produce.hpp"
@@ -33,13 +35,16 @@ struct YieldRow {
 };
 
 /// Finds rows by key or by another of their names; capitals do not matter. The user's rows win over
-/// the built-in ones. It holds what it was given and has no rows of its own.
+/// the built-in ones. A key means its row; another name of a built-in cut is a plain name, which
+/// says neither how closely the cut is trimmed nor who measured, and means the careful row among
+/// those that it may mean. It holds what it was given and has no rows of its own.
 class YieldTable {
  public:
   /// Throws Failure for two rows of one key within a kind of one of the two, for a yield of 0 or
   /// less and for a cut that gains weight without water taken up.
   explicit YieldTable(YieldRows built_in, YieldRows own = {})
-      : cuts_(std::move(built_in.cuts), std::move(own.cuts)),
+      : cuts_(with_what_they_hold(std::move(built_in.cuts)),
+              with_what_they_hold(std::move(own.cuts))),
         produce_(std::move(built_in.produce), std::move(own.produce)),
         grains_(std::move(built_in.grains), std::move(own.grains)) {
     for (const Cut& row : cuts()) check_cut(row);
@@ -49,7 +54,10 @@ class YieldTable {
 
   /// Each throws Failure for a name that is not there, with the nearest names, and for a name that
   /// several rows share.
-  const Cut& cut(std::string_view name) const { return found("cut", name, cuts_); }
+  const Cut& cut(std::string_view name) const {
+    if (const Cut* row = find_cut(name)) return *row;
+    return found("cut", name, cuts_);
+  }
   const Produce& produce(std::string_view name) const { return found("produce", name, produce_); }
   const Grain& grain(std::string_view name) const { return found("grain", name, grains_); }
 
@@ -60,7 +68,7 @@ class YieldTable {
             first_of(cuts_.find_own(name), produce_.find_own(name), grains_.find_own(name))) {
       return *std::move(own);
     }
-    if (auto any = first_of(cuts_.find(name), produce_.find(name), grains_.find(name))) {
+    if (auto any = first_of(find_cut(name), produce_.find(name), grains_.find(name))) {
       return *std::move(any);
     }
     std::vector<std::string> known;
@@ -70,12 +78,44 @@ class YieldTable {
     throw Failure(problems::yield_name_unknown("yield", name, did_you_mean(name, known)));
   }
 
+  /// The rows of the same goods that serve the same, the careful one first; any number of cooking
+  /// methods, or only those that cook like `cut`.
+  std::vector<const Cut*> like(const Cut& cut, bool any_method) const {
+    std::vector<const Cut*> rows;
+    cuts_.for_each([&](const Cut& other) {
+      if (serve_alike(cut, other) && (any_method || cooked_alike(cut, other))) {
+        rows.push_back(&other);
+      }
+    });
+    std::stable_sort(rows.begin(), rows.end(), [](const Cut* left, const Cut* right) {
+      return is_more_careful(*left, *right);
+    });
+    return rows;
+  }
+
+  /// The cut of that name, as `cut` finds it; null where there is none.
+  const Cut* find_cut(std::string_view name) const {
+    if (const Cut* own = cuts_.find_own(name)) return own;
+    const Cut* named = cuts_.find(name);
+    if (named == nullptr || cuts_.has_key(name)) return named;
+    const std::vector<const Cut*> alike = like(*named, false);
+    if (!alike.empty() && alike.front()->ladder.still_held().empty()) return alike.front();
+    // No row that is cooked like this takes the bone out: one that is cooked in another way does.
+    const std::vector<const Cut*> all = like(*named, true);
+    return all.empty() ? named : all.front();
+  }
+
   /// The rows that can be found: the user's, then the built-in ones they do not replace.
   std::vector<Cut> cuts() const { return cuts_.all(); }
   std::vector<Produce> produce() const { return produce_.all(); }
   std::vector<Grain> grains() const { return grains_.all(); }
 
  private:
+  static std::vector<Cut> with_what_they_hold(std::vector<Cut> cuts) {
+    for (Cut& cut : cuts) cut = as_bought(std::move(cut));
+    return cuts;
+  }
+
   static std::optional<YieldRow> first_of(const Cut* cut, const Produce* produce,
                                           const Grain* grain) {
     if (cut != nullptr) return YieldRow{key_of(*cut), YieldKind::cut, cut->ladder};

@@ -59,6 +59,8 @@ Cut cut_from(const tables::CutRow& row) {
   cut.safety = row.safety;
   cut.bought = row.bought;
   cut.imps = row.imps;
+  cut.goods = row.goods;
+  cut.note = row.note;
   std::vector<Rung> rungs;
   for (const tables::RungRow& rung : row.rungs) rungs.push_back(rung_from(rung));
   cut.ladder = Ladder(std::move(rungs));

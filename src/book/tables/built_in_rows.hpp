@@ -47,6 +47,8 @@ struct CutRow {
   std::string_view safety;
   std::string_view bought;
   std::string_view imps;
+  std::string_view goods;
+  std::string_view note;
   std::span<const RungRow> rungs;
 };
 

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "card/sheets/shared.hpp"
+#include "card/sheets/yield_rows.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 
 namespace platewright {
@@ -81,8 +82,10 @@ void fill_weights(RowFilter& rows, const Tables& tables, bool pieces) {
 void fill_cuts(RowFilter& rows, const Tables& tables) {
   for (const Cut& cut : tables.yields.cuts()) {
     for (const Rung& rung : cut.ladder.rungs()) {
-      rows.add({words(cut.name), words(words_for(rung)), percent_cell(rung.yield, 2),
-                words(cut.bought), words(cut.imps),
+      const bool last = rung.to == cut.ladder.last();
+      rows.add({words(cut.name),
+                words(words_for(rung) + (last ? card::with_what_is_held(cut.ladder) : "")),
+                percent_cell(rung.yield, 2), words(cut.bought), words(cut.imps),
                 words(with_row(rung.source.text, rung.source.row))});
     }
   }

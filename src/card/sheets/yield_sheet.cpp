@@ -1,6 +1,7 @@
 #include "platewright/card/yield_sheet.hpp"
 
 #include "card/sheets/rung_texts.hpp"
+#include "card/sheets/yield_rows.hpp"
 #include "card/sheets/yield_sure.hpp"
 #include "platewright/card/figures.hpp"
 
@@ -26,26 +27,6 @@ Table rung_table(Sheet& sheet, const Ladder& ladder) {
                           percent_cell(ladder.yield(), 2),
                           {},
                           {}});
-  return table;
-}
-
-/// All rows of the cut, the one that was used marked.
-Table row_table(Sheet& sheet, const std::string& used, const std::vector<YieldRow>& among) {
-  Table table{
-      "rows",
-      "Rows of this cut",
-      {words_column("row", "Row"), figures_column("yield", "Yield"), words_column("used", "Used")},
-      {},
-      {},
-      {}};
-  for (const YieldRow& row : among) {
-    std::string sources;
-    for (const Rung& rung : row.ladder.rungs()) {
-      sources += (sources.empty() ? "" : "; ") + card::source_text(rung);
-    }
-    table.add({words(row.name), cited(sheet, percent_cell(row.ladder.yield(), 2), sources),
-               words(row.name == used ? "this one" : "")});
-  }
   return table;
 }
 
@@ -80,7 +61,8 @@ std::string portion_text(const PortionSize& size, const KitchenView& view) {
 }
 
 void add_portion(Facts& facts, const YieldAnswer& answer, const KitchenView& view) {
-  facts.add("portion", "Portion", view.weight(*answer.portion));
+  facts.add("portion", "Portion" + card::with_what_is_held(answer.ladder),
+            view.weight(*answer.portion));
   const std::string served_as = portion_text(*answer.question.portion, view);
   if (!served_as.empty()) facts.add("portion_as", "Served as", words(served_as));
 }
@@ -124,13 +106,15 @@ void add_up(Sheet& sheet, const YieldAnswer& answer, const KitchenView& view) {
 
 }  // namespace
 
-Sheet yield_sheet(const std::string& name, const YieldAnswer& answer, const KitchenView& view,
-                  const std::vector<YieldRow>& among) {
+Sheet yield_sheet(const ChosenRow& chosen, const YieldAnswer& answer, const KitchenView& view,
+                  bool choose) {
   Sheet sheet;
   sheet.kind = "yield";
-  sheet.title = "Yield: " + name;
+  sheet.title = "Yield: " + chosen.row.name;
   sheet.add(rung_table(sheet, answer.ladder));
-  if (among.size() > 1) sheet.add(row_table(sheet, name, among));
+  card::add_still_held(sheet, chosen, answer.ladder);
+  card::add_still_raw(sheet, chosen, answer.ladder);
+  if (chosen.among.size() > 1 && (choose || lies_far_apart(chosen))) card::add_rows(sheet, chosen);
   if (answer.down) add_down(sheet, answer, view);
   if (answer.up) add_up(sheet, answer, view);
   sheet.add(Paragraphs{"note",

@@ -46,6 +46,17 @@ TEST_CASE("a cut of one's own is of a kind that has a minimum temperature") {
   CHECK(ids("grounded") == Ids{"word-unknown"});
 }
 
+TEST_CASE("a cut of one's own is bought in a way that says whether a bone is in it") {
+  const auto ids = [](const std::string& bought) {
+    return ids_of_tables(
+        "cuts:\n  - cut: goat leg\n    bought: " + bought +
+        "\n    rungs: [{from: purchased, to: cooked, yield: 0.7, holds: [cooking], "
+        "source: our test}]\n");
+  };
+  CHECK(ids("bone-in").empty());
+  CHECK(ids("bone in") == Ids{"word-unknown"});
+}
+
 TEST_CASE("weights of one's own come before the built-in ones") {
   SmallBook files(Files{{"t.yaml",
                          "tables: ours\ndensities:\n"

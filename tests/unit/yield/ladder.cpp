@@ -181,3 +181,29 @@ TEST_CASE("a test of one's own is no more than what can be") {
         fraction(14, 5));
   CHECK(refused(grain, Stage::purchased, 280).id == "yield-too-large");
 }
+
+TEST_CASE("what the goods hold as bought is in the weight until a rung takes it out") {
+  const Rung oven = rung(Stage::purchased, Stage::cooked, fraction(3, 4), {Loss::cooking});
+  const Ladder cooked({oven}, {Loss::bone});
+  CHECK(cooked.still_held() == std::vector<Loss>{Loss::bone});
+  CHECK(Ladder({oven}).still_held().empty());
+  const Rung boned = rung(Stage::cooked, Stage::served, fraction(3, 4), {Loss::bone});
+  CHECK(cooked.with_further_rung(boned).still_held().empty());
+  // Served on the bone.
+  const Rung served = rung(Stage::cooked, Stage::served, fraction(3, 4), {Loss::trim});
+  CHECK(cooked.with_further_rung(served).still_held() == std::vector<Loss>{Loss::bone});
+  // A yield to the plate that names no loss holds all of them.
+  CHECK(Ladder({rung(Stage::purchased, Stage::served, fraction(1, 2), {})}, {Loss::bone})
+            .still_held()
+            .empty());
+}
+
+TEST_CASE("who carves takes out the bone that is still there, a test at the oven does not") {
+  const Ladder cooked({rung(Stage::purchased, Stage::cooked, fraction(3, 4), {Loss::cooking})},
+                      {Loss::bone});
+  const Ladder carved = cooked.with_own_test(Stage::cooked, Stage::served, fraction(4, 5), {});
+  CHECK(carved.rungs().back().holds == std::vector<Loss>{Loss::bone, Loss::carving});
+  CHECK(carved.still_held().empty());
+  CHECK(cooked.with_own_test(Stage::purchased, Stage::cooked, fraction(7, 10), {}).still_held() ==
+        std::vector<Loss>{Loss::bone});
+}

@@ -112,3 +112,17 @@ TEST_CASE("rows with impossible yields do not get in") {
   rows.produce.front().yield = 0;
   CHECK(problem_of([&] { YieldTable{rows}; }).id == "yield-not-positive");
 }
+
+TEST_CASE("a cut of the table knows the bone that it is bought with") {
+  YieldRows rows;
+  rows.cuts.push_back(cut("thigh", {}, fraction(7, 10)));
+  rows.cuts.back().ladder = Ladder(
+      {{Stage::purchased, Stage::cooked, fraction(7, 10), {Loss::cooking}, "", {}, {}, false}});
+  rows.cuts.push_back(rows.cuts.front());
+  rows.cuts.back().name = "thigh, boned";
+  rows.cuts.back().bought = "boneless";
+  const YieldTable table(rows);
+  CHECK(table.cut("thigh").ladder.still_held() == std::vector<Loss>{Loss::bone});
+  CHECK(table.row("thigh").ladder.still_held() == std::vector<Loss>{Loss::bone});
+  CHECK(table.cut("thigh, boned").ladder.still_held().empty());
+}

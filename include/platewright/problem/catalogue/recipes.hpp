@@ -24,6 +24,19 @@ inline Problem portions_and_yield_differ(std::string_view recipe, std::string_vi
       "smaller number counts");
 }
 
+inline Problem portion_holds_bone(std::string_view recipe, std::string_view ingredient,
+                                  std::string_view held, std::string_view row) {
+  return make_problem(
+      "portion-holds-bone",
+      in_quotes(recipe) + " serves portions by weight of " + in_quotes(ingredient) +
+          ", whose yield (" + std::string(row) + ") ends with the " + std::string(held) +
+          " in the weight",
+      "a yield that takes the " + std::string(held) + " out before a portion is weighed",
+      "ask `platewright yield` for the row that takes it out, or add `tested yields` of your own "
+      "that go on to served; where the portion is meant with it write "
+      "`makes: 20 portions of 8 oz, whole dish`");
+}
+
 inline Problem recipe_cycle(const std::vector<std::string>& names) {
   std::string chain;
   for (const std::string& name : names) {

@@ -93,12 +93,24 @@ class LayeredRows {
 
   const Row* find_own(std::string_view name) const { return own_.find(name); }
 
+  bool has_key(std::string_view name) const {
+    const std::string key(name);
+    return own_.has_key(key) || built_in_.has_key(key);
+  }
+
   /// The user's rows, then the built-in rows that they do not replace.
-  std::vector<Row> all() const {
-    std::vector<Row> rows = own_.rows();
+  template <class Use>
+  void for_each(const Use& use) const {
+    for (const Row& row : own_.rows()) use(row);
     for (const Row& row : built_in_.rows()) {
-      if (!own_.has_key(key_of(row))) rows.push_back(row);
+      if (!own_.has_key(key_of(row))) use(row);
     }
+  }
+
+  /// The same rows, copied.
+  std::vector<Row> all() const {
+    std::vector<Row> rows;
+    for_each([&](const Row& row) { rows.push_back(row); });
     return rows;
   }
 
