@@ -58,6 +58,40 @@ TEST_CASE("the minimums of food service") {
   CHECK(check("game", 164).advisory == Advisory::cook_on);
 }
 
+TEST_CASE("fish that is minced, and game by whether it was raised") {
+  // FDA Food Code 2022, 3-401.11(A)(2): fish, meat and game raised for food or inspected at 155 F
+  // for 17 s where they are comminuted; (A)(1)(b): such game whole at 145 F for 15 s; (A)(3): wild
+  // game at 165 F.
+  CHECK(check("minced fish", 155).advisory == Advisory::not_needed);
+  CHECK(check("minced fish", 154).advisory != Advisory::not_needed);
+  CHECK(check("game, raised", 145).advisory == Advisory::not_needed);
+  CHECK(check("game, raised", 144).advisory != Advisory::not_needed);
+  CHECK(check("ground game, raised", 155).advisory == Advisory::not_needed);
+  CHECK(check("ground game, raised", 154).advisory == Advisory::cook_on);
+  CHECK(check("game", 155).advisory == Advisory::cook_on);
+  const auto& minimums = tables().safety.minimums_for("minced fish");
+  REQUIRE_FALSE(minimums.empty());
+  CHECK(minimums.front().hold == Duration::of(17, units::second));
+}
+
+TEST_CASE("steaks that are intact, roasts that are left, allergens that are told") {
+  // FDA Food Code 2022, 3-401.11(C): 145 F on the surface, top and bottom.
+  const auto steak = tables().safety.limit("intact steak, surface");
+  REQUIRE(steak.has_value());
+  CHECK(steak->at == Temperature::fahrenheit(145));
+  CHECK(steak->row == "3-401.11(C)");
+  // 3-403.11(E): by the oven and the holds of 3-401.11(B), the lowest of which is 130 F.
+  const auto roast = tables().safety.limit("reheating, roast");
+  REQUIRE(roast.has_value());
+  CHECK(roast->at == tables().safety.roast_holds.front().at);
+  CHECK(tables().safety.roast_holds.front().hold == Duration::of(112, units::minute));
+  // 3-602.12(C): in writing; no figure.
+  const auto told = tables().safety.limit("allergens, unpackaged");
+  REQUIRE(told.has_value());
+  CHECK_FALSE(told->at.has_value());
+  CHECK(told->note.find("in writing") != std::string::npos);
+}
+
 TEST_CASE("how long food may be neither hot nor cold") {
   // FDA Food Code 2022, 3-501.19(B): 4 h from 135 F or above
   const auto limit = tables().safety.limit("time as control, hot");
