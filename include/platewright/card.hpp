@@ -14,6 +14,7 @@
 #include "platewright/card/problem_sheet.hpp"
 #include "platewright/card/quote_sheet.hpp"
 #include "platewright/card/recipe_card.hpp"
+#include "platewright/card/roast_sheet.hpp"
 #include "platewright/card/sheet.hpp"
 #include "platewright/card/table_sheets.hpp"
 #include "platewright/card/timeline_sheet.hpp"

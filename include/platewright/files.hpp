@@ -3,6 +3,7 @@
 
 #include "platewright/files/check_files.hpp"
 #include "platewright/files/read_book.hpp"
+#include "platewright/files/read_core_log.hpp"
 #include "platewright/files/read_vessel.hpp"
 #include "platewright/files/read_worksheet.hpp"
 #include "platewright/files/take_in_prices.hpp"

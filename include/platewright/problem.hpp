@@ -5,6 +5,7 @@
 #include "platewright/problem/catalogue/costs.hpp"
 #include "platewright/problem/catalogue/events.hpp"
 #include "platewright/problem/catalogue/files.hpp"
+#include "platewright/problem/catalogue/heat.hpp"
 #include "platewright/problem/catalogue/kitchens.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"

@@ -58,6 +58,8 @@ struct Parsed {
   YieldArguments yield;
   WorksheetArguments worksheet;
   TrialsArguments trials;
+  RoastArguments roast;
+  LethalityArguments lethality;
   CostArguments cost;
   QuoteArguments quote;
   BudgetArguments budget;
@@ -140,6 +142,41 @@ void add_yield_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
   trials->add_flag("--tables", parsed.trials.tables,
                    "instead of the sheet, the tables file that keeps it as your own cut");
   add_books(*trials, parsed.trials.books);
+}
+
+void add_roast_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
+  CLI::App* roast = add_command(
+      program, "roast", "When a roast is likely to be done, and how it rises in the rest", common);
+  roast->add_option("--kind", parsed.roast.kind, "of food: \"whole cut\", poultry, cured")
+      ->required();
+  roast->add_option("--weight", parsed.roast.weight, "of one piece")->required();
+  auto* across = roast->add_option_group("shape", "as thick as a ball of its weight if none");
+  across->add_option("--girth", parsed.roast.girth, "of a long piece, once around");
+  across->add_option("--thickness", parsed.roast.thickness, "of a flat piece");
+  across->require_option(0, 1);
+  roast
+      ->add_option("--oven", parsed.roast.oven,
+                   "\"325 F\"; before it, once for each, steps as \"450 F for 25 min\"")
+      ->required()
+      ->allow_extra_args(false);
+  roast->add_option("--until", parsed.roast.until, "inside, when it is taken out")->required();
+  roast->add_option("--start", parsed.roast.start, "inside, when it goes in; 40 F if not said");
+  roast->add_option("--rest", parsed.roast.rest, "20 min if not said");
+  roast->add_option("--room", parsed.roast.room, "where it rests; 70 F if not said");
+  roast->add_flag("--fan", parsed.roast.fan, "the oven's fan is on");
+  roast->add_option("--timed", parsed.roast.timed,
+                    "your own roast of this shape, oven and end: \"5 lb in 150 min\"");
+  roast->add_option("--published", parsed.roast.published,
+                    "published times of this beside it, as: lamb leg");
+
+  CLI::App* lethality = add_command(program, "lethality",
+                                    "Whether a log of the core holds what the tables ask", common);
+  lethality->add_option("file", parsed.lethality.file, "a CSV log: minutes,F and a line a reading")
+      ->required();
+  lethality->add_option("--food", parsed.lethality.food, "meat, chicken or turkey")
+      ->required()
+      ->check(CLI::IsMember({"meat", "chicken", "turkey"}));
+  lethality->add_option("--fat", parsed.lethality.fat, "of chicken or turkey, as 12 %");
 }
 
 void add_prices(CLI::App& app, PriceOptions& prices) {
@@ -260,6 +297,8 @@ CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
   if (name == "yield") return parsed.yield;
   if (name == "worksheet") return parsed.worksheet;
   if (name == "trials") return parsed.trials;
+  if (name == "roast") return parsed.roast;
+  if (name == "lethality") return parsed.lethality;
   if (name == "cost") return parsed.cost;
   if (name == "quote") return parsed.quote;
   if (name == "budget") return parsed.budget;
@@ -291,6 +330,7 @@ CommandLine read_command_line(int count, const char* const* arguments) {
   program.require_subcommand(1);
   add_kitchen_commands(program, parsed, out.common);
   add_yield_commands(program, parsed, out.common);
+  add_roast_commands(program, parsed, out.common);
   add_money_commands(program, parsed, out.common);
   add_reference_commands(program, parsed, out.common);
   try {

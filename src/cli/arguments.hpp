@@ -78,6 +78,27 @@ struct TrialsArguments {
   bool tables = false;
   std::vector<std::string> books;
 };
+/// A roast to be worked out.
+struct RoastArguments {
+  std::string kind;  ///< of food: `whole cut`
+  std::string weight;
+  std::string girth;
+  std::string thickness;
+  std::vector<std::string> oven;  ///< `450 F for 25 min`, `325 F`
+  std::string until;
+  std::string start = "40 F";
+  std::string room = "70 F";
+  std::string rest = "20 min";
+  bool fan = false;
+  std::string timed;                   ///< `5 lb in 150 min`
+  std::vector<std::string> published;  ///< words of a row of times
+};
+/// The log of a roast.
+struct LethalityArguments {
+  std::string file;
+  std::string food;
+  std::string fat;
+};
 /// Which prices count, and what is changed before anything is worked out.
 struct PriceOptions {
   std::string day;        ///< the newest prices on or before it; the event's day if empty
@@ -152,7 +173,8 @@ struct TablesArguments {
 using CommandArguments =
     std::variant<CardArguments, YieldArguments, CostArguments, QuoteArguments, BudgetArguments,
                  OrderArguments, PricesArguments, TimelineArguments, CheckArguments,
-                 MeasureArguments, TablesArguments, WorksheetArguments, TrialsArguments>;
+                 MeasureArguments, TablesArguments, WorksheetArguments, TrialsArguments,
+                 RoastArguments, LethalityArguments>;
 
 /// A command line that was understood, or what to print and the exit code instead.
 struct CommandLine {

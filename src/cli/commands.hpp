@@ -24,6 +24,8 @@ Result run(const CardArguments& arguments, const CommonOptions& common, ProblemL
 Result run(const YieldArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const WorksheetArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const TrialsArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const RoastArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const LethalityArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const CostArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const QuoteArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const BudgetArguments& arguments, const CommonOptions& common, ProblemList& problems);

@@ -59,6 +59,7 @@ int generate(const std::string& units_data, const std::string& yields, const std
       {"src/grains.cpp", goods_text("grain", yield_files, problems)},
       {"src/vessels.cpp", vessels_text(units, problems)},
       {"src/safety.cpp", safety_text(yield_files, problems)},
+      {"src/lethality.cpp", lethality_text(yield_files, problems)},
       {"src/times.cpp", times_text(yield_files, problems)},
       {"src/allergens.cpp", allergens_text(yield_files, problems)},
   };

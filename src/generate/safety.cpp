@@ -1,4 +1,4 @@
-// Minimum temperatures, holds, limits and allergens.
+// Minimum temperatures, holds, limits, lethality and allergens.
 
 #include "generate/row_fields.hpp"
 #include "platewright/number/read.hpp"
@@ -14,17 +14,20 @@ std::string celsius_of(yaml::Fields& fields, std::string_view key) {
 }
 
 /// Seconds of `3 min`, `15 s`, `2 h`, `7 days`.
-std::string seconds_of(yaml::Fields& fields, std::string_view key) {
-  const auto text = fields.text(key);
-  if (!text) return "not_printed";
-  const NumberPrefix prefix = read_number_prefix(*text);
-  const std::size_t start = text->find_first_not_of(' ', prefix.length);
-  const std::string unit = start == std::string::npos ? std::string{} : text->substr(start);
+std::string seconds_in(const std::string& text) {
+  const NumberPrefix prefix = read_number_prefix(text);
+  const std::size_t start = text.find_first_not_of(' ', prefix.length);
+  const std::string unit = start == std::string::npos ? std::string{} : text.substr(start);
   if (unit == "s") return ratio(prefix.value);
   if (unit == "min") return ratio(prefix.value * 60);
   if (unit == "h") return ratio(prefix.value * 3600);
   if (unit == "days" || unit == "day") return ratio(prefix.value * 86400);
   throw Failure(problems::word_unknown("time unit", unit, {"s", "min", "h", "days"}));
+}
+
+std::string seconds_of(yaml::Fields& fields, std::string_view key) {
+  const auto text = fields.text(key);
+  return text ? seconds_in(*text) : "not_printed";
 }
 
 }  // namespace
@@ -54,6 +57,29 @@ std::string safety_text(const std::vector<TableFile>& files, ProblemList& proble
   return source_file(array_text("MinimumRow", "minimum_rows", minimums) + "\n" +
                      array_text("RoastHoldRow", "roast_hold_rows", holds) + "\n" +
                      array_text("LimitRow", "limit_rows", limits));
+}
+
+std::string lethality_text(const std::vector<TableFile>& files, ProblemList& problems) {
+  std::vector<std::string> rows;
+  each_row(files, "lethality", "row", problems, [&](yaml::Fields& fields) {
+    const std::string of = literal(fields.needed_text("food", "food: meat").value_or("")) + ", " +
+                           literal_of(fields, "reduction") + ", ";
+    const std::string source = ", " + source_of(fields) + ", " + literal_of(fields, "row");
+    std::vector<std::string> fats;
+    for (const std::string& fat : fields.texts("fat")) fats.push_back(ratio(read_share(fat)));
+    if (fats.empty()) fats.emplace_back("not_printed");
+    for (const yaml::Node& node : fields.list("steps")) {
+      yaml::Fields step(node, fields.context(), fields.path());
+      const std::string at = celsius_of(step, "at");
+      const std::vector<std::string> holds = step.texts("hold");
+      check_count("a hold", holds.size(), "fat", fats.size());
+      for (std::size_t i = 0; i < holds.size(); ++i) {
+        rows.push_back(of + fats[i] + ", " + at + ", " + seconds_in(holds[i]) + source);
+      }
+      step.finish();
+    }
+  });
+  return source_file(array_text("LethalityRow", "lethality_rows", rows));
 }
 
 std::string allergens_text(const std::vector<TableFile>& files, ProblemList& problems) {

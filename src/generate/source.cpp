@@ -44,6 +44,11 @@ std::string ratio(const Rational& value) {
   return "{" + numerator_of(value).str() + ", " + denominator_of(value).str() + "}";
 }
 
+void check_count(std::string_view what, std::size_t found, std::string_view each,
+                 std::size_t wanted) {
+  if (found != wanted) throw Failure(problems::row_count_differs(what, found, each, wanted));
+}
+
 std::string identifier(std::string_view name) {
   std::string out;
   for (const char c : name) {

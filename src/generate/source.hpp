@@ -1,6 +1,7 @@
 #pragma once
 // Writing C++ text.
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,6 +18,10 @@ std::string joined(const std::vector<std::string>& texts);
 
 /// A `Ratio` as an initializer. Throws Failure where a part does not fit into 64 bits.
 std::string ratio(const Rational& value);
+
+/// Throws Failure where a row has another number of figures than the list that they belong to.
+void check_count(std::string_view what, std::size_t found, std::string_view each,
+                 std::size_t wanted);
 
 /// The words of a name as a C++ name: `US fluid ounce` is `us_fluid_ounce`.
 std::string identifier(std::string_view name);

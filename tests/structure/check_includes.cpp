@@ -24,20 +24,21 @@ struct Floor {
   const char* name;
   int height;
 };
-constexpr std::array<Floor, 14> floors{{{"problem", 0},
+constexpr std::array<Floor, 15> floors{{{"problem", 0},
                                         {"number", 1},
                                         {"quantity", 2},
                                         {"kitchen", 3},
                                         {"yield", 4},
                                         {"worksheet", 5},
                                         {"safety", 6},
-                                        {"recipe", 7},
-                                        {"costing", 8},
-                                        {"event", 9},
-                                        {"book", 10},
-                                        {"files", 11},
-                                        {"card", 11},
-                                        {"cli", 12}}};
+                                        {"heat", 7},
+                                        {"recipe", 8},
+                                        {"costing", 9},
+                                        {"event", 10},
+                                        {"book", 11},
+                                        {"files", 12},
+                                        {"card", 12},
+                                        {"cli", 13}}};
 
 struct Room {
   const char* owned;
@@ -179,6 +180,8 @@ bool finds_planted_faults() {
       {"src/cli/l.cpp", "#include <nlohmann/json.hpp>", true},
       {"src/cli/m.cpp", "#include <CLI/CLI.hpp>", false},
       {"src/generate/n.cpp", "#include \"platewright/yield/b.hpp\"", true},
+      {"include/platewright/heat/q.hpp", "#include \"platewright/recipe/p.hpp\"", true},
+      {"include/platewright/heat/r.hpp", "#include \"platewright/yield/b.hpp\"", false},
       {"include/platewright/recipe/o.hpp", "#include \"platewright/recipe/gone.hpp\"", true},
       {"include/platewright/recipe/p.hpp", "// #include \"platewright/book/f.hpp\"", false},
   };

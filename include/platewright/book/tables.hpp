@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/heat/lethality.hpp"
 #include "platewright/quantity/ingredient_weights.hpp"
 #include "platewright/quantity/unit_table.hpp"
 #include "platewright/safety/allergens.hpp"
@@ -48,6 +49,7 @@ struct Tables {
   AllergenTable allergens;
   std::vector<Vessel> vessels;
   std::vector<PublishedTime> times;
+  std::vector<LethalityStandard> lethality;
 };
 
 /// The tables of `units-data/` and `yields/`. Nothing is read from a file: the rows are part of the

@@ -1,5 +1,8 @@
 // The rows of the program as tables that can be asked.
 
+#include <algorithm>
+#include <iterator>
+
 #include "book/tables/built_in_rows.hpp"
 #include "platewright/book/tables.hpp"
 
@@ -89,6 +92,24 @@ SafetyTable safety_table() {
   return SafetyTable{std::move(minimums), std::move(holds), std::move(limits)};
 }
 
+/// The rows of one table stand together for each temperature, a share of fat each.
+std::vector<LethalityStandard> lethality_standards() {
+  std::vector<LethalityStandard> out;
+  for (const tables::LethalityRow& row : tables::lethality_rows()) {
+    const auto fat = printed(row.fat);
+    auto standard = std::find_if(out.begin(), out.end(), [&](const LethalityStandard& known) {
+      return known.food == row.food && known.reduction == row.reduction && known.fat == fat;
+    });
+    if (standard == out.end()) {
+      out.push_back(
+          {text(row.source), text(row.food), text(row.reduction), fat, text(row.row), {}});
+      standard = std::prev(out.end());
+    }
+    standard->steps.push_back({Temperature::celsius(to_rational(row.celsius)), *seconds(row.hold)});
+  }
+  return out;
+}
+
 AllergenTable allergen_table() {
   std::vector<Allergen> allergens;
   for (const tables::AllergenRow& row : tables::allergen_rows()) {
@@ -144,9 +165,9 @@ Tables built_in_tables() {
   WeightTable weights;
   add_weights(tables::density_rows(), units, weights);
   add_weights(tables::piece_rows(), units, weights);
-  return Tables{std::move(units), std::move(weights), YieldTable(built_in_yields()),
-                safety_table(),   allergen_table(),   vessels(),
-                times()};
+  return Tables{std::move(units), std::move(weights),   YieldTable(built_in_yields()),
+                safety_table(),   allergen_table(),     vessels(),
+                times(),          lethality_standards()};
 }
 
 }  // namespace platewright

@@ -97,6 +97,18 @@ struct RoastHoldRow {
   std::string_view row;
 };
 
+/// A step of a table of lethality: held for `hold` seconds at `celsius` or more. `fat` is the share
+/// of fat that the hold is for.
+struct LethalityRow {
+  std::string_view food;
+  std::string_view reduction;
+  Ratio fat;
+  Ratio celsius;
+  Ratio hold;
+  std::string_view source;
+  std::string_view row;
+};
+
 struct LimitRow {
   std::string_view limit;
   std::string_view key;
@@ -138,6 +150,7 @@ std::span<const GoodsRow> grain_rows();
 std::span<const VesselRow> vessel_rows();
 std::span<const MinimumRow> minimum_rows();
 std::span<const RoastHoldRow> roast_hold_rows();
+std::span<const LethalityRow> lethality_rows();
 std::span<const LimitRow> limit_rows();
 std::span<const TimeRow> time_rows();
 std::span<const AllergenRow> allergen_rows();

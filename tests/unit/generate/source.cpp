@@ -26,6 +26,11 @@ TEST_CASE("figures that fit into a table, and one that does not") {
   CHECK(problem_of([] { ratio(fraction(1, 9000000000000000000) / 3); }).id == "row-too-fine");
 }
 
+TEST_CASE("a row has a figure for each of what it is printed for") {
+  CHECK_NOTHROW(check_count("a hold", 12, "fat", 12));
+  CHECK(problem_of([] { check_count("a hold", 11, "fat", 12); }).id == "row-count");
+}
+
 TEST_CASE("names become C++ names") {
   CHECK(identifier("US fluid ounce") == "us_fluid_ounce");
   CHECK(identifier("baker's dozen") == "baker_s_dozen");

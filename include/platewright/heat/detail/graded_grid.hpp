@@ -1,0 +1,43 @@
+#pragma once
+// Cells from the middle of a body to its surface, thinner towards the surface.
+
+#include <cmath>
+#include <cstddef>
+#include <vector>
+
+#include "platewright/heat/roast_shape.hpp"
+
+namespace platewright::detail {
+
+/// Finite volumes for one unit of solid angle (of length, of face): a cell's volume is the integral
+/// of distance^exponent over it, so that areas and volumes fit together exactly and what leaves one
+/// cell enters the next.
+struct GradedGrid {
+  std::vector<double> middles;  ///< m from the middle of the body
+  std::vector<double> volumes;
+  std::vector<double> areas;  ///< of the outer face of each cell; the last is the surface
+
+  std::size_t size() const { return middles.size(); }
+
+  static GradedGrid along(const HeatPath& path, std::size_t cells) {
+    // The outermost cell is a tenth of the innermost: the crust forms where the gradient is steep.
+    const double shrink = std::pow(0.1, 1.0 / static_cast<double>(cells - 1));
+    const double first =
+        path.radius * (1 - shrink) / (1 - std::pow(shrink, static_cast<double>(cells)));
+    GradedGrid out;
+    double inner = 0;
+    double width = first;
+    for (std::size_t i = 0; i < cells; ++i) {
+      const double outer = i + 1 == cells ? path.radius : inner + width;
+      const double power = path.exponent + 1;
+      out.middles.push_back((inner + outer) / 2);
+      out.volumes.push_back((std::pow(outer, power) - std::pow(inner, power)) / power);
+      out.areas.push_back(std::pow(outer, path.exponent));
+      inner = outer;
+      width *= shrink;
+    }
+    return out;
+  }
+};
+
+}  // namespace platewright::detail
