@@ -16,6 +16,7 @@
 #include "platewright/card/recipe_card.hpp"
 #include "platewright/card/roast_sheet.hpp"
 #include "platewright/card/sheet.hpp"
+#include "platewright/card/sheet_kind.hpp"
 #include "platewright/card/table_sheets.hpp"
 #include "platewright/card/timeline_sheet.hpp"
 #include "platewright/card/what_if_sheets.hpp"

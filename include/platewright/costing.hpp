@@ -3,7 +3,7 @@
 
 #include "platewright/costing/bought_line.hpp"
 #include "platewright/costing/by_products.hpp"
-#include "platewright/costing/currency.hpp"
+#include "platewright/costing/cost_of_food.hpp"
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/costing/day_text.hpp"
 #include "platewright/costing/make_quote.hpp"
@@ -11,6 +11,7 @@
 #include "platewright/costing/plate_price.hpp"
 #include "platewright/costing/price_list.hpp"
 #include "platewright/costing/purchase.hpp"
+#include "platewright/costing/purchase_builders.hpp"
 #include "platewright/costing/quote.hpp"
 #include "platewright/costing/quote_checks.hpp"
 #include "platewright/costing/quote_terms.hpp"

@@ -8,6 +8,7 @@
 #include "platewright/event/dish_notices.hpp"
 #include "platewright/event/event.hpp"
 #include "platewright/event/event_cost.hpp"
+#include "platewright/event/event_plan.hpp"
 #include "platewright/event/guest_table.hpp"
 #include "platewright/event/local_time.hpp"
 #include "platewright/event/make_timeline.hpp"

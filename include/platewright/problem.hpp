@@ -1,6 +1,7 @@
 #pragma once
 // Everything that can be wrong, as values.
 
+#include "platewright/problem/bought_words.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/costs.hpp"
 #include "platewright/problem/catalogue/events.hpp"

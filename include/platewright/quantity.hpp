@@ -3,6 +3,8 @@
 
 #include "platewright/quantity/amount.hpp"
 #include "platewright/quantity/approximate.hpp"
+#include "platewright/quantity/built_in_units.hpp"
+#include "platewright/quantity/currency.hpp"
 #include "platewright/quantity/dimension.hpp"
 #include "platewright/quantity/ingredient_weights.hpp"
 #include "platewright/quantity/literals.hpp"
@@ -12,6 +14,7 @@
 #include "platewright/quantity/quantity.hpp"
 #include "platewright/quantity/read_amount.hpp"
 #include "platewright/quantity/read_temperature.hpp"
+#include "platewright/quantity/spoken_unit.hpp"
 #include "platewright/quantity/temperature.hpp"
 #include "platewright/quantity/typed_text.hpp"
 #include "platewright/quantity/unit.hpp"

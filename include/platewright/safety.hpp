@@ -5,3 +5,4 @@
 #include "platewright/safety/pull_temperature.hpp"
 #include "platewright/safety/roast_oven.hpp"
 #include "platewright/safety/safety_table.hpp"
+#include "platewright/safety/undercooked.hpp"

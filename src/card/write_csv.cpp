@@ -54,7 +54,7 @@ class CsvWriter {
  public:
   std::string write(const Sheet& sheet) {
     records_.push_back({"section", "key", "value"});
-    records_.push_back({"sheet", "kind", guarded(sheet.kind)});
+    records_.push_back({"sheet", "kind", guarded(std::string(name_of(sheet.kind)))});
     records_.push_back({"sheet", "title", guarded(sheet.title)});
     if (!sheet.date.empty()) records_.push_back({"sheet", "date", guarded(sheet.date)});
     for (const std::string& subtitle : sheet.subtitles) {

@@ -121,7 +121,7 @@ Json json_of(const Part& part) {
 }  // namespace
 
 std::string write_json(const Sheet& sheet) {
-  Json out{{"sheet", sheet.kind}, {"title", sheet.title}};
+  Json out{{"sheet", name_of(sheet.kind)}, {"title", sheet.title}};
   if (!sheet.date.empty()) out["date"] = sheet.date;
   if (!sheet.subtitles.empty()) out["subtitles"] = sheet.subtitles;
   Json sections = Json::object();

@@ -3,6 +3,7 @@
 #include <CLI/CLI.hpp>
 #include <sstream>
 #include <string_view>
+#include <utility>
 
 #include "platewright/problem/nearest.hpp"
 #include "platewright/version.hpp"
@@ -23,6 +24,10 @@ void add_common(CLI::App& app, CommonOptions& common) {
   app.add_flag("--large", common.large, "large print: fewer columns, capitals, more space");
   app.add_option("--page-lines", common.page_lines, "lines of a page with its foot, page n of m")
       ->check(CLI::Range(20U, 1000U));
+}
+
+/// For the commands whose sheets have kitchen measures; no other takes them.
+void add_kitchen_options(CLI::App& app, CommonOptions& common) {
   app.add_option("--measures", common.measures, "us, metric, both or book (what the book says)")
       ->check(CLI::IsMember({"us", "metric", "both", "book"}));
   app.add_option("--tolerance", common.tolerance,
@@ -79,17 +84,39 @@ CLI::App* add_command(CLI::App& program, const char* name, const char* what,
   return app;
 }
 
+void add_prices(CLI::App& app, PriceOptions& prices) {
+  app.add_option("--prices-on", prices.day,
+                 "the newest prices on or before this day; the event's day if none is given");
+  app.add_flag(
+      "--cheapest", prices.cheapest,
+      "of each ingredient the offer that makes the order cheapest, whole packs and pieces");
+}
+
+/// What every command takes that shows a plan. Options take one value each time they are given, so
+/// that the file's name is never taken for one.
+void add_changes(CLI::App& app, PriceOptions& prices) {
+  app.add_option("--price", prices.changes,
+                 "what if: \"lamb leg=+12 %\", -5 %, 9.40 per lb, or 4.10 for a pack")
+      ->allow_extra_args(false);
+  app.add_option("--swap", prices.swaps, "what if: \"lamb leg=mutton leg\", the same amount of it")
+      ->allow_extra_args(false);
+  app.add_option("--guests", prices.guests, "what if: so many guests of the same mix");
+}
+
 void add_kitchen_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   CLI::App* card = add_command(
       program, "card", "A recipe's card at the size wanted, or all cards of an event", common);
   card->add_option("file", parsed.card.file, "a recipe's or an event's file")->required();
   card->add_option("--recipe", parsed.card.recipe, "of several recipes, this one");
+  add_kitchen_options(*card, common);
   add_scale(*card, parsed.card.scale)
       ->add_option("--batches", parsed.card.batches, "several sizes side by side: 1,2,5,10")
       ->delimiter(',');
   card->add_flag("--with-sub-recipes", parsed.card.sub_recipes, "the cards of what it uses first");
   card->add_flag("--cost", parsed.card.cost, "the food cost, in all and of a portion");
   card->add_option("--date", parsed.card.date, "the date that is printed on the card");
+  add_prices(*card, parsed.card.prices);
+  add_changes(*card, parsed.card.prices);
 }
 
 void add_yield_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
@@ -104,6 +131,7 @@ void add_yield_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
   yield->add_option("--piece", parsed.yield.piece, "average weight of a whole piece as purchased");
   yield->add_option("--spread", parsed.yield.spread, "standard deviation of the pieces' weight");
   yield->add_option("--sure", parsed.yield.sure, "how sure the guests are to be covered, as 95 %");
+  add_kitchen_options(*yield, common);
   yield
       ->add_option("--choose", parsed.yield.choose,
                    "of the rows of a cut, the one of the lowest yield or the middle one")
@@ -147,6 +175,7 @@ void add_yield_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
 void add_roast_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   CLI::App* roast = add_command(
       program, "roast", "When a roast is likely to be done, and how it rises in the rest", common);
+  add_kitchen_options(*roast, common);
   roast->add_option("--kind", parsed.roast.kind, "of food: \"whole cut\", poultry, cured")
       ->required();
   roast->add_option("--weight", parsed.roast.weight, "of one piece")->required();
@@ -177,24 +206,6 @@ void add_roast_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
       ->required()
       ->check(CLI::IsMember({"meat", "chicken", "turkey"}));
   lethality->add_option("--fat", parsed.lethality.fat, "of chicken or turkey, as 12 %");
-}
-
-void add_prices(CLI::App& app, PriceOptions& prices) {
-  app.add_option("--prices-on", prices.day,
-                 "the newest prices on or before this day; the event's day if none is given");
-  app.add_flag(
-      "--cheapest", prices.cheapest,
-      "of each ingredient the offer that makes the order cheapest, whole packs and pieces");
-}
-
-/// Options take one value each time they are given, so that the file's name is never taken for one.
-void add_changes(CLI::App& app, PriceOptions& prices) {
-  app.add_option("--price", prices.changes,
-                 "what if: \"lamb leg=+12 %\", -5 %, 9.40 per lb, or 4.10 for a pack")
-      ->allow_extra_args(false);
-  app.add_option("--swap", prices.swaps, "what if: \"lamb leg=mutton leg\", the same amount of it")
-      ->allow_extra_args(false);
-  app.add_option("--guests", prices.guests, "what if: so many guests of the same mix");
 }
 
 void add_quote_command(CLI::App& program, QuoteArguments& parsed, CommonOptions& common) {
@@ -255,14 +266,17 @@ void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
       program, "order", "What to buy, in whole packs and pieces, for one event or several", common);
   order->add_option("files", parsed.order.files, "events' files")->required();
   add_prices(*order, parsed.order.prices);
+  add_changes(*order, parsed.order.prices);
   CLI::App* prices = add_command(
       program, "prices", "A supplier's CSV price list as a file of prices for the book", common);
   prices->add_option("file", parsed.prices.file, "the file that says how to read the list")
       ->required();
   add_books(*prices, parsed.prices.books);
-  add_command(program, "timeline", "The kitchen's clock, back from service", common)
-      ->add_option("file", parsed.timeline.file, "an event's file")
-      ->required();
+  CLI::App* timeline =
+      add_command(program, "timeline", "The kitchen's clock, back from service", common);
+  timeline->add_option("file", parsed.timeline.file, "an event's file")->required();
+  add_prices(*timeline, parsed.timeline.prices);
+  add_changes(*timeline, parsed.timeline.prices);
 }
 
 void add_reference_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
@@ -271,6 +285,7 @@ void add_reference_commands(CLI::App& program, Parsed& parsed, CommonOptions& co
       ->required();
   CLI::App* measure = add_command(
       program, "measure", "An amount in another unit, and how a kitchen measures it", common);
+  add_kitchen_options(*measure, common);
   measure->add_option("amount", parsed.measure.amount, "an amount, as in \"2 1/4 cups\"")
       ->required();
   measure->add_option("unit", parsed.measure.unit, "the unit wanted; kitchen measures if none");
@@ -319,6 +334,50 @@ std::string unknown_command(const CLI::App& program, std::string_view word) {
          "\nRun with --help for more information.\n";
 }
 
+/// Which commands take this option.
+std::string takers_of(const CLI::App& program, const std::string& option) {
+  std::string out;
+  for (const CLI::App* command : program.get_subcommands({})) {
+    if (command->get_option_no_throw(option) == nullptr) continue;
+    out += (out.empty() ? "" : ", ") + command->get_name();
+  }
+  return out;
+}
+
+/// The options of a command, those in its groups included.
+std::vector<std::string> options_of(const CLI::App& command) {
+  std::vector<std::string> out;
+  for (const CLI::Option* own : command.get_options()) {
+    for (const std::string& name : own->get_lnames()) out.push_back("--" + name);
+  }
+  for (const CLI::App* group : command.get_subcommands({})) {
+    for (std::string& name : options_of(*group)) out.push_back(std::move(name));
+  }
+  return out;
+}
+
+/// An option that this command does not take: the nearest of its own, and which commands take it.
+std::string unknown_option(const CLI::App& program, const CLI::App& command,
+                           const std::string& word) {
+  const std::string option = word.substr(0, word.find('='));
+  std::string out = "`" + command.get_name() + "` does not take " + in_quotes(option);
+  if (const std::string near = did_you_mean(option, options_of(command)); !near.empty()) {
+    out += "; " + near;
+  }
+  if (const std::string takers = takers_of(program, option); !takers.empty()) {
+    out += "; it is an option of " + takers;
+  }
+  return out + "\nRun with --help for more information.\n";
+}
+
+/// The first option among what the parser could not place; empty where there is none.
+std::string first_option(const CLI::App& program) {
+  for (const std::string& word : program.remaining(true)) {
+    if (word.size() > 2 && word.substr(0, 2) == "--") return word;
+  }
+  return {};
+}
+
 }  // namespace
 
 CommandLine read_command_line(int count, const char* const* arguments) {
@@ -344,8 +403,13 @@ CommandLine read_command_line(int count, const char* const* arguments) {
     out.exit_code = program.exit(error, to_user, complaint) == 0 ? 0 : 2;
     out.message = out.exit_code == 0 ? to_user.str() : complaint.str();
     const bool word_first = count > 1 && arguments[1][0] != '-';
-    if (out.exit_code != 0 && word_first && program.get_subcommands().empty()) {
+    const bool named = !program.get_subcommands().empty();
+    if (out.exit_code != 0 && word_first && !named) {
       out.message = unknown_command(program, arguments[1]);
+    }
+    const std::string option = out.exit_code != 0 && named ? first_option(program) : "";
+    if (!option.empty()) {
+      out.message = unknown_option(program, *program.get_subcommands().front(), option);
     }
   }
   return out;

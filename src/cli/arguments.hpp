@@ -37,6 +37,16 @@ struct ScaleOptions {
   std::string pan;
 };
 
+/// Which prices count, and what is changed before anything is worked out.
+struct PriceOptions {
+  std::string day;        ///< the newest prices on or before it; the event's day if empty
+  bool cheapest = false;  ///< the offers with which the order is cheapest
+  bool round_unit_prices = false;
+  std::vector<std::string> changes;  ///< `lamb leg=+12 %`
+  std::vector<std::string> swaps;    ///< `lamb leg=mutton leg`
+  std::string guests;
+};
+
 struct CardArguments {
   std::string file;
   std::string recipe;
@@ -45,6 +55,7 @@ struct CardArguments {
   bool sub_recipes = false;
   bool cost = false;
   std::string date;
+  PriceOptions prices;
 };
 struct YieldArguments {
   std::string name;
@@ -99,16 +110,6 @@ struct LethalityArguments {
   std::string food;
   std::string fat;
 };
-/// Which prices count, and what is changed before anything is worked out.
-struct PriceOptions {
-  std::string day;        ///< the newest prices on or before it; the event's day if empty
-  bool cheapest = false;  ///< the offers with which the order is cheapest
-  bool round_unit_prices = false;
-  std::vector<std::string> changes;  ///< `lamb leg=+12 %`
-  std::vector<std::string> swaps;    ///< `lamb leg=mutton leg`
-  std::string guests;
-};
-
 struct CostArguments {
   std::string file;
   std::string recipe;
@@ -152,6 +153,7 @@ struct PricesArguments {
 };
 struct TimelineArguments {
   std::string file;
+  PriceOptions prices;
 };
 struct CheckArguments {
   std::vector<std::string> files;

@@ -2,6 +2,7 @@
 // Each command: arguments in, a sheet out. No arithmetic here: every command is a call or two of
 // the library.
 
+#include <optional>
 #include <string>
 
 #include "cli/arguments.hpp"
@@ -12,7 +13,7 @@ namespace platewright::cli {
 
 /// What a command gives: a sheet for the writers, or a text that is printed as it is.
 struct Result {
-  Sheet sheet;
+  std::optional<Sheet> sheet;
   std::string plain;    ///< instead of the sheet, where it is not empty
   unsigned width = 80;  ///< of a text page if the user says nothing
 };

@@ -2,6 +2,7 @@
 
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
+#include "cli/planned.hpp"
 #include "platewright/card/batch_card.hpp"
 #include "platewright/card/recipe_card.hpp"
 #include "platewright/card/timeline_sheet.hpp"
@@ -42,20 +43,23 @@ std::vector<ScaledRecipe> batches_of(const Recipe& recipe, const CardArguments& 
     ScaleOptions size = arguments.scale;
     size.factor = factor;
     const ScalePlan plan =
-        from_argument("--batches", [&] { return plan_from(size, recipe, book); });
-    out.push_back(scale(recipe, plan));
+        from_argument("--batches", [&] { return plan_from(size, recipe, book, book.recipes); });
+    out.push_back(scale(recipe, plan, book.recipes));
   }
   return out;
 }
 
 /// The card of one recipe at the size asked for.
-Result one_card(const CardArguments& arguments, const Book& book, const CardOptions& options,
+Result one_card(const CardArguments& arguments, const Book& as_written, const CardOptions& options,
                 unsigned width) {
+  const Event* event = as_written.events.empty() ? nullptr : &as_written.events.front();
+  const Book book = book_of(as_written, occasion_asked(arguments.prices, as_written, event));
   const Recipe& recipe = the_recipe(book, arguments.recipe, arguments.file);
   if (!arguments.batches.empty()) {
     return {batch_card(batches_of(recipe, arguments, book), book, options), {}, width};
   }
-  const ScaledRecipe scaled = scale(recipe, plan_from(arguments.scale, recipe, book));
+  const ScaledRecipe scaled =
+      scale(recipe, plan_from(arguments.scale, recipe, book, book.recipes), book.recipes);
   if (!arguments.sub_recipes) return {recipe_card(scaled, book, options), {}, width};
   return {production_cards(plan_with_sub_recipes(scaled, book.recipes, book.prices), book, options),
           {},
@@ -63,16 +67,24 @@ Result one_card(const CardArguments& arguments, const Book& book, const CardOpti
 }
 
 /// The recipe of an event at the size that the event needs.
-const ScaledRecipe& scaled_in(const Production& production, const std::string& recipe,
-                              const Book& book) {
-  const Recipe& wanted = the_recipe(book, recipe, {});
+const ScaledRecipe& scaled_in(const Production& production, const std::string& recipe) {
   for (const DishPlan& dish : production.dishes) {
-    if (dish.scaled.recipe == &wanted) return dish.scaled;
+    if (dish.scaled.recipe->name == recipe) return dish.scaled;
   }
   for (const SubRecipePlan& sub : production.sub_recipes) {
-    if (sub.scaled.recipe == &wanted) return sub.scaled;
+    if (sub.scaled.recipe->name == recipe) return sub.scaled;
   }
   throw Failure(problems::recipe_not_made(recipe));
+}
+
+Sheet planned_cards(const CardArguments& arguments, const Book& book, const CardOptions& options) {
+  const EventPlan plan = plan_asked(arguments.prices, book, the_event(book, arguments.file));
+  const Book planned = book_of(book, plan.occasion());
+  if (arguments.recipe.empty()) {
+    return event_cards(plan.event(), plan.production(), planned, options);
+  }
+  const std::string& recipe = the_recipe(book, arguments.recipe, {}).name;
+  return recipe_card(scaled_in(plan.production(), recipe), planned, options);
 }
 
 }  // namespace
@@ -84,22 +96,22 @@ Result run(const CardArguments& arguments, const CommonOptions& common, ProblemL
                          : common.measures == "both" ? two_measures_card_width
                                                      : card_width;
   const bool sized = asks_a_size(arguments.scale) || !arguments.batches.empty();
-  if (book.events.empty() || sized) return one_card(arguments, book, options, width);
-  const Event& event = the_event(book, arguments.file);
-  const Production production = plan_production(event, book.recipes, book.prices);
-  if (arguments.recipe.empty()) {
-    return {event_cards(event, production, book, options), {}, width};
+  if (book.events.empty() || sized) {
+    Result result = one_card(arguments, book, options, width);
+    say_changes(arguments.prices, *result.sheet);
+    return result;
   }
-  return {recipe_card(scaled_in(production, arguments.recipe, book), book, options), {}, width};
+  Result result{planned_cards(arguments, book, options), {}, width};
+  say_changes(arguments.prices, *result.sheet);
+  return result;
 }
 
 Result run(const TimelineArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const Book book = open_book({arguments.file}, problems);
-  const Event& event = the_event(book, arguments.file);
-  const Production production = plan_production(event, book.recipes, book.prices);
-  const Order order = make_order(event, production, book.recipes, book.prices);
-  return {
-      timeline_sheet(event, make_timeline(event, production, order, book.tables.safety)), {}, 80};
+  const EventPlan plan = plan_asked(arguments.prices, book, the_event(book, arguments.file));
+  Result result{timeline_sheet(plan.event(), plan.timeline(book.tables.safety)), {}, 80};
+  say_changes(arguments.prices, *result.sheet);
+  return result;
 }
 
 }  // namespace platewright::cli

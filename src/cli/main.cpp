@@ -32,7 +32,7 @@ int run_command(const CommandArguments& command, const CommonOptions& common,
   const bool failed = problems.has_errors();
   // A check's outcome is its problems: as records for a program, else on the screen as ever.
   if (!failed || (check && common.format != "text")) {
-    put(result.plain.empty() ? written(result.sheet, common, result.width) : result.plain, common);
+    put(result.plain.empty() ? written(*result.sheet, common, result.width) : result.plain, common);
   }
   return failed ? book_has_problems : done;
 }

@@ -4,61 +4,20 @@
 
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
+#include "cli/planned.hpp"
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/order_sheet.hpp"
 #include "platewright/card/quote_sheet.hpp"
 #include "platewright/card/what_if_sheets.hpp"
-#include "platewright/costing/current_prices.hpp"
 #include "platewright/event/break_even.hpp"
+#include "platewright/event/changes.hpp"
 #include "platewright/event/cheapest_offers.hpp"
 #include "platewright/problem/catalogue/quotes.hpp"
+#include "platewright/problem/catalogue/what_if.hpp"
 #include "platewright/quantity/read_amount.hpp"
 
 namespace platewright::cli {
 namespace {
-
-/// The prices that count on the day asked for, or on the event's.
-PriceList prices_for(const PriceOptions& options, const Book& book, const Event* event) {
-  std::optional<LocalDay> day;
-  if (event != nullptr && event->at) day = std::chrono::floor<std::chrono::days>(*event->at);
-  if (!options.day.empty()) {
-    day = from_argument("--prices-on", [&] { return read_local_day(options.day); });
-  }
-  PriceList prices = current_prices(book.prices, day);
-  return options.round_unit_prices ? with_unit_prices_rounded(std::move(prices)) : prices;
-}
-
-/// `--cheapest`: by what the event makes it buy.
-void choose_offers(const PriceOptions& options, Occasion& occasion) {
-  if (!options.cheapest) return;
-  occasion.prices = with_cheapest_offers({occasion.event}, occasion.book, occasion.prices);
-}
-
-bool changes_anything(const PriceOptions& options) {
-  return !options.changes.empty() || !options.swaps.empty() || !options.guests.empty();
-}
-
-void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion) {
-  for (const std::string& text : options.changes) {
-    from_argument("--price", [&] {
-      change_price(occasion, read_price_change(text, book.tables.units, book.measures));
-    });
-  }
-  for (const std::string& text : options.swaps) {
-    from_argument("--swap", [&] { swap_in(occasion, read_swap(text)); });
-  }
-  if (options.guests.empty()) return;
-  const Rational guests = number_above_zero("--guests", options.guests);
-  from_argument("--guests", [&] { change_guests(occasion.event, guests); });
-}
-
-/// What the sheet says on top where something was changed.
-void say_changes(const PriceOptions& options, Sheet& sheet) {
-  const auto add = [&](const std::string& text) { sheet.subtitles.push_back("what if: " + text); };
-  for (const std::string& text : options.changes) add("price of " + text);
-  for (const std::string& text : options.swaps) add("swap " + text);
-  if (!options.guests.empty()) add(options.guests + " guests");
-}
 
 /// The event of a file with its prices, unchanged. Throws Failure for an event without terms.
 Occasion occasion_of(const Book& book, const std::string& file, const PriceOptions& options) {
@@ -109,11 +68,10 @@ Sheet answer(const QuoteArguments& arguments, const Occasion& occasion, const Bo
                              occasion.prices);
   }
   if (!arguments.client) {
-    return quote_sheet(event, quote, break_even(occasion), occasion.prices.currency);
+    return quote_sheet(event, quote, break_even(occasion));
   }
   return client_quote_sheet(
-      event, quote, dish_notices(event, occasion.book, book.tables.allergens, book.tables.safety),
-      occasion.prices.currency);
+      event, quote, dish_notices(event, occasion.book, book.tables.allergens, book.tables.safety));
 }
 
 /// What is asked of the plate cost; nothing where no option asks. The Q factor is that of the
@@ -166,29 +124,33 @@ Sheet recipe_answer(const CostArguments& arguments, const PlateCost& cost, const
       plate_price_asked(cost.per_portion.value_or(cost.total), plate_question(arguments, event)));
 }
 
+Sheet planned_event_cost(const CostArguments& arguments, Occasion occasion) {
+  choose_offers(arguments.prices, occasion);
+  return event_answer(arguments, occasion);
+}
+
+Sheet recipe_cost(const CostArguments& arguments, const Book& book, Occasion occasion,
+                  const Event* event) {
+  const std::string& name = the_recipe(book, arguments.recipe, arguments.file).name;
+  const Recipe& recipe = occasion.book.recipe(name);
+  const ScaledRecipe scaled =
+      scale(recipe, plan_from(arguments.scale, recipe, book, occasion.book), occasion.book);
+  if (arguments.prices.cheapest) {
+    occasion.prices = with_cheapest_offers(scaled, occasion.book, occasion.prices);
+  }
+  return recipe_answer(arguments, plate_cost(scaled, occasion.book, occasion.prices), event,
+                       occasion.prices);
+}
+
 }  // namespace
 
 Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const Book book = open_book({arguments.file}, problems);
   const bool whole_event = !book.events.empty() && arguments.recipe.empty();
   const Event* event = book.events.empty() ? nullptr : &book.events.front();
-  Occasion occasion{event == nullptr ? Event() : *event, book.recipes,
-                    prices_for(arguments.prices, book, event)};
-  apply_changes(arguments.prices, book, occasion);
-  Sheet sheet;
-  if (whole_event) {
-    choose_offers(arguments.prices, occasion);
-    sheet = event_answer(arguments, occasion);
-  } else {
-    const std::string& name = the_recipe(book, arguments.recipe, arguments.file).name;
-    const Recipe& recipe = occasion.book.recipe(name);
-    const ScaledRecipe scaled = scale(recipe, plan_from(arguments.scale, recipe, book));
-    if (arguments.prices.cheapest) {
-      occasion.prices = with_cheapest_offers(scaled, occasion.book, occasion.prices);
-    }
-    sheet = recipe_answer(arguments, plate_cost(scaled, occasion.book, occasion.prices), event,
-                          occasion.prices);
-  }
+  Occasion occasion = occasion_asked(arguments.prices, book, event);
+  Sheet sheet = whole_event ? planned_event_cost(arguments, std::move(occasion))
+                            : recipe_cost(arguments, book, std::move(occasion), event);
   say_changes(arguments.prices, sheet);
   if (arguments.prices.round_unit_prices) {
     sheet.subtitles.push_back("the price of a unit rounded before it is multiplied");
@@ -214,7 +176,7 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
   if (!arguments.agreed_price.empty()) {
     sheet.subtitles.push_back("what if: " + arguments.agreed_price + " agreed for a guest");
   }
-  if (sheet.kind == "quote") {
+  if (sheet.kind == SheetKind::quote) {
     sheet.blocks.insert(sheet.blocks.begin(),
                         what_if_table(before, quote_of(occasion), occasion.prices));
   }
@@ -239,19 +201,46 @@ Result run(const BudgetArguments& arguments, const CommonOptions&, ProblemList& 
   return {budget_sheet(occasion.event, budget, answer, weight, occasion.prices), {}, 80};
 }
 
+namespace {
+
+/// Events that are ordered for together: on the prices of the first day, with what is changed.
+std::vector<Event> events_asked(const PriceOptions& options, const Book& book, Occasion& first) {
+  if (!options.guests.empty()) {
+    throw WrongArgument(problems::guests_of_several_events(std::to_string(book.events.size())));
+  }
+  std::vector<Event> out;
+  for (const Event& event : book.events) {
+    Occasion occasion{event, book.recipes, {}};
+    for (const std::string& text : options.swaps) {
+      from_argument("--swap", [&] { swap_in(occasion, read_swap(text)); });
+    }
+    out.push_back(occasion.event);
+  }
+  if (options.cheapest) first.prices = with_cheapest_offers(out, first.book, first.prices);
+  return out;
+}
+
+}  // namespace
+
 Result run(const OrderArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const Book book = open_book(arguments.files, problems);
-  the_event(book, arguments.files.front());
-  const auto earliest = std::min_element(book.events.begin(), book.events.end(),
-                                         [](const Event& left, const Event& right) {
-                                           return left.at && right.at && left.at < right.at;
-                                         });
-  PriceList prices = prices_for(arguments.prices, book, &*earliest);
-  if (arguments.prices.cheapest) {
-    prices = with_cheapest_offers(book.events, book.recipes, std::move(prices));
+  const Event& one = the_event(book, arguments.files.front());
+  Sheet sheet(SheetKind::order);
+  if (book.events.size() == 1) {
+    const EventPlan plan = plan_asked(arguments.prices, book, one);
+    sheet = order_sheet({plan.event()}, plan.order(), plan.prices());
+  } else {
+    const auto earliest = std::min_element(book.events.begin(), book.events.end(),
+                                           [](const Event& left, const Event& right) {
+                                             return left.at && right.at && left.at < right.at;
+                                           });
+    Occasion first = occasion_asked(arguments.prices, book, &*earliest);
+    const auto events = events_asked(arguments.prices, book, first);
+    const Order order = order_of_day(events, first.book, first.prices);
+    sheet = order_sheet(events, order, first.prices);
   }
-  const Order order = order_of_day(book.events, book.recipes, prices);
-  return {order_sheet(book.events, order, prices), {}, 80};
+  say_changes(arguments.prices, sheet);
+  return {std::move(sheet), {}, 80};
 }
 
 }  // namespace platewright::cli

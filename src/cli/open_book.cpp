@@ -36,7 +36,7 @@ Book open_book(const std::vector<std::string>& files, ProblemList& problems) {
 
 Book tables_or_book(const std::vector<std::string>& files, ProblemList& problems) {
   if (!files.empty()) return open_book(files, problems);
-  return Book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
+  return Book();
 }
 
 const Event& the_event(const Book& book, const std::string& file) {
@@ -55,15 +55,17 @@ const Recipe& the_recipe(const Book& book, const std::string& name, const std::s
 namespace {
 
 /// `garlic: 3 lb`.
-ScalePlan plan_from_short(const std::string& text, const Recipe& recipe, const Book& book) {
+ScalePlan plan_from_short(const std::string& text, const Recipe& recipe, const Book& book,
+                          const RecipeBook& recipes) {
   const std::size_t colon = text.rfind(": ");
   if (colon == std::string::npos) throw Failure(problems::short_malformed(text));
   const Amount on_hand =
       read_amount(std::string_view(text).substr(colon + 2), book.tables.units, book.measures);
-  return plan_for_short(recipe, text.substr(0, colon), on_hand, book.recipes);
+  return plan_for_short(recipe, text.substr(0, colon), on_hand, recipes);
 }
 
-ScalePlan plan_of_size(const ScaleOptions& options, const Recipe& recipe, const Book& book) {
+ScalePlan plan_of_size(const ScaleOptions& options, const Recipe& recipe, const Book& book,
+                       const RecipeBook& recipes) {
   std::optional<Mass> weight;
   if (!options.piece_weight.empty()) {
     weight = weight_above_zero("--piece-weight", options.piece_weight, book);
@@ -73,36 +75,37 @@ ScalePlan plan_of_size(const ScaleOptions& options, const Recipe& recipe, const 
   if (!options.portion_size.empty()) {
     return from_argument("--portion-size", [&] {
       const Amount size = read_amount(options.portion_size, book.tables.units, book.measures);
-      return plan_for_portion_size(recipe, size, portions, weight);
+      return plan_for_portion_size(recipe, size, recipes, portions, weight);
     });
   }
-  if (portions) return plan_for_portions(recipe, *portions, weight);
+  if (portions) return plan_for_portions(recipe, *portions, recipes, weight);
   if (!options.pieces.empty()) {
-    return plan_for_pieces(recipe, number_above_zero("--pieces", options.pieces), weight);
+    return plan_for_pieces(recipe, number_above_zero("--pieces", options.pieces), recipes, weight);
   }
   if (!options.factor.empty()) {
-    return plan_for_factor(recipe, number_above_zero("--factor", options.factor), weight);
+    return plan_for_factor(recipe, number_above_zero("--factor", options.factor), recipes, weight);
   }
   if (!options.on_hand.empty()) {
     return plan_for_weight_on_hand(recipe, weight_above_zero("--on-hand", options.on_hand, book),
-                                   book.recipes);
+                                   recipes);
   }
   if (!options.short_of.empty()) {
     return from_argument("--short",
-                         [&] { return plan_from_short(options.short_of, recipe, book); });
+                         [&] { return plan_from_short(options.short_of, recipe, book, recipes); });
   }
-  return plan_for_factor(recipe, 1, weight);
+  return plan_for_factor(recipe, 1, recipes, weight);
 }
 
 }  // namespace
 
-ScalePlan plan_from(const ScaleOptions& options, const Recipe& recipe, const Book& book) {
-  ScalePlan plan = plan_of_size(options, recipe, book);
+ScalePlan plan_from(const ScaleOptions& options, const Recipe& recipe, const Book& book,
+                    const RecipeBook& recipes) {
+  ScalePlan plan = plan_of_size(options, recipe, book, recipes);
   if (options.pan.empty()) return plan;
   return from_argument("--pan", [&] {
     const RecipeVessel vessel =
         read_vessel(options.pan, content_word(recipe), book.tables, book.measures);
-    return in_vessels(recipe, std::move(plan), vessel);
+    return in_vessels(recipe, std::move(plan), vessel, recipes);
   });
 }
 

@@ -52,9 +52,11 @@ const Event& the_event(const Book& book, const std::string& file);
 /// WrongArgument for a name that is not there.
 const Recipe& the_recipe(const Book& book, const std::string& name, const std::string& file);
 
-/// The plan for what the options ask; the tested batch if they ask nothing. Throws Failure, or
-/// WrongArgument for what can't be read.
-ScalePlan plan_from(const ScaleOptions& options, const Recipe& recipe, const Book& book);
+/// The plan for what the options ask, among these recipes (the book's, or what they are changed
+/// to); the tested batch if they ask nothing. Throws Failure, or WrongArgument for what can't be
+/// read.
+ScalePlan plan_from(const ScaleOptions& options, const Recipe& recipe, const Book& book,
+                    const RecipeBook& recipes);
 
 /// In whose measures the sheet is written.
 MeasuringSystem system_for(const CommonOptions& common, MeasuringSystem of_book);

@@ -10,7 +10,7 @@ Result run(const PricesArguments& arguments, const CommonOptions& common, Proble
   Book book = open_book(arguments.books, problems);
   const auto taken = take_in_prices(arguments.file, book, problems);
   if (!taken) throw BookHasProblems{};
-  return {{}, taken->text, common.width};
+  return {std::nullopt, taken->text, common.width};
 }
 
 }  // namespace platewright::cli

@@ -38,9 +38,8 @@ Result run(const MeasureArguments& arguments, const CommonOptions& common, Probl
   const Book book = tables_or_book(arguments.books, problems);
   const MeasuringSystem system =
       arguments.books.empty() ? read_system(arguments.system) : book.measures;
-  MeasureAnswer answer;
-  answer.asked = from_argument(
-      "amount", [&] { return read_amount(arguments.amount, book.tables.units, system); });
+  MeasureAnswer answer{from_argument(
+      "amount", [&] { return read_amount(arguments.amount, book.tables.units, system); })};
   answer.ingredient = arguments.of;
   if (!arguments.unit.empty()) {
     const IngredientWeights none{arguments.amount, {}};
@@ -75,7 +74,7 @@ Result run(const CheckArguments& arguments, const CommonOptions& common, Problem
   const CheckedFiles checked = check_files(arguments.files, problems);
   Result result{problem_sheet(problems, checked.files, checked.single), {}, 80};
   // On a screen the problems are printed beside the sheet, line by line.
-  if (common.format == "text" && !problems.all().empty()) result.sheet.blocks.pop_back();
+  if (common.format == "text" && !problems.all().empty()) result.sheet->blocks.pop_back();
   return result;
 }
 

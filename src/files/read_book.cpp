@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <deque>
 #include <filesystem>
+#include <map>
 #include <set>
 
 #include "files/file_kind.hpp"
 #include "files/reading.hpp"
+#include "platewright/book/check_book.hpp"
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "yaml/read_yaml.hpp"
@@ -44,6 +46,7 @@ class Loader {
                            place));
           left_any_out_ = true;
         } else {
+          files_[i].with.push_back(std::filesystem::path(beside).lexically_normal().string());
           load_one(beside, &place);
         }
       }
@@ -118,19 +121,45 @@ class Loader {
   std::deque<BookFile> files_;
 };
 
-/// A file's own `measures` wins; else those of the first file that declares any; else US customary.
-MeasuringSystem set_measures(std::deque<BookFile>& files, ProblemList& problems) {
-  std::optional<MeasuringSystem> declared;
-  std::vector<std::optional<MeasuringSystem>> own;
-  for (const BookFile& file : files) {
-    yaml::Fields top(file.root, {file.file, problems}, {});
-    own.push_back(top.read<MeasuringSystem>(
-        "measures", [](const std::string& text) { return read_system(text); }));
-    if (!declared) declared = own.back();
+/// Whose measures a file is written in: its own, else those of the nearest file that it names under
+/// `with`, to any depth, else US customary. What else is read in the same run changes nothing.
+class Measures {
+ public:
+  Measures(const std::deque<BookFile>& files, ProblemList& problems) {
+    for (const BookFile& file : files) {
+      yaml::Fields top(file.root, {file.file, problems}, {});
+      declared_[file.file] = top.read<MeasuringSystem>(
+          "measures", [](const std::string& text) { return read_system(text); });
+      with_[file.file] = file.with;
+    }
   }
-  const MeasuringSystem book = declared.value_or(MeasuringSystem::us);
-  for (std::size_t i = 0; i < files.size(); ++i) files[i].measures = own[i].value_or(book);
-  return book;
+
+  MeasuringSystem of(const std::string& file) const {
+    std::set<std::string> seen{file};
+    std::deque<std::string> open{file};
+    while (!open.empty()) {
+      const std::string next = std::move(open.front());
+      open.pop_front();
+      const auto own = declared_.find(next);
+      if (own == declared_.end()) continue;  // it could not be read
+      if (own->second) return *own->second;
+      for (const std::string& name : with_.at(next)) {
+        if (seen.insert(name).second) open.push_back(name);
+      }
+    }
+    return MeasuringSystem::us;
+  }
+
+ private:
+  std::map<std::string, std::optional<MeasuringSystem>> declared_;
+  std::map<std::string, std::vector<std::string>> with_;
+};
+
+/// Gives each file its measures; those of the first file are the book's.
+MeasuringSystem set_measures(std::deque<BookFile>& files, ProblemList& problems) {
+  const Measures measures(files, problems);
+  for (BookFile& file : files) file.measures = measures.of(file.file);
+  return files.empty() ? MeasuringSystem::us : files.front().measures;
 }
 
 }  // namespace
@@ -138,7 +167,7 @@ MeasuringSystem set_measures(std::deque<BookFile>& files, ProblemList& problems)
 Book read_what_can_be(const std::vector<std::string>& names, ProblemList& problems) {
   Loader loader(problems);
   std::deque<BookFile> files = loader.load(names);
-  Book book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
+  Book book;
   book.measures = set_measures(files, problems);
   set_currencies(files, book, problems);
   std::vector<BookFile> tables;
@@ -162,7 +191,7 @@ Book read_what_can_be(const std::vector<std::string>& names, ProblemList& proble
   }
   book.prices = with_newest_first(std::move(book.prices));
   // Where a file is missing, so is what it names: no more is said of that until it can be read.
-  if (!loader.left_any_out()) link(book, problems);
+  if (!loader.left_any_out()) problems.add_all(check(book));
   return book;
 }
 

@@ -64,7 +64,8 @@ std::optional<CoreCurve> read_core_log(const std::string& file, ProblemList& pro
     const NamedUnit<TimeDimension> unit = time_unit(table->header);
     const std::string& scale = table->header.fields[1].text;
     std::vector<CoreReading> readings;
-    bool whole = true;
+    // A line that could not be read is missing from the records, and so from the curve.
+    bool whole = !problems.has_errors();
     for (const csv::Record& record : table->records) {
       const csv::Field& time = record.fields[0];
       const csv::Field& core = record.fields[1];

@@ -1,9 +1,9 @@
 // In which currency prices are written, and what that is in the book's own.
 
 #include "files/reading.hpp"
-#include "platewright/costing/currency.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
+#include "platewright/quantity/currency.hpp"
 
 namespace platewright::reading {
 namespace {
@@ -16,7 +16,7 @@ Rational rate_from(const std::string& text) {
 
 ForeignCurrency exchange_rate(const yaml::Node& node, const std::string& code,
                               const std::string& path, const yaml::Context& context) {
-  ForeignCurrency out{code, 0, {}};
+  ForeignCurrency out{Currency(code), 0, {}};
   if (node.is_scalar()) {
     out.rate = rate_from(node.text);
     return out;
@@ -46,9 +46,10 @@ std::map<std::string, ForeignCurrency> read_exchange_rates(yaml::Fields& top) {
   for (const auto& [name, value] : node->entries) {
     const std::string code = name.text;
     const yaml::Node& rate = value;
-    top.context().problems.attempt(rates.place(name), [&] { check_currency(code); });
+    if (!top.context().problems.attempt(rates.place(name), [&] { Currency{code}; })) continue;
     top.context().problems.attempt(rates.place(rate, code), [&] {
-      out[code] = exchange_rate(rate, code, rates.path() + " > " + code, top.context());
+      out.insert_or_assign(code,
+                           exchange_rate(rate, code, rates.path() + " > " + code, top.context()));
     });
   }
   return out;
@@ -63,12 +64,12 @@ void set_currencies(std::deque<BookFile>& files, Book& book, ProblemList& proble
     file.exchange_rates = read_exchange_rates(top);
     if (file.kind != "larder") continue;
     book.prices.exchange_rates.insert(file.exchange_rates.begin(), file.exchange_rates.end());
-    if (declared || file.currency.empty()) continue;
+    // Another code is reported when the file is read.
+    if (declared || !is_currency(file.currency)) continue;
     declared = true;
-    book.prices.currency = file.currency;
-    book.prices.minor_digits = minor_digits_of(file.currency);
+    book.prices.currency = Currency(file.currency);
   }
-  const std::string& own = book.prices.currency;
+  const std::string& own = book.prices.currency.code();
   for (const BookFile& file : files) {
     if (file.exchange_rates.count(own) == 0) continue;
     const yaml::Fields top(file.root, {file.file, problems}, {});
@@ -82,9 +83,8 @@ void read_file_currency(yaml::Fields& top, const Reading& reading) {
   const auto code = top.needed_text("currency", "currency: USD");
   if (!code) return;
   reading.problems.attempt(top.place(*top.find("currency"), "currency"), [&] {
-    check_currency(*code);
-    const std::string& own = reading.book.prices.currency;
-    if (*code == own || find_rate(*code, reading) != nullptr) return;
+    const std::string& own = reading.book.prices.currency.code();
+    if (Currency(*code).code() == own || find_rate(*code, reading) != nullptr) return;
     throw Failure(problems::exchange_rate_missing(*code, own));
   });
 }
@@ -95,13 +95,13 @@ PricedSum read_priced(std::string_view text, const Reading& reading) {
   const bool letters = named.size() == 3 &&
                        named.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZ") == std::string::npos;
   if (!named.empty() && !letters) throw Failure(problems::price_malformed(text));
-  if (!named.empty()) check_currency(named);
+  if (!named.empty()) Currency{named};
   const Money sum = Money::of(number.value, units::currency_unit);
   const std::string& code = named.empty() ? reading.file.currency : named;
-  if (code.empty() || code == reading.book.prices.currency) return {sum, std::nullopt};
+  if (code.empty() || code == reading.book.prices.currency.code()) return {sum, std::nullopt};
   if (const ForeignCurrency* rate = find_rate(code, reading)) return {sum * rate->rate, *rate};
   if (named.empty()) return {sum, std::nullopt};
-  throw Failure(problems::exchange_rate_missing(code, reading.book.prices.currency));
+  throw Failure(problems::exchange_rate_missing(code, reading.book.prices.currency.code()));
 }
 
 }  // namespace platewright::reading

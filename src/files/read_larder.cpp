@@ -4,6 +4,7 @@
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
+#include "platewright/recipe/ingredient_rows.hpp"
 
 namespace platewright::reading {
 namespace {
@@ -44,21 +45,13 @@ class EntryReader {
       }
     };
     take("cut", [&](const std::string& name) {
-      const Cut& cut = tables().yields.cut(name);
-      use_ladder(cut.name, cut.ladder);
-      ingredient_.is_cut = true;
-      ingredient_.safety = cut.safety;
-      ingredient_.species = cut.species;
+      ingredient_ = with_row(std::move(ingredient_), tables().yields.cut(name));
     });
     take("produce", [&](const std::string& name) {
-      const Produce& row = tables().yields.produce(name);
-      use_ladder(key_of(row), ladder_of(row));
-      ingredient_.safety = no_minimum_applies;
+      ingredient_ = with_row(std::move(ingredient_), tables().yields.produce(name));
     });
     take("grain", [&](const std::string& name) {
-      const Grain& row = tables().yields.grain(name);
-      use_ladder(row.name, ladder_of(row));
-      ingredient_.safety = no_minimum_applies;
+      ingredient_ = with_row(std::move(ingredient_), tables().yields.grain(name));
     });
     if (rows > 1) {
       reading_.problems.add(
@@ -68,11 +61,6 @@ class EntryReader {
       yaml::Fields test(node, reading_.context(), fields_.path() + " > tested yields");
       test.finish(reading_.problems.attempt(test.place(), [&] { use_test(test); }));
     }
-  }
-
-  void use_ladder(const std::string& name, Ladder ladder) {
-    ingredient_.yield_name = name;
-    ingredient_.ladder = std::move(ladder);
   }
 
   /// The cook's own figure in place of the table's between two stages.
@@ -98,16 +86,14 @@ class EntryReader {
 
   void read_weights() {
     const std::string row = fields_.text("weighs as").value_or(ingredient_.name);
-    if (const IngredientWeights* known = tables().weights.find(row)) {
-      ingredient_.weights = *known;
-    } else if (const yaml::Node* node = fields_.find("weighs as")) {
+    ingredient_ = with_weights(std::move(ingredient_), tables().weights, row);
+    const yaml::Node* node = fields_.find("weighs as");
+    if (node != nullptr && tables().weights.find(row) == nullptr) {
       reading_.problems.add(
           at(problems::name_unknown("food in the table of weights", row, tables().weights.names(),
                                     "see `platewright tables densities`"),
              fields_.place(*node, "weighs as")));
     }
-    ingredient_.weights.name = ingredient_.name;
-    ingredient_.prepared_weights = tables().weights.prepared(row);
     for (const TextPair& pair : text_pairs(fields_, "weighs")) {
       reading_.problems.attempt(pair.key_place, [&] {
         const Amount measure = reading_.amount(pair.key);
@@ -115,9 +101,7 @@ class EntryReader {
         if (measure.number <= 0 || weight.number <= 0) {
           throw Failure(problems::number_not_positive("a weight", pair.key + ": " + pair.value));
         }
-        MeasureWeight own;
-        own.measure = measure;
-        own.weighs = to_mass(weight);
+        MeasureWeight own{measure, to_mass(weight)};
         own.source = "our own weighing";
         own.own = true;
         for (auto& [preparation, weights] : ingredient_.prepared_weights) {

@@ -69,12 +69,12 @@ void read_density(yaml::Fields& fields, const Reading& reading) {
   const Source source = source_of(fields);
   for (const yaml::Node& node : fields.list("measures")) {
     yaml::Fields measure(node, reading.context(), fields.path());
-    MeasureWeight own;
-    own.measure = reading.amount(measure.needed_text("measure", "measure: 1 cup").value_or(""));
-    if (own.measure.number <= 0) {
-      throw Failure(problems::number_not_positive("a measure", amount_text(own.measure)));
+    const Amount size =
+        reading.amount(measure.needed_text("measure", "measure: 1 cup").value_or(""));
+    if (size.number <= 0) {
+      throw Failure(problems::number_not_positive("a measure", amount_text(size)));
     }
-    own.weighs = weight_of(measure, reading);
+    MeasureWeight own{size, weight_of(measure, reading)};
     own.source = source.text;
     own.row = measure.text("row").value_or("");
     own.own = true;
@@ -85,11 +85,11 @@ void read_density(yaml::Fields& fields, const Reading& reading) {
 
 void read_piece(yaml::Fields& fields, const Reading& reading) {
   const Names names = names_of(fields, "of");
-  MeasureWeight own;
-  own.measure = reading.amount("1 " + fields.needed_text("piece", "piece: clove").value_or(""));
+  const Amount one =
+      reading.amount("1 " + fields.needed_text("piece", "piece: clove").value_or(""));
+  MeasureWeight own{one, weight_of(fields, reading)};
   own.size = fields.text("size").value_or("");
   own.usual = fields.find("usual") == nullptr || fields.flag("usual");
-  own.weighs = weight_of(fields, reading);
   const Source source = source_of(fields);
   own.source = source.text;
   own.row = source.row;

@@ -8,10 +8,11 @@
 namespace platewright::reading {
 namespace {
 
-Purchase offer_from(const yaml::Node& node, const std::string& path, const Reading& reading,
-                    const Ingredient& ingredient) {
+/// Nothing where the offer is no map, which is reported.
+std::optional<Purchase> offer_from(const yaml::Node& node, const std::string& path,
+                                   const Reading& reading, const Ingredient& ingredient) {
   yaml::Fields fields(node, reading.context(), path);
-  if (!fields.is_map()) return {};
+  if (!fields.is_map()) return std::nullopt;
   Purchase out = read_purchase(fields, reading, ingredient);
   fields.finish();
   return out;
@@ -24,10 +25,11 @@ void read_offers(const yaml::Node& name, const yaml::Node& node, const Reading& 
   const Ingredient& ingredient = reading.book.recipes.ingredient(name.text);
   const std::vector<yaml::Node> one{node};
   for (const yaml::Node& offer : node.is_list() ? node.items : one) {
-    Purchase purchase = offer_from(offer, path, reading, ingredient);
-    if (purchase.supplier.empty()) purchase.supplier = supplier;
-    if (!purchase.on) purchase.on = on;
-    reading.book.prices.entries[name.text].purchases.push_back(std::move(purchase));
+    auto purchase = offer_from(offer, path, reading, ingredient);
+    if (!purchase) continue;
+    if (purchase->supplier.empty()) purchase->supplier = supplier;
+    if (!purchase->on) purchase->on = on;
+    reading.book.prices.add(name.text, std::move(*purchase));
   }
 }
 

@@ -46,21 +46,34 @@ std::optional<Amount> content_of(yaml::Fields& buy, std::string_view key, const 
   });
 }
 
-void read_content(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient,
-                  Purchase& out) {
+/// What a pack or a piece is, without its price.
+Purchase read_content(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient) {
   const auto plain = [&](const std::string& text) { return reading.amount(text); };
   const auto piece = content_of(buy, "piece", "a piece", plain);
   const auto pack = content_of(
       buy, "pack", "a pack", [&](const std::string& text) { return pack_content(text, reading); });
-  out.weighs = content_of(buy, "weighs", "a weight of a pack", plain);
-  out.spread = content_of(buy, "spread", "a spread", plain);
+  const auto weighs = content_of(buy, "weighs", "a weight of a pack", plain);
+  const auto spread = content_of(buy, "spread", "a spread", plain);
   if (!piece && !pack) throw Failure(problems::price_without_pack(ingredient.name));
+  Purchase out{piece ? *piece : *pack};
+  out.weighs = weighs;
+  out.spread = spread;
   out.by_the_piece = piece.has_value();
-  out.content = piece ? *piece : *pack;
   out.pack_text = piece ? "piece of about " + *buy.text("piece") : *buy.text("pack");
+  return out;
 }
 
-void read_delivery(yaml::Fields& buy, const Reading& reading, Purchase& out) {
+/// How a supplier delivers.
+struct Delivery {
+  std::string supplier;
+  std::optional<int> days;
+  std::optional<LocalDay> on;
+  Money deposit;
+  std::optional<Integer> least;
+};
+
+Delivery read_delivery(yaml::Fields& buy, const Reading& reading) {
+  Delivery out;
   out.supplier = buy.text("from").value_or("");
   out.on = buy.read<LocalDay>("on", [](const std::string& text) { return read_local_day(text); });
   out.deposit =
@@ -79,36 +92,43 @@ void read_delivery(yaml::Fields& buy, const Reading& reading, Purchase& out) {
     }
     out.least = floor_of(*least);
   }
+  return out;
+}
+
+Purchase delivered(Purchase purchase, Delivery delivery) {
+  purchase.supplier = std::move(delivery.supplier);
+  purchase.days = delivery.days;
+  purchase.on = delivery.on;
+  purchase.deposit = std::move(delivery.deposit);
+  purchase.least = std::move(delivery.least);
+  return purchase;
 }
 
 /// `{name: fat, share: 6 %, worth: 0.40 per lb}`, or `used as: lamb bones` in place of the worth.
 ByProduct by_product(yaml::Fields& fields, const Reading& reading) {
-  ByProduct out;
-  out.name = fields.needed_text("name", "name: bones").value_or("");
-  out.share = fields.share("share").value_or(0);
-  if (fields.need("share", "share: 12 %") != nullptr && (out.share <= 0 || out.share >= 1)) {
-    throw Failure(problems::share_out_of_range("a by-product", as_exact(out.share),
+  const std::string name = fields.needed_text("name", "name: bones").value_or("");
+  const Rational share = fields.share("share").value_or(0);
+  if (fields.need("share", "share: 12 %") != nullptr && (share <= 0 || share >= 1)) {
+    throw Failure(problems::share_out_of_range("a by-product", as_exact(share),
                                                "a share of the weight, above 0 and below 100 %"));
   }
   const auto worth = fields.text("worth");
-  out.used_as = fields.text("used as").value_or("");
-  if (worth.has_value() != out.used_as.empty()) {
-    throw Failure(problems::by_product_counted_twice(out.name));
+  const std::string used_as = fields.text("used as").value_or("");
+  if (worth.has_value() != used_as.empty()) {
+    throw Failure(problems::by_product_counted_twice(name));
   }
   const SplitText parts = split_at(worth.value_or("0 per g"), " per ");
-  out.worth = read_priced(parts.before, reading).money;
-  out.unit = reading.amount("1 " + (parts.after.empty() ? "lb" : parts.after)).unit;
-  return out;
+  return {name, share, read_priced(parts.before, reading).money,
+          reading.amount("1 " + (parts.after.empty() ? "lb" : parts.after)).unit, used_as};
 }
 
 }  // namespace
 
 Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient) {
-  Purchase out;
-  out.place = buy.place();
   buy.need("price", "price: 12.50");
-  read_delivery(buy, reading, out);
-  read_content(buy, reading, ingredient, out);
+  Delivery delivery = read_delivery(buy, reading);
+  Purchase out = delivered(read_content(buy, reading, ingredient), std::move(delivery));
+  out.place = buy.place();
   const auto price = buy.take<PricedSum>(
       "price", [&](const std::string& text) { return price_from(text, out, reading, ingredient); });
   if (price) {

@@ -149,13 +149,14 @@ class RecipeReader {
     const SplitText parts = split_at(text, ", ");
     line.preparation = parts.after;
     if (const SplitText share = split_at(parts.before, " of "); is_share(share)) {
-      line.share_of = weight_share(share);
+      line.amount = weight_share(share);
       return;
     }
-    line.amount = reading_.line_amount(parts.before);
-    if (line.amount.low && line.amount.low->number <= 0) {
+    const LineAmount amount = reading_.line_amount(parts.before);
+    if (amount.low() && amount.low()->number <= 0) {
       throw Failure(problems::number_not_positive("an amount", parts.before));
     }
+    line.amount = amount;
   }
 
   static bool is_share(const SplitText& text) {

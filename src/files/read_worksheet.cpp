@@ -4,9 +4,9 @@
 
 #include "files/one_file.hpp"
 #include "files/worksheet_texts.hpp"
-#include "platewright/costing/currency.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/worksheets.hpp"
+#include "platewright/quantity/currency.hpp"
 
 namespace platewright {
 namespace reading {
@@ -43,11 +43,8 @@ class WorksheetReader {
     sheet_.name = top_.needed_text("worksheet", "worksheet: leg of veal").value_or("");
     top_.find("measures");
     if (const yaml::Node* node = top_.find("currency"); node != nullptr && node->is_scalar()) {
-      reading_.problems.attempt(top_.place(*node, "currency"), [&] {
-        check_currency(node->text);
-        sheet_.currency = node->text;
-        sheet_.minor_digits = minor_digits_of(node->text);
-      });
+      reading_.problems.attempt(top_.place(*node, "currency"),
+                                [&] { sheet_.currency = Currency(node->text); });
     }
     sheet_.new_price = top_.read<PricePerMass>(
         "new price", [&](const std::string& text) { return read_price_by_weight(text, units_); });
@@ -225,8 +222,7 @@ Worksheet worksheet_from(const TrimTestText& text, const Book& book) {
   if (!text.portion.empty()) test.portion = units.mass(text.portion);
   Worksheet sheet;
   sheet.name = text.name;
-  sheet.currency = book.prices.currency.empty() ? sheet.currency : book.prices.currency;
-  sheet.minor_digits = minor_digits_of(sheet.currency);
+  sheet.currency = book.prices.currency;
   sheet.weights = reading::weighed_in(purchased.weight);
   if (!text.new_price.empty()) {
     sheet.new_price = reading::read_price_by_weight(text.new_price, units);

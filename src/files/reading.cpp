@@ -41,7 +41,7 @@ TimeSpan read_time_span(std::string_view text, const Reading& reading) {
   if (!two_times) {
     const LineAmount range = reading.line_amount(text);
     if (range.to_taste()) throw Failure(problems::time_span_malformed(text));
-    return {to_duration(*range.low), to_duration(range.high.value_or(*range.low))};
+    return {to_duration(*range.low()), to_duration(range.high().value_or(*range.low()))};
   }
   const Duration least = to_duration(reading.amount(parts.before));
   const Duration most = to_duration(reading.amount(parts.after));

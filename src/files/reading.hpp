@@ -24,6 +24,7 @@ struct BookFile {
   MeasuringSystem measures = MeasuringSystem::us;
   std::string currency = {};                                   ///< of prices that name none
   std::map<std::string, ForeignCurrency> exchange_rates = {};  ///< the file's own; they come first
+  std::vector<std::string> with = {};                          ///< the files that it names
 };
 
 /// Where the reading stands: the file, the book that grows, the problems so far.
@@ -111,11 +112,5 @@ void read_event(const Reading& reading);
 /// The terms of an event that is served then, if that is known.
 void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
                       const std::optional<LocalTime>& served, QuoteTerms& terms);
-
-/// Works out what lines weigh, and the shares of weight that other lines are written in.
-void link_weights(Recipe& recipe, const Book& book, ProblemList& problems);
-
-/// Links names to recipes and ingredients and checks what can be checked without a question asked.
-void link(Book& book, ProblemList& problems);
 
 }  // namespace platewright::reading

@@ -42,11 +42,11 @@ void read_share_answer(Answer& answer, const std::string& text) {
   }
 }
 
-void read_weight_answer(Answer& answer, const std::string& text, WeighedIn weights,
+void read_weight_answer(Answer& answer, const std::string& text, FigureForm form, WeighedIn weights,
                         const TextUnits& units) {
   // A factor for a price by weight is written without a unit.
-  const bool bare = answer.step == "portion cost factor" &&
-                    text.find_first_not_of("0123456789./ ") == std::string::npos;
+  const bool bare =
+      form == FigureForm::factor && text.find_first_not_of("0123456789./ ") == std::string::npos;
   if (bare) {
     answer.value = price_weight(weights) * read_number(text);
     answer.last_place = times(last_place_of(text), price_weight(weights));
@@ -109,7 +109,7 @@ Answer read_answer(const WorkingStep& step, const std::string& text, WeighedIn w
   if (std::holds_alternative<Rational>(step.value)) {
     read_share_answer(answer, full);
   } else if (std::holds_alternative<Mass>(step.value)) {
-    read_weight_answer(answer, full, weights, units);
+    read_weight_answer(answer, full, step.form, weights, units);
   } else if (std::holds_alternative<Money>(step.value)) {
     answer.value = read_money(full);
     answer.last_place = times(last_place_of(full), Money::of(1, units::currency_unit));

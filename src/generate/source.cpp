@@ -7,6 +7,7 @@
 #include <limits>
 #include <sstream>
 
+#include "platewright/number/write.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 #include "platewright/problem/catalogue/own_tables.hpp"
 #include "platewright/problem/failure.hpp"
@@ -39,7 +40,7 @@ std::string joined(const std::vector<std::string>& texts) {
 std::string ratio(const Rational& value) {
   const Integer most = std::numeric_limits<std::int64_t>::max();
   if (numerator_of(value) > most || denominator_of(value) > most) {
-    throw Failure(problems::row_too_fine(value.str()));
+    throw Failure(problems::row_too_fine(as_fraction(value)));
   }
   return "{" + numerator_of(value).str() + ", " + denominator_of(value).str() + "}";
 }

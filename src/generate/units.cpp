@@ -4,6 +4,7 @@
 #include <map>
 
 #include "generate/row_fields.hpp"
+#include "platewright/number/write.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/folded_name.hpp"
@@ -61,7 +62,7 @@ class UnitWriter {
         checked_word("exactness", fields.text("exactness").value_or(""), exactness_words());
     const std::string source = source_of(fields);
     const std::string size_text = ratio(*size);
-    named += "/// " + name + ": " + size->str() + " canonical units; " + exactness +
+    named += "/// " + name + ": " + as_fraction(*size) + " canonical units; " + exactness +
              ".\ninline constexpr NamedUnit<" + dimension_tags().at(dimension) + "> " +
              identifier(name) + "{" + size_text + ", " + literal(name) + "};\n";
     rows += "    {" + literal(name) + ", UnitDimension::" + dimension + ", " + size_text +

@@ -2,7 +2,7 @@
 
 #include "generate/row_fields.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
-#include "platewright/yield/bought.hpp"
+#include "platewright/problem/bought_words.hpp"
 
 namespace platewright::generate {
 namespace {

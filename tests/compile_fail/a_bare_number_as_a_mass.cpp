@@ -1,7 +1,7 @@
 // says: MassDimension
 // says: int
 // says: delete
-// never says: boost
+// never says: boost::
 // short
 // means: A number without a unit is used as a weight. Whether it meant grams, ounces or pounds, no
 // means: reader can tell.

@@ -1,6 +1,6 @@
 // says: VolumeDimension
 // says: MassDimension
-// never says: boost
+// never says: boost::
 // short
 // means: A weight is made from, or asked for in, a unit of another dimension, as in pounds out of
 // means: fluid ounces.

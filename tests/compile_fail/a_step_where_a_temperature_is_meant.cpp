@@ -1,6 +1,6 @@
 // says: Temperature
 // says: TemperatureStepDimension
-// never says: boost
+// never says: boost::
 // short
 // means: A step between two temperatures is used as a temperature. A step of 60 C is not the point
 // means: 60 C on the scale.

@@ -1,7 +1,7 @@
 // says: Temperature
 // says: TemperatureStepDimension
 // says: delete
-// never says: boost
+// never says: boost::
 // short
 // means: A temperature is compared with a step between temperatures.
 // do: Compare two temperatures, or two steps.

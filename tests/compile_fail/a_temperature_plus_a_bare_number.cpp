@@ -1,7 +1,7 @@
 // says: Temperature
 // says: int
 // says: delete
-// never says: boost
+// never says: boost::
 // short
 // means: A number without a unit is added to a temperature; five degrees of which scale?
 // do: Name the scale's step: `TemperatureStep::of(5, units::celsius_step)` or

@@ -1,6 +1,6 @@
 // says: Temperature
 // says: delete
-// never says: boost
+// never says: boost::
 // short
 // means: Two temperatures are added. 60 C and 5 C do not make 65 C of anything: a temperature is a
 // means: point on a scale, and only a step can be added to it.

@@ -1,6 +1,6 @@
 // says: TemperatureStepDimension
 // says: MassDimension
-// never says: boost
+// never says: boost::
 // short
 // means: A step between temperatures is asked for in a unit of another dimension.
 // do: Ask for it in `units::celsius_step` or `units::fahrenheit_step`.

@@ -1,6 +1,6 @@
 // says: Temperature
 // says: TemperatureStepDimension
-// never says: boost
+// never says: boost::
 // short
 // means: A temperature is used as a step between temperatures: a roast that rises by 5 C does not
 // means: rise by the point 5 C of the scale.

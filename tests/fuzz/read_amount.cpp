@@ -13,8 +13,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const std::string_view text(reinterpret_cast<const char*>(data), size);
   try {
     const LineAmount amount = read_line_amount(text, table, MeasuringSystem::us);
-    if (amount.low && amount.low->number < 0) std::abort();
-    if (amount.high && amount.high->number <= amount.low->number) std::abort();
+    if (amount.low() && amount.low()->number < 0) std::abort();
+    if (amount.high() && amount.high()->number <= amount.low()->number) std::abort();
   } catch (const Failure&) {
   }
   return 0;

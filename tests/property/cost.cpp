@@ -14,14 +14,15 @@ namespace {
 
 PlateCost cost_of(const Kitchen& kitchen, const Rational& factor) {
   const Recipe& recipe = kitchen.book.recipe("recipe 5");
-  return plate_cost(scale(recipe, plan_for_factor(recipe, factor)), kitchen.book, kitchen.prices);
+  return plate_cost(scale(recipe, plan_for_factor(recipe, factor, kitchen.book), kitchen.book),
+                    kitchen.book, kitchen.prices);
 }
 
 /// The ingredients of a recipe and of all that it uses, the long way round.
 std::set<std::string> ingredients_of(const RecipeBook& book, const std::string& name) {
   std::set<std::string> out;
   for (const RecipeLine& line : book.recipe(name).lines) {
-    if (line.is_recipe) {
+    if (book.recipe_of(line) != nullptr) {
       out.merge(ingredients_of(book, line.name));
     } else {
       out.insert(line.name);
@@ -48,7 +49,8 @@ TEST_CASE("lines sum to the total, as they are and as they are printed") {
     const Rational cent = fraction(1, 100);
     Rational printed_sum;
     for (const Rational& line : apportion(lines, cent)) printed_sum += line;
-    RC_ASSERT(printed_sum == amount_of(round_money(cost.total, minor_unit(2), Rounding::half_up)));
+    RC_ASSERT(printed_sum ==
+              amount_of(round_money(cost.total, minor_unit(Currency("USD")), Rounding::half_up)));
   }));
 }
 

@@ -16,7 +16,7 @@ Rational used_of(const Ingredient& ingredient, const Unit& unit, const Productio
   const auto add = [&](const ScaledRecipe& scaled) {
     for (const ScaledLine& line : scaled.lines) {
       if (line.line->name != ingredient.name) continue;
-      out += as_purchased(*line.amount.low, Stage::trimmed, ingredient, unit).number;
+      out += as_purchased(*line.amount.low(), Stage::trimmed, ingredient, unit).number;
     }
   };
   for (const DishPlan& dish : made.dishes) add(dish.scaled);
@@ -32,12 +32,12 @@ TEST_CASE("a recipe and its sub-recipes use up what is on hand, no more and no l
     const Recipe& recipe = kitchen.book.recipe("recipe 5");
     const Amount on_hand = random_weight();
     for (const auto& [name, ingredient] : kitchen.book.ingredients) {
-      const Production one =
-          plan_with_sub_recipes(scale(recipe, ScalePlan{}), kitchen.book, kitchen.prices);
+      const Production one = plan_with_sub_recipes(scale(recipe, ScalePlan{}, kitchen.book),
+                                                   kitchen.book, kitchen.prices);
       if (used_of(ingredient, on_hand.unit, one) == 0) continue;
       const ScalePlan plan = plan_for_short(recipe, name, on_hand, kitchen.book);
       const Production made =
-          plan_with_sub_recipes(scale(recipe, plan), kitchen.book, kitchen.prices);
+          plan_with_sub_recipes(scale(recipe, plan, kitchen.book), kitchen.book, kitchen.prices);
       RC_ASSERT(used_of(ingredient, on_hand.unit, made) == on_hand.number);
     }
   }));

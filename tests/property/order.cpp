@@ -68,9 +68,9 @@ TEST_CASE("every sub-recipe is made once, before those that use it, and in full"
     std::set<std::string> made;
     const auto take = [&](const ScaledRecipe& user) {
       for (const ScaledLine& line : user.lines) {
-        if (!line.line->is_recipe) continue;
+        if (line.recipe == nullptr) continue;
         RC_ASSERT(made.count(line.line->name) == 1U);
-        taken[line.line->name] += line.amount.low->canonical();
+        taken[line.line->name] += line.amount.low()->canonical();
       }
     };
     for (const SubRecipePlan& plan : occasion.production.sub_recipes) {

@@ -67,7 +67,7 @@ QuoteTerms all_terms() {
 
 TEST_CASE("with every term there is, costs, bill, deposit and balance add up") {
   CHECK(rc::check([] {
-    const Quote quote = make_quote(sum_of_money(), random_guests(), all_terms());
+    const Quote quote = make_quote(sum_of_money(), random_guests(), all_terms(), Currency("USD"));
     RC_ASSERT(quote.food + quote.q_factor + quote.labour_total + quote.extras_total +
                   quote.overhead + quote.contingency ==
               quote.cost);
@@ -86,7 +86,7 @@ TEST_CASE("with every term there is, costs, bill, deposit and balance add up") {
 
 TEST_CASE("one worker fewer would have too many guests") {
   CHECK(rc::check([] {
-    const Quote quote = make_quote(sum_of_money(), random_guests(), all_terms());
+    const Quote quote = make_quote(sum_of_money(), random_guests(), all_terms(), Currency("USD"));
     const LabourCost& server = quote.labour.back();
     const Rational each = *server.line.guests_per_worker;
     RC_ASSERT(server.workers * each >= quote.guests);
@@ -96,7 +96,8 @@ TEST_CASE("one worker fewer would have too many guests") {
 
 TEST_CASE("the parts of a quote add up") {
   CHECK(rc::check([] {
-    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
+    const Quote quote =
+        make_quote(sum_of_money(), random_guests(), random_terms(), Currency("USD"));
     RC_ASSERT(quote.food + quote.q_factor + quote.labour_total + quote.extras_total +
                   quote.overhead ==
               quote.cost);
@@ -110,7 +111,8 @@ TEST_CASE("the parts of a quote add up") {
 
 TEST_CASE("everything that is paid is a whole number of minor units") {
   CHECK(rc::check([] {
-    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
+    const Quote quote =
+        make_quote(sum_of_money(), random_guests(), random_terms(), Currency("USD"));
     const auto payable = [](const Money& sum) { return is_whole(amount_of(sum) * 100); };
     for (const QuoteLine& line : quote.lines) RC_ASSERT(payable(line.price));
     RC_ASSERT(payable(quote.subtotal));
@@ -122,7 +124,8 @@ TEST_CASE("everything that is paid is a whole number of minor units") {
 
 TEST_CASE("the price is rounded up by less than a step") {
   CHECK(rc::check([] {
-    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
+    const Quote quote =
+        make_quote(sum_of_money(), random_guests(), random_terms(), Currency("USD"));
     const Money step = quote.terms.round_up_to.value_or(money("0.01"));
     RC_ASSERT(is_whole(quote.price / step));
     RC_ASSERT(quote.price >= quote.exact_price);
@@ -132,7 +135,8 @@ TEST_CASE("the price is rounded up by less than a step") {
 
 TEST_CASE("a price from a margin has that margin, and likewise for the other rules") {
   CHECK(rc::check([] {
-    const Quote quote = make_quote(sum_of_money(), random_guests(), random_terms());
+    const Quote quote =
+        make_quote(sum_of_money(), random_guests(), random_terms(), Currency("USD"));
     const Money exact = quote.exact_price * quote.full_prices;
     switch (quote.terms.rule) {
       case PricingRule::margin:
@@ -154,10 +158,10 @@ TEST_CASE("a margin m and a mark-up m / (1 - m) ask the same price") {
     const Money food = sum_of_money();
     const auto guests = random_guests();
     terms.rule = PricingRule::margin;
-    const Quote margin = make_quote(food, guests, terms);
+    const Quote margin = make_quote(food, guests, terms, Currency("USD"));
     terms.rule = PricingRule::mark_up;
     terms.rule_share = terms.rule_share / (1 - terms.rule_share);
-    RC_ASSERT(make_quote(food, guests, terms).exact_price == margin.exact_price);
+    RC_ASSERT(make_quote(food, guests, terms, Currency("USD")).exact_price == margin.exact_price);
   }));
 }
 
@@ -191,8 +195,23 @@ TEST_CASE("what guaranteed guests pay is never less for fewer of them") {
     terms.conditions.guaranteed_guests = *rc::gen::inRange<std::int64_t>(1, 100);
     const Rational heads = *rc::gen::inRange<std::int64_t>(1, 120);
     const Money food = sum_of_money();
-    const Quote quote = make_quote(food, {{"adults", heads, 1}}, terms);
+    const Quote quote = make_quote(food, {{"adults", heads, 1}}, terms, Currency("USD"));
     const Rational paid = std::max(heads, *terms.conditions.guaranteed_guests);
     RC_ASSERT(quote.subtotal - quote.minimum_raise == *terms.agreed_price * paid);
+  }));
+}
+
+TEST_CASE("the cost of an event, its inverse and its slope agree exactly") {
+  CHECK(rc::check([] {
+    const Money food = sum_of_money();
+    const Quote quote = make_quote(food, random_guests(), all_terms(), Currency("USD"));
+    const CostOfFood cost = cost_of_food(quote);
+    RC_ASSERT(cost.parts(food).cost == quote.cost);
+    RC_ASSERT(quote.food + quote.q_factor + quote.labour_total + quote.extras_total +
+                  quote.overhead + quote.contingency ==
+              quote.cost);
+    RC_ASSERT(cost.food_for(quote.cost) == food);
+    const Money more = sum_of_money();
+    RC_ASSERT(cost.parts(food + more).cost - quote.cost == more * cost.slope());
   }));
 }

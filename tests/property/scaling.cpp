@@ -15,13 +15,23 @@ namespace {
 
 constexpr const char* amounts[] = {"2 lb", "3 1/2 cups", "7 cloves", "1-2 tbsp", "to taste"};
 
+/// A book that knows that a litre of the meat weighs 2 lb.
+RecipeBook meat_by_volume() {
+  RecipeBook out;
+  Ingredient meat = ingredient("x");
+  meat.weights.rows = {weighing("1 L", pounds(2))};
+  out.add(meat);
+  return out;
+}
+const RecipeBook meat = meat_by_volume();
+
 /// A line for every rule and every kind of amount; roasts of 8 lb in tubs of 10 L for one.
 Recipe every_rule() {
   Recipe out = recipe_for("all", 10, {});
   for (const ScalingRuleName& row : scaling_rule_names) {
     for (const char* text : amounts) out.lines.push_back(line("x", text, row.rule));
   }
-  out.tested = TestedPieces{1, "leg", pounds(8), Volume::of(4, units::litre)};
+  out.tested = TestedPieces{1, "leg", pounds(8)};
   out.vessel = RecipeVessel{"tub", Volume::of(10, units::litre), Rational(1), ""};
   return out;
 }
@@ -34,7 +44,6 @@ Recipe rewritten(const ScaledRecipe& scaled) {
   out.makes.portions = scaled.plan.portions;
   out.largest_batch = out.largest_batch.value_or(1) / scaled.plan.factor;
   if (out.tested) {
-    out.tested->volume = *out.tested->volume * (*scaled.plan.piece_weight / out.tested->weight);
     out.tested->count = *scaled.plan.pieces;
     out.tested->weight = *scaled.plan.piece_weight;
   }
@@ -57,10 +66,10 @@ TEST_CASE("by a and then by b is by ab, for every rule but the published ones") 
     const Rational a = small_count();
     const Rational ab = a * small_count();
     const Mass light = Mass::of(*rc::gen::inRange<std::int64_t>(4, 17), units::pound);
-    const ScaledRecipe first = scale(recipe, plan_for_pieces(recipe, a, light));
+    const ScaledRecipe first = scale(recipe, plan_for_pieces(recipe, a, meat, light), meat);
     const Recipe between = rewritten(first);
-    const ScaledRecipe then = scale(between, plan_for_pieces(between, ab, light));
-    const ScaledRecipe at_once = scale(recipe, plan_for_pieces(recipe, ab, light));
+    const ScaledRecipe then = scale(between, plan_for_pieces(between, ab, meat, light), meat);
+    const ScaledRecipe at_once = scale(recipe, plan_for_pieces(recipe, ab, meat, light), meat);
     for (std::size_t i = 0; i < recipe.lines.size(); ++i) {
       if (is_published(recipe.lines[i].scale)) continue;
       RC_ASSERT(then.lines[i].amount == at_once.lines[i].amount);
@@ -77,9 +86,9 @@ TEST_CASE("by any a and then by any b is by ab, where nothing is whole") {
     }
     const Rational a = random_number(20);
     const Rational b = random_number(20);
-    const Recipe between = rewritten(scale(recipe, plan_for_factor(recipe, a)));
-    const ScaledRecipe then = scale(between, plan_for_factor(between, b));
-    const ScaledRecipe at_once = scale(recipe, plan_for_factor(recipe, a * b));
+    const Recipe between = rewritten(scale(recipe, plan_for_factor(recipe, a, meat), meat));
+    const ScaledRecipe then = scale(between, plan_for_factor(between, b, meat), meat);
+    const ScaledRecipe at_once = scale(recipe, plan_for_factor(recipe, a * b, meat), meat);
     for (std::size_t i = 0; i < recipe.lines.size(); ++i) {
       RC_ASSERT(then.lines[i].amount == at_once.lines[i].amount);
     }
@@ -106,12 +115,14 @@ TEST_CASE("the published rules for spices depend on the tested batch") {
 // is four; 2 1/4 batches are three.
 TEST_CASE("what is counted in whole batches depends on what one batch is") {
   const Recipe recipe = recipe_for("gratin", 10, {line("butter", "1 oz", ScalingRule::by_batch)});
-  Recipe between = rewritten(scale(recipe, plan_for_factor(recipe, fraction(3, 2))));
+  Recipe between = rewritten(scale(recipe, plan_for_factor(recipe, fraction(3, 2), meat), meat));
   between.largest_batch.reset();
-  const auto then = scale(between, plan_for_factor(between, fraction(3, 2))).lines[0].amount;
-  const auto at_once = scale(recipe, plan_for_factor(recipe, fraction(9, 4))).lines[0].amount;
-  CHECK(then.low == amount("4 oz"));
-  CHECK(at_once.low == amount("3 oz"));
+  const auto then =
+      scale(between, plan_for_factor(between, fraction(3, 2), meat), meat).lines[0].amount;
+  const auto at_once =
+      scale(recipe, plan_for_factor(recipe, fraction(9, 4), meat), meat).lines[0].amount;
+  CHECK(then.low() == amount("4 oz"));
+  CHECK(at_once.low() == amount("3 oz"));
 }
 
 TEST_CASE("the scaled weights sum to the scaled sum of the weights") {
@@ -119,14 +130,15 @@ TEST_CASE("the scaled weights sum to the scaled sum of the weights") {
     Recipe recipe = recipe_for("sum", 10, {});
     Rational before;
     for (int i = 0; i < 5; ++i) {
-      recipe.lines.push_back(line("x", "1 g"));
-      recipe.lines.back().amount.low = random_weight();
-      before += recipe.lines.back().amount.low->canonical();
+      const Amount weight = random_weight();
+      recipe.lines.push_back(line("x", weight));
+      before += weight.canonical();
     }
     const Rational factor = random_number(50);
     Rational after;
-    for (const ScaledLine& line : scale(recipe, plan_for_factor(recipe, factor)).lines) {
-      after += line.amount.low->canonical();
+    for (const ScaledLine& line :
+         scale(recipe, plan_for_factor(recipe, factor, meat), meat).lines) {
+      after += line.amount.low()->canonical();
     }
     RC_ASSERT(after == before * factor);
   }));

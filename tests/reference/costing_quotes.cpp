@@ -24,7 +24,8 @@ Quote invoice(bool service_taxed) {
   terms.tax = printed("0.08625");
   const Rational reduced = fraction(35, 107);
   return make_quote(money("9760.00"),
-                    {{"adults", 85, 1}, {"crew", 8, reduced}, {"children", 11, reduced}}, terms);
+                    {{"adults", 85, 1}, {"crew", 8, reduced}, {"children", 11, reduced}}, terms,
+                    Currency("USD"));
 }
 
 }  // namespace
@@ -37,10 +38,11 @@ TEST_CASE("a food cost of 25 %: 173.89 for 200") {
   kitchen.add(recipe_for("stew for 200", 200, {line("stew", "50 lb")}));
   const Recipe& recipe = kitchen.book.recipe("stew for 200");
   const PlateCost cost =
-      plate_cost(scale(recipe, plan_for_factor(recipe, 1)), kitchen.book, kitchen.prices);
+      plate_cost(scale(recipe, plan_for_factor(recipe, 1, kitchen.book), kitchen.book),
+                 kitchen.book, kitchen.prices);
   CHECK(cost.per_portion == money("0.86945"));
   const Quote quote = make_quote(cost.total, {{"guests", 200, 1}},
-                                 terms_of(PricingRule::food_cost, fraction(1, 4)));
+                                 terms_of(PricingRule::food_cost, fraction(1, 4)), Currency("USD"));
   CHECK(quote.exact_price == money("3.4778"));
   CHECK(quote.price == money("3.48"));
   const Money price = price_at_food_cost(*cost.per_portion, fraction(1, 4));
@@ -58,7 +60,8 @@ TEST_CASE("an event for 50 guests of two servings: 62.10 a guest, quoted 64") {
   terms.extras = {{"overhead of an event", money(fraction(200000, 150)), false},
                   {"profit of an event", money(fraction(120000, 150)), false}};
   terms.round_up_to = money("2");
-  const Quote quote = make_quote(money("6.52") * Rational(100), {{"guests", 50, 1}}, terms);
+  const Quote quote =
+      make_quote(money("6.52") * Rational(100), {{"guests", 50, 1}}, terms, Currency("USD"));
   CHECK(quote.food == money("652.00"));
   CHECK(quote.labour_total == money("320.00"));
   CHECK(down_to(amount_of(quote.extras[0].cost), 1) == 1333);
@@ -94,8 +97,10 @@ TEST_CASE("a caterer's invoice in New York: a voluntary tip is not taxed") {
 TEST_CASE("a margin of 40 % is not a mark-up of 40 %") {
   const std::vector<PayingGuests> guest{{"guest", 1, 1}};
   const Rational share = fraction(2, 5);
-  const Quote margin = make_quote(money("60"), guest, terms_of(PricingRule::margin, share));
-  const Quote mark_up = make_quote(money("60"), guest, terms_of(PricingRule::mark_up, share));
+  const Quote margin =
+      make_quote(money("60"), guest, terms_of(PricingRule::margin, share), Currency("USD"));
+  const Quote mark_up =
+      make_quote(money("60"), guest, terms_of(PricingRule::mark_up, share), Currency("USD"));
   CHECK(margin.price == money("100.00"));
   CHECK(margin.margin_share == share);
   CHECK(margin.mark_up_share == fraction(2, 3));

@@ -5,7 +5,7 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
-#include "platewright/costing/currency.hpp"
+#include "platewright/quantity/currency.hpp"
 #include "support/catch.hpp"
 
 using namespace platewright;

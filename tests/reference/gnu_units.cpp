@@ -110,7 +110,7 @@ TEST_CASE("every unit has the size that GNU units gives it") {
   REQUIRE(answers.size() == asked.size());
   const UnitTable table;
   for (std::size_t i = 0; i < asked.size(); ++i) {
-    const Rational size = table.look_up(asked[i].unit, MeasuringSystem::any).size();
+    const Rational size = table.find(asked[i].unit, MeasuringSystem::any).size();
     INFO(asked[i].unit << ": " << as_exact(size) << " here, " << answers[i] << " there");
     CHECK(agrees(size, answers[i]));
   }
@@ -129,8 +129,8 @@ TEST_CASE("any two units of one dimension convert as GNU units converts them") {
     for (const Question& to : all) {
       if (from.canonical != to.canonical) continue;
       pairs.push_back({from.unit + " in " + to.unit, from.expression, to.expression});
-      ours.push_back(table.look_up(from.unit, MeasuringSystem::any).size() /
-                     table.look_up(to.unit, MeasuringSystem::any).size());
+      ours.push_back(table.find(from.unit, MeasuringSystem::any).size() /
+                     table.find(to.unit, MeasuringSystem::any).size());
     }
   }
   REQUIRE(pairs.size() > 3000);
@@ -157,7 +157,7 @@ TEST_CASE("a measure that GNU units is not asked for says why") {
 // A class sheet of 2012 (trade calculations) prints "US gallon = 3.6 L"; NIST SP 811, appendix B.8:
 // 3.785 411 784 L.
 TEST_CASE("a gallon that is printed wrong would be noticed") {
-  const Rational gallon = UnitTable().look_up("US gallon", MeasuringSystem::any).size();
+  const Rational gallon = UnitTable().find("US gallon", MeasuringSystem::any).size();
   CHECK(as_exact(gallon) == "3785.411784");
   CHECK(gallon != 3600);
 }

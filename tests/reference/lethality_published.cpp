@@ -34,7 +34,7 @@ void each_row_just_met(const LethalityStandard& standard) {
   const TemperatureStep little = TemperatureStep::of(fraction(1, 10), units::fahrenheit_step);
   for (const LethalityStep& step : standard.steps) {
     INFO(standard.food << " " << standard.reduction << " "
-                       << step.at.in_fahrenheit().convert_to<double>() << " F");
+                       << nearest_double(step.at.in_fahrenheit()) << " F");
     const LethalityCheck met = check_lethality(held_at(step.at, step.hold), standard);
     CHECK(met.met());
     // A tenth of a degree below, the next lower step counts, whose hold is longer or, where both

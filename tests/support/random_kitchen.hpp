@@ -24,18 +24,15 @@ namespace detail {
 
 inline void add_ingredient(Kitchen& kitchen, const std::string& name) {
   const Rational yield = fraction(*rc::gen::inRange<std::int64_t>(1, 21), 20);
-  Purchase purchase;
-  purchase.content = random_weight();
-  purchase.price = money(fraction(*rc::gen::inRange<std::int64_t>(1, 10000), 100));
-  purchase.supplier = *rc::gen::element<std::string>("the market", "the butcher", "");
-  kitchen.add(ingredient(name, yield), purchase);
+  const Amount content = random_weight();
+  const Money price = money(fraction(*rc::gen::inRange<std::int64_t>(1, 10000), 100));
+  const auto supplier = *rc::gen::element<std::string>("the market", "the butcher", "");
+  kitchen.add(ingredient(name, yield), builders::pack(content, price, supplier));
   kitchen.book.ingredients[name].allergens = {name};
 }
 
-inline RecipeLine random_line(std::string name, bool is_recipe) {
-  RecipeLine out = is_recipe ? from_recipe(std::move(name), "1 g") : line(std::move(name), "1 g");
-  out.amount.low = random_weight();
-  return out;
+inline RecipeLine random_line(std::string name) {
+  return line(std::move(name), random_weight());
 }
 
 }  // namespace detail
@@ -52,12 +49,12 @@ inline Kitchen random_kitchen() {
     const int bought = *rc::gen::inRange(1, 4);
     for (int j = 0; j < bought; ++j) {
       const std::string name = "ingredient " + std::to_string(*rc::gen::inRange(0, 5));
-      recipe.lines.push_back(detail::random_line(name, false));
+      recipe.lines.push_back(detail::random_line(name));
     }
     const int made = i == 0 ? 0 : *rc::gen::inRange(0, 3);
     for (int j = 0; j < made; ++j) {
       const std::string name = "recipe " + std::to_string(*rc::gen::inRange(0, i));
-      recipe.lines.push_back(detail::random_line(name, true));
+      recipe.lines.push_back(detail::random_line(name));
     }
     out.add(std::move(recipe));
   }

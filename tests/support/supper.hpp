@@ -27,11 +27,10 @@ inline Ingredient lamb_leg() {
 }
 
 inline Recipe roast_lamb() {
-  Recipe out =
-      recipe_for("roast lamb", 10,
-                 {line("lamb leg", "7.5 lb"), line("garlic", "8 cloves", ScalingRule::by_surface),
-                  line("olive oil", "2 tbsp"), from_recipe("green sauce", "2 cups"),
-                  line("salt", "to taste")});
+  Recipe out = recipe_for(
+      "roast lamb", 10,
+      {line("lamb leg", "7.5 lb"), line("garlic", "8 cloves", ScalingRule::by_surface),
+       line("olive oil", "2 tbsp"), line("green sauce", "2 cups"), line("salt", "to taste")});
   out.tested = TestedPieces{1, "leg", Mass::of(fraction(15, 2), units::pound)};
   out.oven = {{Temperature::fahrenheit(450), time_of("25 min"), std::nullopt},
               {Temperature::fahrenheit(325), std::nullopt, Temperature::fahrenheit(130)}};
@@ -70,14 +69,14 @@ inline Kitchen supper_kitchen() {
   out.add(paste);
   Recipe sauce = recipe_making(
       "green sauce", "1 qt",
-      {from_recipe("anchovy paste", "1/4 cup"), line("parsley", "4 oz"),
-       line("olive oil", "2 cups"), line("water", "1/2 cup"), line("salt", "to taste")});
+      {line("anchovy paste", "1/4 cup"), line("parsley", "4 oz"), line("olive oil", "2 cups"),
+       line("water", "1/2 cup"), line("salt", "to taste")});
   sauce.steps = {{"Let it stand.", {}, TimeSpan{time_of("1 h"), time_of("2 h")}, false, {}}};
   out.add(sauce);
   out.add(detail::roast_lamb());
-  out.add(recipe_for("flat bread", 20,
-                     {line("flour", "2-3 lb"), line("garlic", "10 cloves"),
-                      from_recipe("anchovy paste", "1/2 cup")}));
+  out.add(recipe_for(
+      "flat bread", 20,
+      {line("flour", "2-3 lb"), line("garlic", "10 cloves"), line("anchovy paste", "1/2 cup")}));
   return out;
 }
 

@@ -81,7 +81,7 @@ std::vector<Question> all_pairs(const UnitTable& table) {
 std::vector<Question> namesakes(const UnitTable& table) {
   std::vector<Question> out;
   for (const Disagreement& known : known_disagreements()) {
-    const Unit unit = table.look_up(known.unit, MeasuringSystem::any);
+    const Unit unit = table.find(known.unit, MeasuringSystem::any);
     const bool is_weight = unit.dimension() == UnitDimension::mass;
     out.push_back({known.code, is_weight ? "g" : "mL", unit.size()});
   }

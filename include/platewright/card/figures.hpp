@@ -1,25 +1,21 @@
 #pragma once
 // Cells for the figures that most sheets have: the exact value, rounded once, in its usual writing.
 
-#include <string>
-
 #include "platewright/card/cell.hpp"
 #include "platewright/card/number_text.hpp"
 
 namespace platewright {
 
 /// Money in units of its currency, rounded half up to the minor unit: `1234.50 USD`.
-inline Cell money_cell(const Rational& amount, const std::string& currency,
-                       unsigned minor_digits = 2) {
-  return figure_as(money_text(amount, minor_digits) + " " + currency, amount,
-                   as_decimal(amount, minor_digits), currency);
+inline Cell money_cell(const Rational& amount, const Currency& currency) {
+  return figure_as(money_text(amount, currency) + " " + currency.code(), amount,
+                   as_decimal(amount, currency.minor_digits()), currency.code());
 }
 
 /// The same without the currency, which the heading of the column names.
-inline Cell bare_money_cell(const Rational& amount, const std::string& currency,
-                            unsigned minor_digits = 2) {
-  return figure_as(money_text(amount, minor_digits), amount, as_decimal(amount, minor_digits),
-                   currency);
+inline Cell bare_money_cell(const Rational& amount, const Currency& currency) {
+  return figure_as(money_text(amount, currency), amount,
+                   as_decimal(amount, currency.minor_digits()), currency.code());
 }
 
 /// A share (5/8) as per cent (`62.5 %`); the exact value is in per cent too.
@@ -44,9 +40,10 @@ inline Cell celsius_cell(const Temperature& temperature) {
                    as_decimal(temperature.in_celsius(), 0), "C");
 }
 
-/// A time span, given in minutes.
-inline Cell duration_cell(const Rational& minutes) {
-  return figure_as(duration_text(minutes), minutes, as_short_decimal(minutes, 0), "min");
+/// A time span, given in minutes; shown in hundredths of one under ten.
+inline Cell duration_cell(const Rational& minutes, Rounding rounding) {
+  return figure_as(duration_text(minutes, rounding), minutes,
+                   as_short_decimal(minutes, minutes < 10 ? 2 : 0, rounding), "min");
 }
 
 }  // namespace platewright

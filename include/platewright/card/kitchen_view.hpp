@@ -31,8 +31,9 @@ class KitchenView {
   Cell measure(const LineAmount& amount) const;
   /// A capacity in kitchen measures.
   std::string capacity(const Volume& volume) const;
-  /// A weight as the scale shows it.
-  Cell weight(const Mass& mass) const;
+  /// A weight as the scale shows it, rounded in the direction named: up for what is bought or taken
+  /// from the store, down for what is served or left.
+  Cell weight(const Mass& mass, Rounding rounding) const;
   /// What `amount` of an ingredient weighs; an empty cell where its weight is not known, or
   /// where a scale does not show it within a tenth.
   Cell weight_of(const LineAmount& amount, const IngredientWeights& weights) const;

@@ -14,10 +14,10 @@ namespace platewright {
 /// An amount, converted.
 struct MeasureAnswer {
   Amount asked;
-  std::optional<Amount> converted;            ///< nothing where no unit was asked for
-  std::string ingredient;                     ///< empty where the units alone decide
-  std::vector<const MeasureWeight*> through;  ///< the weights that it went through
-  std::vector<OtherAnswer> others;            ///< what other measures of the food would have given
+  std::optional<Amount> converted = {};            ///< nothing where no unit was asked for
+  std::string ingredient = {};                     ///< empty where the units alone decide
+  std::vector<const MeasureWeight*> through = {};  ///< the weights that it went through
+  std::vector<OtherAnswer> others = {};  ///< what other measures of the food would have given
 };
 
 Sheet measure_sheet(const MeasureAnswer& answer, const KitchenView& view);

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "platewright/number/write.hpp"
+#include "platewright/quantity/currency.hpp"
 #include "platewright/quantity/temperature.hpp"
 
 namespace platewright {
@@ -23,10 +24,9 @@ inline std::string with_thousands(std::string decimal) {
   return decimal;
 }
 
-/// An amount of money to the minor unit of its currency (`minor_digits` is 2 for USD, 0 for JPY),
-/// without the name of the currency.
-inline std::string money_text(const Rational& amount, unsigned minor_digits = 2) {
-  return with_thousands(as_decimal(amount, minor_digits));
+/// An amount of money to the minor unit of its currency, without the currency's name.
+inline std::string money_text(const Rational& amount, const Currency& currency) {
+  return with_thousands(as_decimal(amount, currency.minor_digits()));
 }
 
 /// A share as per cent: 5/8 is `62.5 %`. `places` is the most decimals; zeros at the end are not
@@ -53,24 +53,28 @@ inline std::string celsius_text(const Temperature& temperature) {
          as_decimal(temperature.in_fahrenheit(), 0) + " \u00B0F)";
 }
 
-/// A time span rounded to whole minutes: `25 min`, `1 h 25 min`, `48 h`, from 72 hours on with
-/// days: `3 d 1 h`; what is shorter than a minute in whole seconds: `45 s`. `minutes` may have a
+/// A time span in whole seconds under ten minutes and in whole minutes from there on, rounded as is
+/// named: up for what is held or waited for, down for what must not be exceeded. `25 min`, `2 min
+/// 14 s`, `45 s`, `1 h 25 min`, `48 h`, from 72 hours on with days: `3 d 1 h`. `minutes` may have a
 /// fraction and must not be negative.
-inline std::string duration_text(const Rational& minutes) {
-  const Integer seconds = steps_of(minutes * 60, Rational(1), Rounding::half_up);
-  if (seconds > 0 && seconds < 60) return seconds.str() + " s";
-  const Integer whole = steps_of(minutes, Rational(1), Rounding::half_up);
-  const Integer days = whole < 72 * 60 ? Integer(0) : Integer(whole / 1440);
-  const Integer hours = whole / 60 - days * 24;
+inline std::string duration_text(const Rational& minutes, Rounding rounding) {
   std::string out;
   const auto append = [&](const Integer& number, const char* unit) {
     if (number == 0) return;
     out += (out.empty() ? "" : " ") + number.str() + unit;
   };
+  if (minutes < 10) {
+    const Integer seconds = steps_of(minutes * 60, Rational(1), rounding);
+    append(seconds / 60, " min");
+    append(seconds % 60, " s");
+    return out.empty() ? "0 min" : out;
+  }
+  const Integer whole = steps_of(minutes, Rational(1), rounding);
+  const Integer days = whole < 72 * 60 ? Integer(0) : Integer(whole / 1440);
   append(days, " d");
-  append(hours, " h");
+  append(whole / 60 - days * 24, " h");
   append(whole % 60, " min");
-  return out.empty() ? "0 min" : out;
+  return out;
 }
 
 }  // namespace platewright

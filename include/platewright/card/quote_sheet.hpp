@@ -15,13 +15,12 @@ namespace platewright {
 
 /// The caterer's sheet. The printed costs sum to the printed cost of the event. `break_even` is the
 /// number of guests that `platewright::break_even` gives.
-Sheet quote_sheet(const Event& event, const Quote& quote, const std::optional<Integer>& break_even,
-                  const std::string& currency);
+Sheet quote_sheet(const Event& event, const Quote& quote, const std::optional<Integer>& break_even);
 
 /// The client's sheet: menu, allergens, undercooked food, prices, charges, conditions and lines to
 /// sign on. No cost and no margin stands on it. `notices` are those of the event's dishes.
 Sheet client_quote_sheet(const Event& event, const Quote& quote,
-                         const std::vector<DishNotice>& notices, const std::string& currency);
+                         const std::vector<DishNotice>& notices);
 
 /// Why one line or figure of the quote, or of the plate costs behind it, is what it is: its inputs
 /// and its formula. A line is named as the sheets print it; break-even alone has no formula, since

@@ -6,14 +6,16 @@
 #include <vector>
 
 #include "platewright/card/blocks.hpp"
+#include "platewright/card/sheet_kind.hpp"
 
 namespace platewright {
 
 /// The plain value between the computations and the writers. A builder fills it; `write_text`,
 /// `write_markdown`, `write_csv` and `write_json` turn it into bytes and compute nothing.
 struct Sheet {
-  /// What kind of sheet it is, in snake_case: `card`, `cost`, `quote`. Part of the interface.
-  std::string kind;
+  explicit Sheet(SheetKind of) : kind(of) {}
+
+  SheetKind kind;
   std::string title;
   /// Lines below the title: for whom, how many, on what the sheet rests.
   std::vector<std::string> subtitles;

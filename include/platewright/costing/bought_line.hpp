@@ -17,7 +17,8 @@ namespace platewright {
 inline std::optional<Mass> supplied_piece_weight(const Recipe& recipe, const RecipeBook& book,
                                                  const PriceList& prices) {
   const RecipeLine* line = piece_line(recipe, book);
-  const PriceEntry* entry = line == nullptr || line->is_recipe ? nullptr : prices.find(line->name);
+  const PriceEntry* entry =
+      line == nullptr || book.recipe_of(*line) != nullptr ? nullptr : prices.find(line->name);
   if (entry == nullptr || entry->purchases.empty()) return std::nullopt;
   const Purchase& purchase = entry->purchases.front();
   if (!purchase.by_the_piece || purchase.content.dimension() != UnitDimension::mass) {
@@ -85,5 +86,6 @@ inline const Purchase* preferred_purchase(const std::string& ingredient, const P
   }
   return &entry->purchases.front();
 }
+const Purchase* preferred_purchase(const std::string&, const PriceList&&, const Place&) = delete;
 
 }  // namespace platewright

@@ -85,7 +85,7 @@ inline PriceList with_newest_first(PriceList history) {
 /// before anything is multiplied by it, as some printed sheets do. Not exact: only for whoever has
 /// to agree with such a sheet.
 inline PriceList with_unit_prices_rounded(PriceList prices) {
-  const Money minor = minor_unit(prices.minor_digits);
+  const Money minor = minor_unit(prices.currency);
   for (auto& [name, entry] : prices.entries) {
     for (Purchase& purchase : entry.purchases) {
       purchase.price = round_money(unit_price(purchase).price, minor, Rounding::half_up) *

@@ -3,12 +3,18 @@
 
 #include <vector>
 
+#include "platewright/costing/cost_of_food.hpp"
 #include "platewright/costing/plate_price.hpp"
 #include "platewright/costing/quote.hpp"
 #include "platewright/costing/quote_checks.hpp"
 #include "platewright/costing/round_money.hpp"
 
 namespace platewright {
+
+/// How the cost of this quote's event follows from that of its food.
+inline CostOfFood cost_of_food(const Quote& quote) {
+  return {quote.terms, quote.labour_total + quote.extras_total};
+}
 
 namespace detail {
 
@@ -17,7 +23,7 @@ inline Rational workers_for(const LabourLine& line, const Rational& guests) {
 }
 
 inline void add_extras(Quote& quote) {
-  const Money minor = minor_unit(quote.minor_digits);
+  const Money minor = minor_unit(quote.currency);
   for (const ExtraLine& line : quote.terms.extras) {
     const Rational count = line.per_guest ? quote.guests : Rational(1);
     const Money cost = line.price * count;
@@ -33,7 +39,6 @@ inline void add_extras(Quote& quote) {
 
 inline void add_costs(Quote& quote) {
   const QuoteTerms& terms = quote.terms;
-  quote.q_factor = quote.food * terms.q_factor;
   for (const LabourLine& line : terms.labour) {
     const Rational workers = workers_for(line, quote.guests);
     const Duration time = line.time * workers;
@@ -42,10 +47,11 @@ inline void add_costs(Quote& quote) {
     quote.labour_total += quote.labour.back().cost;
   }
   add_extras(quote);
-  const Money direct = quote.food + quote.q_factor + quote.labour_total + quote.extras_total;
-  quote.overhead = direct * terms.overhead + terms.overhead_of_event;
-  quote.contingency = (direct + quote.overhead) * terms.contingency;
-  quote.cost = direct + quote.overhead + quote.contingency;
+  const EventCostParts parts = cost_of_food(quote).parts(quote.food);
+  quote.q_factor = parts.q_factor;
+  quote.overhead = parts.overhead;
+  quote.contingency = parts.contingency;
+  quote.cost = parts.cost;
 }
 
 /// What is off at this number of guests; nothing below the first step.
@@ -90,7 +96,7 @@ inline void add_lines(Quote& quote, const std::vector<PayingGuests>& guests) {
     const Money price = kind.price_share == 1
                             ? quote.price
                             : round_money(quote.price * kind.price_share,
-                                          minor_unit(quote.minor_digits), Rounding::half_up);
+                                          minor_unit(quote.currency), Rounding::half_up);
     quote.lines.push_back({kind, price, price * kind.count});
     quote.subtotal += quote.lines.back().amount;
   }
@@ -106,14 +112,14 @@ inline void add_price(Quote& quote) {
   quote.target = target_of(quote);
   quote.step_off = step_off(terms, quote.guests);
   quote.exact_price = quote.target / quote.full_prices * Rational(1 - quote.step_off);
-  const Money step = terms.round_up_to.value_or(minor_unit(quote.minor_digits));
+  const Money step = terms.round_up_to.value_or(minor_unit(quote.currency));
   quote.price = terms.agreed_price.value_or(round_money(quote.exact_price, step, Rounding::up));
 }
 
 inline void add_charges(Quote& quote) {
   const QuoteTerms& terms = quote.terms;
   const auto share_of = [&](const Money& sum, const Rational& share) {
-    return round_money(sum * share, minor_unit(quote.minor_digits), Rounding::half_up);
+    return round_money(sum * share, minor_unit(quote.currency), Rounding::half_up);
   };
   if (terms.price_taxed) quote.taxed += quote.subtotal;
   for (const ExtraCost& extra : quote.billed) {
@@ -148,22 +154,19 @@ inline void add_outcome(Quote& quote) {
 
 }  // namespace detail
 
-/// The quote for `food` (the plate costs of all dishes) and these guests, in a currency with so
-/// many decimals. cost = ((food x (1 + Q) + labour + extras) x (1 + overhead) + overhead of the
-/// event) x (1 + contingency); the price of a guest is rounded up to its step, or to the minor unit
-/// where there is none. Service charge, gratuity, tax and extras that are billed at cost are not
-/// the caterer's income here: margin and food cost look at the subtotal. Throws Failure
-/// for shares outside their range (a margin of 100 % or more, a food-cost share of 0, a tax above
-/// 100 %), a cost of 0 or less, a price step of 0 or less, figures below 0, and for no guest who
-/// pays.
+/// The quote for `food` (the plate costs of all dishes) and these guests, in this currency. cost =
+/// ((food x (1 + Q) + labour + extras) x (1 + overhead) + overhead of the event) x (1 +
+/// contingency); the price of a guest is rounded up to its step, or to the minor unit where there
+/// is none. Service charge, gratuity, tax and extras that are billed at cost are not the caterer's
+/// income here: margin and food cost look at the subtotal. Throws Failure for shares outside their
+/// range (a margin of 100 % or more, a food-cost share of 0, a tax above 100 %), a cost of 0 or
+/// less, a price step of 0 or less, figures below 0, and for no guest who pays.
 inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& guests,
-                        const QuoteTerms& terms, unsigned minor_digits = 2) {
+                        const QuoteTerms& terms, const Currency& currency) {
   detail::check_terms(terms);
   check_guests(guests);
   check_not_negative("a cost of the food", food);
-  Quote quote;
-  quote.terms = terms;
-  quote.minor_digits = minor_digits;
+  Quote quote{terms, currency};
   quote.food = food;
   for (const PayingGuests& kind : guests) {
     quote.guests += kind.count;

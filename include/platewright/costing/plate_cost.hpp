@@ -58,6 +58,9 @@ struct PlateCost {
 class PlateCosting {
  public:
   PlateCosting(const RecipeBook& book, const PriceList& prices) : book_(book), prices_(prices) {}
+  PlateCosting(const RecipeBook&&, const PriceList&) = delete;
+  PlateCosting(const RecipeBook&, const PriceList&&) = delete;
+  PlateCosting(const RecipeBook&&, const PriceList&&) = delete;
 
   /// Sub-recipes are costed by what they yield: cost of one batch / what it makes x what is used,
   /// to any depth. Throws Failure for an ingredient without a price, an amount that does not lead
@@ -67,7 +70,7 @@ class PlateCosting {
     PlateCost out;
     out.recipe = scaled.recipe->name;
     for (const ScaledLine& line : scaled.lines) {
-      out.lines.push_back(line.line->is_recipe ? recipe_line(line) : bought_line(scaled, line));
+      out.lines.push_back(line.recipe != nullptr ? recipe_line(line) : bought_line(scaled, line));
       out.total += out.lines.back().cost;
     }
     if (out.total > Money{}) {
@@ -90,7 +93,7 @@ class PlateCosting {
     }
     const Recipe& recipe = book_.recipe(name);
     under_way_.push_back(name);
-    PlateCost whole = cost(scale(recipe, plan_for_factor(recipe, 1)));
+    PlateCost whole = cost(scale(recipe, plan_for_factor(recipe, 1, book_), book_));
     under_way_.pop_back();
     return batches_.emplace(name, std::move(whole)).first->second;
   }
@@ -100,7 +103,7 @@ class PlateCosting {
     CostLine out;
     out.name = line.line->name;
     out.part = line.line->part;
-    out.is_recipe = line.line->is_recipe;
+    out.is_recipe = line.recipe != nullptr;
     out.to_taste = line.amount.to_taste();
     out.written = line.amount;
     out.used = amount_to_buy(line.amount);
@@ -111,7 +114,7 @@ class PlateCosting {
     CostLine out = begun(line);
     if (!out.used) return out;
     try {
-      const Rational batches = batches_for(book_.recipe(out.name), *out.used);
+      const Rational batches = batches_for(*line.recipe, *out.used);
       out.purchased = out.used;
       out.cost = batch(out.name).total * batches;
       if (out.used->number > 0) {

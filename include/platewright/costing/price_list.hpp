@@ -3,24 +3,36 @@
 
 #include <map>
 #include <string>
+#include <utility>
 
 #include "platewright/costing/purchase.hpp"
+#include "platewright/problem/catalogue/larders.hpp"
+#include "platewright/problem/failure.hpp"
 
 namespace platewright {
 
 struct PriceList {
-  std::string currency = "USD";  ///< ISO 4217 code
-  unsigned minor_digits = 2;     ///< decimals of the currency's minor unit (ISO 4217)
-  std::map<std::string, PriceEntry> entries;
+  Currency currency = Currency("USD");
+  std::map<std::string, PriceEntry> entries = {};
   /// By supplier, the least that an order must come to.
   std::map<std::string, Money> minimum_orders = {};
   /// By code, the currencies that prices may be written in beside the list's own.
   std::map<std::string, ForeignCurrency> exchange_rates = {};
 
-  const PriceEntry* find(const std::string& ingredient) const {
+  /// Throws Failure for an offer that was said in another currency than the list's.
+  void add(const std::string& ingredient, Purchase purchase) {
+    if (purchase.said_in && *purchase.said_in != currency) {
+      throw Failure(problems::exchange_rate_missing(purchase.said_in->code(), currency.code()));
+    }
+    entries[ingredient].purchases.push_back(std::move(purchase));
+  }
+
+  /// Null for what the list does not have.
+  const PriceEntry* find(const std::string& ingredient) const& {
     const auto found = entries.find(ingredient);
     return found == entries.end() ? nullptr : &found->second;
   }
+  const PriceEntry* find(const std::string&) && = delete;
 };
 
 }  // namespace platewright

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "platewright/costing/quote_terms.hpp"
@@ -40,8 +41,10 @@ struct QuoteLine {
 /// labour, extras, overhead and contingency; what is paid is subtotal, billed extras, service
 /// charge, gratuity and tax.
 struct Quote {
+  Quote(QuoteTerms by, Currency in) : terms(std::move(by)), currency(std::move(in)) {}
+
   QuoteTerms terms;
-  unsigned minor_digits = 2;
+  Currency currency;
   Rational guests;       ///< all heads
   Rational full_prices;  ///< heads by what they pay: two at half the price are one
 

@@ -7,9 +7,9 @@
 
 namespace platewright {
 
-/// The smallest sum that can be paid in a currency with so many decimals (ISO 4217): 0.01 for 2.
-inline Money minor_unit(unsigned minor_digits) {
-  return Money::of(Rational(1) / power_of_ten(minor_digits), units::currency_unit);
+/// The smallest sum that can be paid in a currency: 0.01 in USD, 1 in JPY.
+inline Money minor_unit(const Currency& currency) {
+  return Money::of(Rational(1) / power_of_ten(currency.minor_digits()), units::currency_unit);
 }
 
 /// `sum` as a whole number of `step`s, by the rounding named. `step` must be above 0.

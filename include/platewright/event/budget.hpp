@@ -54,16 +54,6 @@ inline PricePerMass served_price(const Occasion& occasion, const std::string& na
   return (price_of(bought.amount, *purchase) - credit) / to_mass(one);
 }
 
-/// What the food may cost, so that this income leaves this margin: the cost of a quote, solved for
-/// its food.
-inline Money food_within(const Money& income, const Rational& margin, const Quote& quote) {
-  const QuoteTerms& terms = quote.terms;
-  const Money cost = income * Rational(1 - margin);
-  const Money direct = (cost / Rational(1 + terms.contingency) - terms.overhead_of_event) /
-                       Rational(1 + terms.overhead);
-  return (direct - quote.labour_total - quote.extras_total) / Rational(1 + terms.q_factor);
-}
-
 inline std::size_t position_on_menu(const Production& production, const std::string& dish) {
   std::vector<std::string> names;
   for (const DishPlan& plan : production.dishes) {
@@ -105,7 +95,7 @@ inline BudgetAnswer turn_round(const Occasion& occasion, const Budget& budget) {
   const std::size_t at_dish = detail::position_on_menu(production, budget.dish);
   BudgetAnswer out;
   out.income = budget.price * quote.full_prices;
-  out.food = detail::food_within(out.income, budget.margin, quote);
+  out.food = cost_of_food(quote).food_for(out.income * (1 - budget.margin));
   out.other = costs.food - detail::cost_of_cut(occasion, costs.dishes[at_dish]);
   out.for_cut = out.food - out.other;
   out.portions = production.dishes[at_dish].portions_wanted;

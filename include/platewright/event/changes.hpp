@@ -1,6 +1,7 @@
 #pragma once
 // What if: other prices, other guests, one thing in place of another.
 
+#include <algorithm>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -13,7 +14,6 @@
 #include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/what_if.hpp"
 #include "platewright/quantity/read_amount.hpp"
-#include "platewright/recipe/portions_by_yield.hpp"
 
 namespace platewright {
 
@@ -139,36 +139,58 @@ inline Rational purchased_for(const RecipeLine& line, const Ingredient& from,
 
 /// The new cut in one line. Whole pieces stay as many and as heavy as the supplier delivers them
 /// and serve other numbers of portions; of every other line more or less is taken.
-inline void swap_line(const RecipeBook& book, Recipe& user, RecipeLine& line,
-                      const std::string& to) {
-  const Rational factor = purchased_for(line, book.ingredient(line.name), book.ingredient(to));
+inline void swap_ingredient(const RecipeBook& book, Recipe& user, RecipeLine& line,
+                            const Ingredient& to) {
+  const Rational factor = purchased_for(line, book.ingredient(line.name), to);
   if (&line == piece_line(user, book)) {
     if (user.makes.portions) user.makes.portions = *user.makes.portions / factor;
   } else {
     line.amount = scaled(line.amount, factor);
   }
-  line.name = to;
+}
+
+/// What else of the recipe names the line: shares of it, and steps that use it.
+inline void rename_in(Recipe& recipe, const Swap& swap) {
+  for (RecipeLine& line : recipe.lines) {
+    const WeightShare* share = line.amount.share();
+    if (share == nullptr) continue;
+    WeightShare renamed = *share;
+    std::replace(renamed.of.begin(), renamed.of.end(), swap.from, swap.to);
+    line.amount = renamed;
+  }
+  for (MethodStep& step : recipe.steps) {
+    std::replace(step.uses.begin(), step.uses.end(), swap.from, swap.to);
+  }
+}
+
+inline bool swap_in_recipe(const RecipeBook& book, Recipe& recipe, const Swap& swap) {
+  bool met = false;
+  for (RecipeLine& line : recipe.lines) {
+    if (line.name != swap.from) continue;
+    met = true;
+    if (book.find_recipe(swap.to) == nullptr && book.recipe_of(line) == nullptr) {
+      swap_ingredient(book, recipe, line, book.ingredient(swap.to));
+    }
+  }
+  if (!met) return false;
+  for (RecipeLine& line : recipe.lines) {
+    if (line.name == swap.from) line.name = swap.to;
+  }
+  rename_in(recipe, swap);
+  return true;
 }
 
 }  // namespace detail
 
-/// Throws Failure for names that the book does not have, and where `from` is used nowhere.
+/// The recipes as they would be written with the other ingredient or recipe. Throws Failure for
+/// names that the book does not have, and where `from` is used nowhere.
 inline void swap_in(Occasion& occasion, const Swap& swap) {
-  const bool recipe = occasion.book.find_recipe(swap.to) != nullptr;
-  if (!recipe) occasion.book.ingredient(swap.to);
-  if (occasion.book.find_recipe(swap.from) == nullptr) occasion.book.ingredient(swap.from);
+  const RecipeBook& book = occasion.book;
+  if (book.find_recipe(swap.to) == nullptr) book.ingredient(swap.to);
+  if (book.find_recipe(swap.from) == nullptr) book.ingredient(swap.from);
   bool met = false;
-  for (auto& [name, user] : occasion.book.recipes) {
-    for (RecipeLine& line : user.lines) {
-      if (line.name != swap.from) continue;
-      met = true;
-      if (!recipe && !line.is_recipe) {
-        detail::swap_line(occasion.book, user, line, swap.to);
-      } else {
-        line.name = swap.to;
-        line.is_recipe = recipe;
-      }
-    }
+  for (auto& [name, recipe] : occasion.book.recipes) {
+    if (detail::swap_in_recipe(book, recipe, swap)) met = true;
   }
   for (MenuLine& line : occasion.event.menu) {
     if (line.recipe != swap.from) continue;
@@ -176,7 +198,6 @@ inline void swap_in(Occasion& occasion, const Swap& swap) {
     met = true;
   }
   if (!met) throw Failure(problems::swap_of_nothing(swap.from));
-  count_portions_by_yield(occasion.book);
 }
 
 }  // namespace platewright

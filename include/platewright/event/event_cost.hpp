@@ -56,7 +56,7 @@ inline Money food_of_full_price(const Event& event, const EventCost& cost) {
 /// `make_quote` does.
 inline Quote quote_for(const Event& event, const EventCost& cost, const PriceList& prices) {
   try {
-    return make_quote(cost.food, paying_guests(event), event.terms, prices.minor_digits);
+    return make_quote(cost.food, paying_guests(event), event.terms, prices.currency);
   } catch (const Failure& failure) {
     throw Failure(at(failure.problem(), event.place));
   }

@@ -15,7 +15,9 @@
 #include <string>
 #include <vector>
 
+#include "platewright/costing/make_quote.hpp"
 #include "platewright/event/price_spread.hpp"
+#include "platewright/number/nearest_double.hpp"
 #include "platewright/problem/catalogue/what_if.hpp"
 
 namespace platewright {
@@ -80,18 +82,6 @@ class NormalDraws {
   double kept_ = 0.0;
 };
 
-inline double approximately(const Rational& value) {
-  return value.convert_to<double>();
-}
-
-/// What the food may cost before the margin falls below the floor, as a quote's food.
-inline Money food_at_floor(const Quote& quote, const Rational& floor) {
-  const Money more = quote.margin - quote.subtotal * floor;
-  const QuoteTerms& terms = quote.terms;
-  const Rational on_top = (1 + terms.q_factor) * (1 + terms.overhead) * (1 + terms.contingency);
-  return quote.food + more / on_top;
-}
-
 }  // namespace detail
 
 /// Throws Failure for a number of draws outside 100 to 1000000, for a floor of 100 % or more, and
@@ -117,12 +107,12 @@ inline MarginRisk margin_risk(const Quote& quote, const std::vector<UncertainCos
       throw Failure(problems::spread_too_wide("the spread of " + in_quotes(cost.ingredient)));
     }
     certain -= cost.cost;
-    parts.push_back({detail::approximately(cost.cost.in(units::currency_unit)),
-                     detail::approximately(cost.price_deviation),
-                     detail::approximately(cost.yield_deviation)});
+    parts.push_back({nearest_double(cost.cost.in(units::currency_unit)),
+                     nearest_double(cost.price_deviation), nearest_double(cost.yield_deviation)});
   }
-  const double limit = detail::approximately(
-      (detail::food_at_floor(quote, question.floor) - certain).in(units::currency_unit));
+  const double limit =
+      nearest_double((cost_of_food(quote).food_for(quote.subtotal * (1 - question.floor)) - certain)
+                         .in(units::currency_unit));
   MarginRisk out;
   out.question = question;
   out.costs = costs;

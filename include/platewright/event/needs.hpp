@@ -62,7 +62,7 @@ inline void add_needs_of(const ScaledRecipe& scaled, const RecipeBook& book,
                          const PriceList& prices, const std::map<std::string, LocalTime>& begins,
                          std::map<std::string, Need>& needs) {
   for (const ScaledLine& line : scaled.lines) {
-    if (line.line->is_recipe) continue;
+    if (line.recipe != nullptr) continue;
     const std::string& name = line.line->name;
     const Ingredient& ingredient = book.ingredient(name);
     Need& need = needs[name];

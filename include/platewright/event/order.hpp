@@ -19,17 +19,17 @@ struct OrderLine {
   Purchase purchase;
   Integer packs;   ///< of `purchase`; pieces, where it goes by the piece
   Amount ordered;  ///< packs x content
-  Money cost;      ///< packs x price
-  Money deposit;   ///< packs x deposit on the container, which comes back
   Amount left_over;
-  Money left_over_value;
+  Money left_over_value = {};
+  Money cost = {};     ///< packs x price
+  Money deposit = {};  ///< packs x deposit on the container, which comes back
   /// The last day for it to be there, its midnight: that of the first use, or the day before where
   /// that is before noon. None where the event's time is not known.
-  std::optional<LocalTime> deliver_by;
+  std::optional<LocalTime> deliver_by = std::nullopt;
   /// The last day to order, its midnight: `deliver_by` less the supplier's days. None where one of
   /// these is not known.
-  std::optional<LocalTime> order_by;
-  std::vector<std::string> used_by;
+  std::optional<LocalTime> order_by = std::nullopt;
+  std::vector<std::string> used_by = {};
   std::optional<Amount> from_by_products = std::nullopt;  ///< taken off the need already
   std::optional<Amount> in_store = std::nullopt;          ///< taken off the need already
 };
@@ -68,20 +68,18 @@ inline LocalTime delivery_day(const LocalTime& first_used) {
 /// measure than the pack's.
 inline OrderLine order_line(const Need& need, const Amount& needed, const Purchase& purchase) {
   check_content(purchase);
-  OrderLine out;
-  out.ingredient = need.ingredient;
-  out.purchase = purchase;
+  const Amount in_packs = in_unit(needed, purchase.content.unit);
+  Integer packs = ceiling_of(in_packs.number / purchase.content.number);
+  if (purchase.least && packs < *purchase.least) packs = *purchase.least;
+  const Amount ordered = scaled(purchase.content, Rational(packs));
+  const Amount left_over{ordered.number - in_packs.number, in_packs.unit};
+  OrderLine out{need.ingredient, in_packs, purchase, packs, ordered, left_over};
   out.used_by = need.used_by;
-  out.need = in_unit(needed, purchase.content.unit);
-  out.packs = ceiling_of(out.need.number / purchase.content.number);
-  if (purchase.least && out.packs < *purchase.least) out.packs = *purchase.least;
-  out.ordered = scaled(purchase.content, Rational(out.packs));
-  out.cost = purchase.price * Rational(out.packs);
-  out.deposit = purchase.deposit * Rational(out.packs);
+  out.cost = purchase.price * Rational(packs);
+  out.deposit = purchase.deposit * Rational(packs);
   out.from_by_products = need.from_by_products;
   out.in_store = need.in_store;
-  out.left_over = Amount{out.ordered.number - out.need.number, out.need.unit};
-  out.left_over_value = price_of(out.left_over, purchase);
+  out.left_over_value = price_of(left_over, purchase);
   if (need.first_used) out.deliver_by = delivery_day(*need.first_used);
   if (out.deliver_by && purchase.days) {
     out.order_by = *out.deliver_by - std::chrono::days(*purchase.days);

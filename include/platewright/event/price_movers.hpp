@@ -8,7 +8,6 @@
 #include <vector>
 
 #include "platewright/event/occasion.hpp"
-#include "platewright/recipe/portions_by_yield.hpp"
 
 namespace platewright {
 
@@ -35,7 +34,6 @@ inline void change_yield(Occasion& occasion, const std::string& name, const Rati
     if (line == nullptr || line->name != name || !ingredient.is_cut) continue;
     if (recipe.makes.portions) recipe.makes.portions = *recipe.makes.portions * factor;
   }
-  count_portions_by_yield(occasion.book);
 }
 
 /// The ingredients that are paid for in this production.
@@ -45,7 +43,7 @@ inline std::vector<std::string> paid_ingredients(const Occasion& occasion) {
   const auto add_from = [&](const ScaledRecipe& scaled) {
     for (const ScaledLine& line : scaled.lines) {
       const PriceEntry* entry =
-          line.line->is_recipe ? nullptr : occasion.prices.find(line.line->name);
+          line.recipe != nullptr ? nullptr : occasion.prices.find(line.line->name);
       if (entry == nullptr || entry->free || entry->purchases.empty()) continue;
       if (std::find(out.begin(), out.end(), line.line->name) == out.end()) {
         out.push_back(line.line->name);

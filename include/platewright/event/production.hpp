@@ -20,11 +20,18 @@ struct DishPlan {
   ScaledRecipe scaled;
 };
 
+/// What all that use a recipe need of it together.
+struct SubRecipeNeed {
+  Amount needed;
+  Rational batches;  ///< needed / what one batch makes
+  std::vector<std::string> used_by;
+};
+
 /// A recipe that others use, at the size that all of them together need.
 struct SubRecipePlan {
   ScaledRecipe scaled;
   Amount needed;
-  Rational batches;  ///< needed / what one batch makes
+  Rational batches;
   std::vector<std::string> used_by;
 };
 
@@ -48,7 +55,7 @@ inline void append_makers_first(const RecipeBook& book, const std::string& name,
                                 std::set<std::string>& seen, std::vector<std::string>& order) {
   if (!seen.insert(name).second) return;
   for (const RecipeLine& line : book.recipe(name).lines) {
-    if (line.is_recipe) append_makers_first(book, line.name, seen, order);
+    if (book.recipe_of(line) != nullptr) append_makers_first(book, line.name, seen, order);
   }
   order.push_back(name);
 }
@@ -56,14 +63,12 @@ inline void append_makers_first(const RecipeBook& book, const std::string& name,
 /// Adds up what recipes take of each other.
 class SubRecipeNeeds {
  public:
-  explicit SubRecipeNeeds(const RecipeBook& book) : book_(book) {}
-
   void add_lines_of(const ScaledRecipe& user) {
     for (const ScaledLine& line : user.lines) {
       const std::optional<Amount> used = amount_to_buy(line.amount);
-      if (!line.line->is_recipe || !used || used->number == 0) continue;
+      if (line.recipe == nullptr || !used || used->number == 0) continue;
       try {
-        add(user.recipe->name, book_.recipe(line.line->name), *used);
+        add(user.recipe->name, *line.recipe, *used);
       } catch (const Failure& failure) {
         throw Failure(at(failure.problem(), line.line->place));
       }
@@ -71,7 +76,7 @@ class SubRecipeNeeds {
   }
 
   /// What was added so far for a recipe, which is not scaled yet; nothing where no one takes any.
-  const SubRecipePlan* find(const std::string& name) const {
+  const SubRecipeNeed* find(const std::string& name) const {
     const auto found = needs_.find(name);
     return found == needs_.end() ? nullptr : &found->second;
   }
@@ -79,20 +84,18 @@ class SubRecipeNeeds {
  private:
   void add(const std::string& user, const Recipe& recipe, const Amount& used) {
     const Rational batches = batches_for(recipe, used);
-    SubRecipePlan& need = needs_[recipe.name];
+    const auto [known, is_new] = needs_.try_emplace(recipe.name, SubRecipeNeed{used, 0, {}});
+    SubRecipeNeed& need = known->second;
     need.batches += batches;
     if (const auto whole = whole_amount(recipe)) {
       need.needed = platewright::scaled(*whole, need.batches);
-    } else if (need.needed.unit) {
-      need.needed.number += used.canonical() / need.needed.unit.size();
-    } else {
-      need.needed = used;
+    } else if (!is_new) {
+      need.needed = sum(need.needed, used);
     }
     if (need.used_by.empty() || need.used_by.back() != user) need.used_by.push_back(user);
   }
 
-  const RecipeBook& book_;
-  std::map<std::string, SubRecipePlan> needs_;
+  std::map<std::string, SubRecipeNeed> needs_;
 };
 
 /// Makes what the dishes take, and what that takes in turn.
@@ -100,12 +103,12 @@ inline void add_sub_recipes(const std::vector<std::string>& makers_first, SubRec
                             const RecipeBook& book, const PriceList& prices, Production& out) {
   // From the users down, so that a need is complete before the recipe's own lines are added.
   for (auto name = makers_first.rbegin(); name != makers_first.rend(); ++name) {
-    const SubRecipePlan* need = needs.find(*name);
+    const SubRecipeNeed* need = needs.find(*name);
     if (need == nullptr) continue;
-    SubRecipePlan plan = *need;
     const Recipe& recipe = book.recipe(*name);
     const auto weight = supplied_piece_weight(recipe, book, prices);
-    plan.scaled = scale(recipe, plan_for_factor(recipe, plan.batches, weight));
+    SubRecipePlan plan{scale(recipe, plan_for_factor(recipe, need->batches, book, weight), book),
+                       need->needed, need->batches, need->used_by};
     needs.add_lines_of(plan.scaled);
     out.sub_recipes.insert(out.sub_recipes.begin(), std::move(plan));
   }
@@ -122,7 +125,7 @@ inline Production plan_production(const Event& event, const RecipeBook& book,
                                   const PriceList& prices) {
   if (const auto circle = find_cycle(book)) throw Failure(problems::recipe_cycle(*circle));
   Production out;
-  detail::SubRecipeNeeds needs(book);
+  detail::SubRecipeNeeds needs;
   std::set<std::string> seen;
   std::vector<std::string> makers_first;
   for (const MenuLine& line : event.menu) {
@@ -131,7 +134,7 @@ inline Production plan_production(const Event& event, const RecipeBook& book,
       const Rational wanted = portions_wanted(event, line);
       const auto weight = supplied_piece_weight(recipe, book, prices);
       out.dishes.push_back(
-          {line, wanted, scale(recipe, plan_for_portions(recipe, wanted, weight))});
+          {line, wanted, scale(recipe, plan_for_portions(recipe, wanted, book, weight), book)});
     } catch (const Failure& failure) {
       throw Failure(at(failure.problem(), line.place));
     }
@@ -142,6 +145,8 @@ inline Production plan_production(const Event& event, const RecipeBook& book,
   return out;
 }
 
+Production plan_production(const Event&, const RecipeBook&&, const PriceList&) = delete;
+
 /// One recipe, scaled already, and everything below it that has to be made for it. Throws Failure
 /// as `plan_production` does.
 inline Production plan_with_sub_recipes(const ScaledRecipe& scaled, const RecipeBook& book,
@@ -150,7 +155,7 @@ inline Production plan_with_sub_recipes(const ScaledRecipe& scaled, const Recipe
   Production out;
   const Recipe& recipe = *scaled.recipe;
   out.dishes.push_back({{recipe.name, 1, recipe.place}, scaled.plan.portions.value_or(0), scaled});
-  detail::SubRecipeNeeds needs(book);
+  detail::SubRecipeNeeds needs;
   needs.add_lines_of(scaled);
   std::set<std::string> seen;
   std::vector<std::string> makers_first;

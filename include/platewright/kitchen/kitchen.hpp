@@ -36,8 +36,9 @@ inline KitchenMeasure measured_in(const Volume& volume, const Kitchen& kitchen) 
 }
 
 /// The weight as the kitchen weighs it out: by its rounding rule, else as its scale shows it.
-inline KitchenMeasure weighed_in(const Mass& weight, const Kitchen& kitchen) {
-  return weigh_out(weight, kitchen.rounding.weights.value_or(kitchen.scale));
+inline KitchenMeasure weighed_in(const Mass& weight, const Kitchen& kitchen,
+                                 Rounding rounding = Rounding::half_up) {
+  return weigh_out(weight, kitchen.rounding.weights.value_or(kitchen.scale), rounding);
 }
 
 /// The length as it is cut off by the kitchen's tape; exact where the kitchen rounds nothing.

@@ -33,21 +33,21 @@ class OwnedMeasures {
     const std::size_t found = text.find(by);
     const LineAmount marked = read_line_amount(text.substr(0, found), table_, system_);
     const bool is_jug = found != std::string_view::npos;
-    if (!marked.low || marked.high.has_value() != is_jug) {
+    if (!marked.low() || marked.high().has_value() != is_jug) {
       throw Failure(problems::kitchen_entry_malformed(text));
     }
-    expect_dimension(*marked.low, UnitDimension::volume);
-    if (marked.low->number <= 0) throw Failure(problems::kitchen_entry_malformed(text));
-    OwnedUnit& owned = of(marked.low->unit);
+    expect_dimension(*marked.low(), UnitDimension::volume);
+    if (marked.low()->number <= 0) throw Failure(problems::kitchen_entry_malformed(text));
+    OwnedUnit& owned = of(marked.low()->unit);
     if (!is_jug) {
-      owned.spoons.push_back(marked.low->number);
+      owned.spoons.push_back(marked.low()->number);
       return;
     }
     const Amount step =
         in_unit(read_amount(text.substr(found + by.size()), table_, system_), owned.unit);
     owned.jugs.push_back({owned.unit,
-                          marked.low->number,
-                          marked.high->number,
+                          marked.low()->number,
+                          marked.high()->number,
                           step.number,
                           {},
                           owned.unit.record().system == MeasuringSystem::metric

@@ -24,10 +24,11 @@ inline KitchenMeasure by_rule(const Rational& asked, const KitchenRule& rule,
 }
 }  // namespace detail
 
-/// The weight as it is weighed out. `weight` must not be negative. Throws Failure for a rule whose
-/// units are not of weight.
-inline KitchenMeasure weigh_out(const Mass& weight, const KitchenRule& rule) {
-  return detail::by_rule(weight.in(units::gram), rule, UnitDimension::mass);
+/// The weight as it is weighed out, at the nearest step unless another rounding is named. `weight`
+/// must not be negative. Throws Failure for a rule whose units are not of weight.
+inline KitchenMeasure weigh_out(const Mass& weight, const KitchenRule& rule,
+                                Rounding rounding = Rounding::half_up) {
+  return detail::by_rule(weight.in(units::gram), rule, UnitDimension::mass, rounding);
 }
 
 /// The capacity as it is measured out by a rounding table; `kitchen_measure` looks for the fewest

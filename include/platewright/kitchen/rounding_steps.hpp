@@ -20,8 +20,8 @@ struct KitchenSteps {
   std::vector<KitchenStep> steps;
 
   /// `value` at a step of its size, the nearest (a tie up) unless another rounding is named. What
-  /// is above 0 never becomes 0: it is at least one step, so that no ingredient is lost from a
-  /// card.
+  /// is above 0 never becomes 0 unless it is rounded down: it is at least one step, so that no
+  /// ingredient is lost from a card.
   Rational rounded(const Rational& value, Rounding rounding = Rounding::half_up) const {
     Rational step;
     for (const KitchenStep& row : steps) {
@@ -29,7 +29,7 @@ struct KitchenSteps {
     }
     if (step == 0) return value;
     const Rational near = round_to(value, step, rounding);
-    return near == 0 && value > 0 ? step : near;
+    return near == 0 && value > 0 && rounding != Rounding::down ? step : near;
   }
 
   friend bool operator==(const KitchenSteps&, const KitchenSteps&) = default;

@@ -2,7 +2,10 @@
 // The numbers that everything is computed in.
 
 #include <boost/multiprecision/cpp_int.hpp>
+#include <compare>
+#include <concepts>
 #include <cstdint>
+#include <utility>
 
 namespace platewright {
 
@@ -10,12 +13,89 @@ namespace platewright {
 using Integer = boost::multiprecision::number<boost::multiprecision::cpp_int_backend<>,
                                               boost::multiprecision::et_off>;
 
-/// An exact fraction of any size, always in lowest terms. Never made from text (see
-/// `number/read.hpp`) and never from a `double`, except where a function's own comment states the
-/// error.
-using Rational = boost::multiprecision::number<
-    boost::multiprecision::rational_adaptor<boost::multiprecision::cpp_int_backend<>>,
-    boost::multiprecision::et_off>;
+namespace detail {
+template <class Type>
+concept WholeNumber = std::integral<Type> && !std::same_as<Type, bool>;
+}  // namespace detail
+
+/// An exact fraction of any size, always in lowest terms, its sign in the numerator. Whole numbers
+/// become one by themselves. A floating-point number never does: 0.1 is not a tenth there. Write
+/// `fraction(1, 10)` or read the digits with `read_number("0.1")`; what a double holds to its last
+/// binary digit is `exact_value(0.1)`. Dividing by 0 throws std::overflow_error.
+class Rational {
+ public:
+  /// 0.
+  Rational() = default;
+  template <detail::WholeNumber Whole>
+  Rational(Whole whole) : value_(whole) {}
+  Rational(const Integer& whole) : value_(whole) {}
+  /// `denominator` must not be 0.
+  Rational(const Integer& numerator, const Integer& denominator) : value_(numerator, denominator) {}
+  // The name of the parameter is what a compiler prints where a double is refused.
+  template <std::floating_point Write_fraction_or_read_number_or_exact_value>
+  Rational(Write_fraction_or_read_number_or_exact_value) = delete;
+
+  friend Integer numerator_of(const Rational& value) {
+    return boost::multiprecision::numerator(value.value_);
+  }
+  friend Integer denominator_of(const Rational& value) {
+    return boost::multiprecision::denominator(value.value_);
+  }
+  /// See `number/nearest_double.hpp`.
+  friend double nearest_double(const Rational& value) { return value.value_.convert_to<double>(); }
+
+  Rational& operator+=(const Rational& other) {
+    value_ += other.value_;
+    return *this;
+  }
+  Rational& operator-=(const Rational& other) {
+    value_ -= other.value_;
+    return *this;
+  }
+  Rational& operator*=(const Rational& other) {
+    value_ *= other.value_;
+    return *this;
+  }
+  Rational& operator/=(const Rational& other) {
+    value_ /= other.value_;
+    return *this;
+  }
+  friend Rational operator+(Rational left, const Rational& right) {
+    left += right;
+    return left;
+  }
+  friend Rational operator-(Rational left, const Rational& right) {
+    left -= right;
+    return left;
+  }
+  friend Rational operator*(Rational left, const Rational& right) {
+    left *= right;
+    return left;
+  }
+  friend Rational operator/(Rational left, const Rational& right) {
+    left /= right;
+    return left;
+  }
+  friend Rational operator-(Rational value) {
+    value.value_.backend().negate();
+    return value;
+  }
+  friend bool operator==(const Rational& left, const Rational& right) {
+    return left.value_ == right.value_;
+  }
+  friend std::strong_ordering operator<=>(const Rational& left, const Rational& right) {
+    return left.value_.compare(right.value_) <=> 0;
+  }
+
+ private:
+  boost::multiprecision::number<
+      boost::multiprecision::rational_adaptor<boost::multiprecision::cpp_int_backend<>>,
+      boost::multiprecision::et_off>
+      value_;
+};
+
+Integer numerator_of(const Rational& value);
+Integer denominator_of(const Rational& value);
 
 /// A fraction that fits a table built into the program.
 struct Ratio {
@@ -27,14 +107,6 @@ struct Ratio {
 
 inline Rational to_rational(const Ratio& ratio) {
   return Rational(Integer(ratio.numerator), Integer(ratio.denominator));
-}
-
-inline Integer numerator_of(const Rational& value) {
-  return boost::multiprecision::numerator(value);
-}
-
-inline Integer denominator_of(const Rational& value) {
-  return boost::multiprecision::denominator(value);
 }
 
 inline bool is_whole(const Rational& value) {

@@ -29,6 +29,13 @@ class ProblemList {
     problems_.push_back(std::move(problem));
   }
 
+  /// Adds those of another list, and counts what that one left out.
+  void add_all(const ProblemList& others) {
+    for (const Problem& problem : others.problems_) add(problem);
+    has_errors_ = has_errors_ || others.has_errors_;
+    left_out_ += others.left_out_;
+  }
+
   /// Runs `work`; if it fails, keeps the problem at `place` and returns false.
   template <class Work>
   bool attempt(const Place& place, Work&& work) {

@@ -41,6 +41,13 @@ inline std::string escaped(std::string_view text) {
   return out;
 }
 
+/// Without the spaces and tabs at both ends.
+inline std::string_view trimmed_spaces(std::string_view text) {
+  while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) text.remove_prefix(1);
+  while (!text.empty() && (text.back() == ' ' || text.back() == '\t')) text.remove_suffix(1);
+  return text;
+}
+
 /// `text` between quotation marks, shortened to `limit` bytes (never inside a UTF-8 sequence) and
 /// `escaped`.
 inline std::string in_quotes(std::string_view text, std::size_t limit = 60) {
@@ -49,7 +56,11 @@ inline std::string in_quotes(std::string_view text, std::size_t limit = 60) {
     while (limit > 0 && (static_cast<unsigned char>(text[limit]) & 0xC0U) == 0x80U) --limit;
     text = text.substr(0, limit);
   }
-  return "\"" + escaped(text) + (shortened ? "...\"" : "\"");
+  // Put together piece by piece: g++ 12 sees an overlap in a sum of these (GCC bug 105651).
+  std::string out(1, '"');
+  out += escaped(text);
+  out += shortened ? "...\"" : "\"";
+  return out;
 }
 
 }  // namespace platewright

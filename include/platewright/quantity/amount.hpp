@@ -9,15 +9,25 @@
 #include "platewright/problem/catalogue/quantities.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/quantity/quantity.hpp"
-#include "platewright/quantity/unit.hpp"
+#include "platewright/quantity/spoken_unit.hpp"
 #include "platewright/quantity/units.hpp"
 
 namespace platewright {
 
-/// So many of a unit of the run-time table.
+/// So many of a unit. There is none without a unit.
 struct Amount {
   Rational number;
   Unit unit;
+
+  Amount(Rational many, const Unit& of) : number(std::move(many)), unit(of) {}
+  /// A typed quantity, exactly, in the unit that a cook would say it in: `10_oz` is 10 oz, `24_oz`
+  /// is 1 1/2 lb. This is the one way from one to the other.
+  template <Spoken Dimension>
+  Amount(const Quantity<Dimension>& quantity)
+      : number(quantity.in(canonical_unit<Dimension>)),
+        unit(detail::spoken_unit<Dimension>(number)) {
+    number = number / unit.size();
+  }
 
   /// The size in the canonical unit of its dimension (g, mL, cm, cm2, s, pieces).
   Rational canonical() const { return number * unit.size(); }
@@ -95,24 +105,47 @@ inline Duration to_duration(const Amount& amount) {
   return Duration::of(amount.canonical(), units::second);
 }
 
-/// A typed weight as an amount in `unit`, which must be one of weight.
+/// A typed weight as an amount in `unit`. Throws Failure where that is no unit of weight.
 inline Amount to_amount(const Mass& mass, const Unit& unit) {
-  return Amount{mass.in(units::gram) / unit.size(), unit};
+  return in_unit(mass, unit);
 }
 
 /// What a recipe's line may say: an amount, a range that stays a range, or "to taste".
-struct LineAmount {
-  std::optional<Amount> low;   ///< the amount; nothing where it is to taste
-  std::optional<Amount> high;  ///< the upper end of a range
+class LineAmount {
+ public:
+  /// To taste.
+  LineAmount() = default;
+  LineAmount(const Amount& amount) : low_(amount) {}
+  template <Spoken Dimension>
+  LineAmount(const Quantity<Dimension>& quantity) : LineAmount(Amount(quantity)) {}
 
-  bool to_taste() const { return !low.has_value(); }
+  /// From `low` to `high`. Throws Failure where the two do not mix or do not rise.
+  static LineAmount range(const Amount& low, const Amount& high) {
+    if (in_unit(high, low.unit).number <= low.number) {
+      throw Failure(problems::amount_malformed(amount_text(low) + " to " + amount_text(high),
+                                               "a range goes from less to more"));
+    }
+    LineAmount out(low);
+    out.high_ = high;
+    return out;
+  }
+
+  /// The amount, or the lower end of the range; nothing where it is to taste.
+  const std::optional<Amount>& low() const { return low_; }
+  /// The upper end of a range.
+  const std::optional<Amount>& high() const { return high_; }
+  bool to_taste() const { return !low_.has_value(); }
+
+  friend LineAmount scaled(LineAmount amount, const Rational& factor) {
+    if (amount.low_) amount.low_ = scaled(*amount.low_, factor);
+    if (amount.high_) amount.high_ = scaled(*amount.high_, factor);
+    return amount;
+  }
   friend bool operator==(const LineAmount&, const LineAmount&) = default;
-};
 
-inline LineAmount scaled(LineAmount amount, const Rational& factor) {
-  if (amount.low) amount.low = scaled(*amount.low, factor);
-  if (amount.high) amount.high = scaled(*amount.high, factor);
-  return amount;
-}
+ private:
+  std::optional<Amount> low_;
+  std::optional<Amount> high_;
+};
 
 }  // namespace platewright

@@ -8,10 +8,6 @@
 
 namespace platewright {
 
-/// The canonical unit of a dimension, in which a quantity is held: g, mL, cm, cm2, s, pieces.
-template <class Dimension>
-inline constexpr NamedUnit<Dimension> canonical_unit{{1, 1}, "canonical unit"};
-
 /// The same quantity as a plain `double`: relative error at most 2^-53, as `nearest_double` says.
 template <class Dimension>
 Quantity<Dimension, Approximate> approximately(const Quantity<Dimension>& exact) {

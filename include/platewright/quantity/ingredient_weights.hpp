@@ -19,10 +19,10 @@ namespace platewright {
 struct MeasureWeight {
   Amount measure;
   Mass weighs;
-  std::string size;    ///< of a piece: small, medium, large; else empty
-  bool usual = true;   ///< of several sizes, the one that is meant where none is named
-  std::string source;  ///< whose figure it is
-  std::string row;
+  std::string size = {};    ///< of a piece: small, medium, large; else empty
+  bool usual = true;        ///< of several sizes, the one that is meant where none is named
+  std::string source = {};  ///< whose figure it is
+  std::string row = {};
   bool own = false;  ///< the book's own weighing
 };
 
@@ -99,6 +99,12 @@ inline const MeasureWeight& need_row(const IngredientWeights& weights, const Uni
 
 }  // namespace detail
 
+/// Whether anything is known that leads from this unit to a weight.
+inline bool weighs_by(const IngredientWeights& weights, const Unit& unit) {
+  return unit.dimension() == UnitDimension::mass ||
+         detail::best_row(weights, unit, std::nullopt) != nullptr;
+}
+
 /// What `amount` of an ingredient weighs. Throws Failure as `convert` does.
 inline Mass weight_of(const Amount& amount, const IngredientWeights& weights) {
   if (amount.dimension() == UnitDimension::mass) return to_mass(amount);
@@ -106,6 +112,12 @@ inline Mass weight_of(const Amount& amount, const IngredientWeights& weights) {
   const MeasureWeight& row =
       detail::need_row(weights, amount.unit, amount.canonical(), amount_text(amount), "weight");
   return row.weighs * (amount.canonical() / row.measure.canonical());
+}
+
+/// The same; nothing where a figure for it is missing.
+inline std::optional<Mass> weight_if_known(const Amount& amount, const IngredientWeights& weights) {
+  if (!weighs_by(weights, amount.unit)) return std::nullopt;
+  return weight_of(amount, weights);
 }
 
 /// `amount` of an ingredient in `unit`. Within a dimension the units alone decide; weight, capacity
@@ -118,11 +130,11 @@ inline Conversion convert(const Amount& amount, const Unit& unit,
     return {in_unit(amount, unit), {}};  // throws: names both dimensions
   }
   const std::string from = amount_text(amount);
-  Conversion out;
+  std::vector<const MeasureWeight*> through;
   Rational grams = amount.canonical();
   if (amount.dimension() != UnitDimension::mass) {
     grams = weight_of(amount, weights).in(units::gram);
-    out.through.push_back(detail::best_row(weights, amount.unit, amount.canonical()));
+    through.push_back(detail::best_row(weights, amount.unit, amount.canonical()));
   }
   Rational canonical = grams;
   if (unit.dimension() != UnitDimension::mass) {
@@ -134,10 +146,9 @@ inline Conversion convert(const Amount& amount, const Unit& unit,
     const MeasureWeight& row =
         detail::need_row(weights, unit, about, from, dimension_name(unit.dimension()));
     canonical = grams * row.measure.canonical() / row.weighs.in(units::gram);
-    out.through.push_back(&row);
+    through.push_back(&row);
   }
-  out.amount = Amount{canonical / unit.size(), unit};
-  return out;
+  return {Amount{canonical / unit.size(), unit}, std::move(through)};
 }
 
 /// The weights of many ingredients, by the names that cooks write.
@@ -157,7 +168,7 @@ class WeightTable {
   }
 
   /// What is known under `name` or a synonym of it, or nothing.
-  const IngredientWeights* find(std::string_view name) const {
+  const IngredientWeights* find(std::string_view name) const& {
     const std::string plain = folded_name(name);
     if (const auto own = own_synonyms_.find(plain); own != own_synonyms_.end()) {
       return &by_name_.at(own->second);
@@ -168,6 +179,7 @@ class WeightTable {
     }
     return nullptr;
   }
+  const IngredientWeights* find(std::string_view) && = delete;
 
   /// What is known of `name` by preparation: under `chopped` the rows of `name, chopped`.
   std::map<std::string, IngredientWeights> prepared(std::string_view name) const {

@@ -18,6 +18,10 @@ struct NamedUnit {
   const char* name;
 };
 
+/// The canonical unit of a dimension, in which a quantity is held: g, mL, cm, cm2, s, pieces.
+template <class Dimension>
+inline constexpr NamedUnit<Dimension> canonical_unit{{1, 1}, "canonical unit"};
+
 template <class Dimension, class Arithmetic = Exact>
 class Quantity;
 
@@ -148,8 +152,8 @@ class Quantity {
   requires detail::is_no_way_in<Count, Other, Quantity>
   static Quantity of(const Count&, const NamedUnit<Other>&) = delete;
   template <class Other>
-  requires detail::differs<Other, Dimension>
-  detail::Refused in(const NamedUnit<Other>&) const = delete;
+  requires detail::differs<Other, Dimension> detail::Refused in(const NamedUnit<Other>&)
+  const = delete;
   template <class Other>
   requires detail::would_round<Other, Number>
   friend Quantity operator*(const Quantity&, Other) = delete;

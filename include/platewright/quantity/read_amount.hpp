@@ -12,12 +12,6 @@
 
 namespace platewright {
 
-inline std::string_view trimmed_spaces(std::string_view text) {
-  while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) text.remove_prefix(1);
-  while (!text.empty() && (text.back() == ' ' || text.back() == '\t')) text.remove_suffix(1);
-  return text;
-}
-
 namespace detail {
 
 /// Reads amounts from the front of one text.
@@ -29,31 +23,31 @@ class AmountReader {
   LineAmount read() {
     if (folded_abbreviation(rest_) == "to taste") return {};
     const Rational number = take_number();
-    LineAmount out;
     if (const auto upper = take_range_end()) {
       const Unit unit = take_unit();
       if (*upper <= number) {
         throw Failure(problems::amount_malformed(whole_, "a range goes from less to more"));
       }
-      out.low = Amount{number, unit};
-      out.high = Amount{*upper, unit};
-    } else {
-      out.low = Amount{number, take_unit()};
-      while (!rest_.empty()) {
-        skip_plus();
-        if (!starts_a_number()) break;  // reported below as what follows
-        const Rational next = take_number();
-        out.low = sum(*out.low, Amount{next, take_unit()});
-      }
+      expect_the_end();
+      return LineAmount::range(Amount{number, unit}, Amount{*upper, unit});
     }
-    if (!rest_.empty()) {
-      throw Failure(
-          problems::amount_malformed(whole_, in_quotes(rest_, 20) + " follows the amount"));
+    Amount out{number, take_unit()};
+    while (!rest_.empty()) {
+      skip_plus();
+      if (!starts_a_number()) break;  // reported below as what follows
+      const Rational next = take_number();
+      out = sum(out, Amount{next, take_unit()});
     }
+    expect_the_end();
     return out;
   }
 
  private:
+  void expect_the_end() const {
+    if (rest_.empty()) return;
+    throw Failure(problems::amount_malformed(whole_, in_quotes(rest_, 20) + " follows the amount"));
+  }
+
   void take(std::size_t bytes) { rest_ = trimmed_spaces(rest_.substr(bytes)); }
 
   Rational take_number() {
@@ -93,7 +87,6 @@ class AmountReader {
   Unit take_unit() {
     if (rest_.empty()) return table_.find("each", system_);
     std::size_t best = 0;
-    Unit unit;
     std::size_t words = 0;
     std::size_t first_word = rest_.size();
     for (std::size_t end = 1; end <= rest_.size() && words < 10; ++end) {
@@ -102,14 +95,10 @@ class AmountReader {
                             rest_[end] == '+';
       if (!boundary) continue;
       if (++words == 1) first_word = end;
-      if (const Unit found = table_.look_up(rest_.substr(0, end), system_)) {
-        best = end;
-        unit = found;
-      }
+      if (table_.look_up(rest_.substr(0, end), system_)) best = end;
     }
     if (best == 0) return table_.find(unknown_unit(first_word), system_);
-    const std::string_view name = rest_.substr(0, best);
-    unit = table_.find(name, system_);
+    const Unit unit = table_.find(rest_.substr(0, best), system_);
     take(best);
     return unit;
   }
@@ -139,10 +128,10 @@ inline LineAmount read_line_amount(std::string_view text, const UnitTable& table
 /// Reads one amount; a range or "to taste" is refused. Throws Failure as `read_line_amount` does.
 inline Amount read_amount(std::string_view text, const UnitTable& table, MeasuringSystem system) {
   const LineAmount amount = read_line_amount(text, table, system);
-  if (amount.to_taste() || amount.high) {
+  if (amount.to_taste() || amount.high()) {
     throw Failure(problems::amount_malformed(text, "one single amount is needed here"));
   }
-  return *amount.low;
+  return *amount.low();
 }
 
 }  // namespace platewright

@@ -90,18 +90,21 @@ struct UnitRecord {
   std::string note;
 };
 
-/// A unit to calculate with: cheap to copy, never empty once it came from a table.
+/// A unit to calculate with: cheap to copy, and never empty, even where it was moved from.
 class Unit {
  public:
-  Unit() = default;
-  explicit Unit(std::shared_ptr<const UnitRecord> record) : record_(std::move(record)) {}
+  explicit Unit(UnitRecord record)
+      : record_(std::make_shared<const UnitRecord>(std::move(record))) {}
+  // Copied where it would be moved: what is left behind stays a unit.
+  Unit(const Unit&) = default;
+  Unit& operator=(const Unit&) = default;
+  ~Unit() = default;
 
   const UnitRecord& record() const { return *record_; }
   const std::string& name() const { return record_->name; }
   UnitDimension dimension() const { return record_->dimension; }
   const Rational& size() const { return record_->size; }
   const std::string& kind() const { return record_->kind; }
-  explicit operator bool() const { return record_ != nullptr; }
 
   /// The symbol as a sheet prints it behind `number`.
   const std::string& symbol_for(const Rational& number) const {
@@ -110,8 +113,7 @@ class Unit {
 
   friend bool operator==(const Unit& left, const Unit& right) {
     return left.record_ == right.record_ ||
-           (left.record_ && right.record_ && left.name() == right.name() &&
-            left.size() == right.size());
+           (left.name() == right.name() && left.size() == right.size());
   }
 
  private:

@@ -20,14 +20,12 @@ struct Overflow {
 namespace detail {
 
 /// Nothing where it is not a capacity and no figure of the ingredient makes it one.
-inline std::optional<Volume> volume_of(const ScaledLine& line, const RecipeBook& book) {
+inline std::optional<Volume> volume_of(const ScaledLine& line) {
   const auto amount = amount_to_buy(line.amount);
   if (!amount) return std::nullopt;
   if (amount->dimension() == UnitDimension::volume) return to_volume(*amount);
-  const Ingredient* ingredient =
-      line.line->is_recipe ? nullptr : book.find_ingredient(line.line->name);
-  if (ingredient == nullptr || amount->dimension() != UnitDimension::mass) return std::nullopt;
-  for (const MeasureWeight& row : ingredient->weights.rows) {
+  if (line.ingredient == nullptr || amount->dimension() != UnitDimension::mass) return std::nullopt;
+  for (const MeasureWeight& row : line.ingredient->weights.rows) {
     if (row.measure.dimension() != UnitDimension::volume) continue;
     return to_volume(row.measure) * (to_mass(*amount) / row.weighs);
   }
@@ -36,12 +34,12 @@ inline std::optional<Volume> volume_of(const ScaledLine& line, const RecipeBook&
 
 /// The lines that cover, together. One of less than a tenth of the largest is what is dissolved or
 /// steeped in it, and makes it no more.
-inline Volume covering_liquid(const ScaledRecipe& scaled, const RecipeBook& book) {
+inline Volume covering_liquid(const ScaledRecipe& scaled) {
   std::vector<Volume> volumes;
   Volume largest;
   for (const ScaledLine& line : scaled.lines) {
     if (line.line->scale != ScalingRule::by_cover) continue;
-    if (const auto volume = volume_of(line, book)) volumes.push_back(*volume);
+    if (const auto volume = volume_of(line)) volumes.push_back(*volume);
     if (!volumes.empty()) largest = std::max(largest, volumes.back());
   }
   Volume out;
@@ -59,12 +57,13 @@ inline std::optional<Overflow> overflow_of(const ScaledRecipe& scaled, const Rec
   const ScalePlan& plan = scaled.plan;
   if (!plan.vessel || !plan.vessel->volume || !plan.vessels) return std::nullopt;
   Overflow out;
-  out.liquid = detail::covering_liquid(scaled, book);
+  out.liquid = detail::covering_liquid(scaled);
   out.room = *plan.vessel->volume * *plan.vessels;
-  const auto& tested = scaled.recipe->tested;
-  out.less_the_meat = tested && tested->volume && plan.pieces && plan.piece_weight;
+  const std::optional<Volume> piece = piece_volume(*scaled.recipe, book);
+  out.less_the_meat = piece && plan.pieces && plan.piece_weight;
   if (out.less_the_meat) {
-    out.room -= *tested->volume * (*plan.piece_weight / tested->weight) * *plan.pieces;
+    const Mass tested = scaled.recipe->tested->weight;
+    out.room -= *piece * (*plan.piece_weight / tested) * *plan.pieces;
   }
   if (out.liquid <= out.room) return std::nullopt;
   return out;

@@ -54,6 +54,9 @@ inline const IngredientWeights& weights_of(const Ingredient& ingredient,
   return *best;
 }
 
+/// Refers to the ingredient, which must live longer.
+const IngredientWeights& weights_of(const Ingredient&&, std::string_view) = delete;
+
 /// The ingredient with the weights that count for this preparation.
 inline Ingredient prepared(Ingredient ingredient, std::string_view preparation) {
   ingredient.weights = weights_of(ingredient, preparation);

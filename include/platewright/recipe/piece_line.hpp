@@ -10,11 +10,13 @@ namespace platewright {
 inline const RecipeLine* piece_line(const Recipe& recipe, const RecipeBook& book) {
   if (!recipe.tested || recipe.lines.empty()) return nullptr;
   for (const RecipeLine& line : recipe.lines) {
-    const Ingredient* ingredient = line.is_recipe ? nullptr : book.find_ingredient(line.name);
+    const Ingredient* ingredient = book.ingredient_of(line);
     if (ingredient != nullptr && ingredient->is_cut) return &line;
   }
   return &recipe.lines.front();
 }
+
+const RecipeLine* piece_line(const Recipe&&, const RecipeBook&) = delete;
 
 /// At which stage the line's amount is written.
 inline Stage stage_of(const RecipeLine& line, const Ingredient& ingredient) {

@@ -24,7 +24,7 @@ inline ScalePlan plan_for_short(const Recipe& recipe, const std::string& name,
     if (pieces == 0) throw Failure(problems::short_of_a_piece(name, piece));
     made = pieces / count;
   }
-  ScalePlan plan = plan_for_factor(recipe, made);
+  ScalePlan plan = plan_for_factor(recipe, made, book);
   plan.asked = factor;
   plan.on_hand = OnHand{name, on_hand, taken.takers};
   return plan;
@@ -41,7 +41,7 @@ inline ScalePlan plan_for_weight_on_hand(const Recipe& recipe, const Mass& on_ha
     throw Failure(problems::scale_missing_factor());
   }
   const RecipeLine& first = recipe.lines.front();
-  const Amount& written = *first.amount.low;
+  const Amount written = *tested_amount(first, recipe, book).low();
   detail::expect_a_weight("an amount of the first line", to_mass(written));
   const Ingredient* ingredient = book.find_ingredient(first.name);
   std::optional<Stage> stage = first.stage;
@@ -55,7 +55,7 @@ inline ScalePlan plan_for_weight_on_hand(const Recipe& recipe, const Mass& on_ha
     plan.pieces = plan.factor * recipe.tested->count;
     plan.piece_weight = recipe.tested->weight;
   }
-  return detail::finished(recipe, std::move(plan));
+  return detail::finished(recipe, book, std::move(plan));
 }
 
 }  // namespace platewright

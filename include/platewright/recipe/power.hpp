@@ -12,7 +12,7 @@ namespace platewright {
 inline Rational two_thirds_power(const Rational& ratio) {
   const auto cube_root = [](const Integer& value) {
     // The largest whole number whose cube is not above `value`.
-    Integer guess = Integer(1) << (boost::multiprecision::msb(value) / 3 + 1);
+    Integer guess = Integer(1) << (msb(value) / 3 + 1);
     while (true) {
       const Integer next = (2 * guess + value / (guess * guess)) / 3;
       if (next >= guess) return guess;
@@ -28,7 +28,7 @@ inline Rational two_thirds_power(const Rational& ratio) {
   }
   // ratio^2 = x / bottom^3 with x = top^2 * bottom, so that only one root is taken, of x scaled up
   // far enough for 18 good digits.
-  const Integer scale = boost::multiprecision::pow(Integer(10), 18);
+  const Integer scale = pow(Integer(10), 18);
   const Integer root = cube_root(top * top * bottom * scale * scale * scale);
   return Rational(root, bottom * scale);
 }

@@ -1,45 +1,32 @@
 #pragma once
 // A tested recipe, as a cook writes it down.
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "platewright/problem/place.hpp"
-#include "platewright/quantity/amount.hpp"
 #include "platewright/quantity/temperature.hpp"
 #include "platewright/recipe/scaling_rule.hpp"
 #include "platewright/recipe/vessel_fill.hpp"
+#include "platewright/recipe/written_amount.hpp"
 #include "platewright/yield/stage.hpp"
 
 namespace platewright {
 
-/// An amount written as a share of the weight of other lines: `salt: 6 % of water`, or `2 % of
-/// water and meat`, which is another brine.
-struct WeightShare {
-  Rational share;
-  std::vector<std::string> of;  ///< names of lines of the same recipe
-};
-
-/// One line of a recipe: an ingredient, or another recipe, with an amount.
+/// One line of a recipe as it is written: an ingredient, or another recipe, with an amount. Which
+/// of the two the name is, the book says; what a share comes to is worked out when it is asked for.
 struct RecipeLine {
   std::string name;
-  LineAmount amount;
-  std::string preparation;  ///< `finely chopped`
-  std::string part;         ///< the component it belongs to: `the paste`; may be empty
+  WrittenAmount amount = {};
+  std::string preparation = {};  ///< `finely chopped`
+  std::string part = {};         ///< the component it belongs to: `the paste`; may be empty
   ScalingRule scale = ScalingRule::proportional;
   /// Of a line that is held back: the share that is put in at first; the rest goes in to taste.
   Rational start_share = 1;
   /// At which stage the amount is written; the ingredient's usual one where the line does not say.
-  std::optional<Stage> stage;
-  bool is_recipe = false;  ///< the name is that of another recipe of the book
-  /// Where the amount is written as a share of other lines; `amount` is then what it comes to in
-  /// the tested batch.
-  std::optional<WeightShare> share_of = {};
-  /// What the amount weighs in the tested batch, for the shares that are taken of it.
-  std::optional<Mass> weight = {};
-  Place place;
+  std::optional<Stage> stage = {};
+  Place place = {};
 };
 
 /// One setting of the oven: for a time, or until the inside has a temperature, or both.
@@ -71,9 +58,6 @@ struct RecipeYield {
   std::optional<Amount> portion;  ///< the size of a portion
   std::optional<Amount> amount;   ///< the whole, for a recipe that others use: `2 qt`
   bool of_whole_dish = false;     ///< the portion holds more than the meat: a stew, a pie
-  /// What the tested pieces serve by the yield of their cut, in portions of that size, where it is
-  /// known; see `count_portions_by_yield`.
-  std::optional<Rational> portions_by_yield = {};
 };
 
 /// The whole pieces (roasts, birds, racks) that the recipe was tested on.
@@ -81,11 +65,10 @@ struct TestedPieces {
   Rational count;
   std::string piece;  ///< `leg`
   Mass weight;        ///< of one piece, as purchased
-  /// What one piece takes up in a vessel: its weight by the ingredient's own density. Nothing where
-  /// that is not known.
-  std::optional<Volume> volume = {};
 };
 
+/// Holds what the cook wrote, and nothing that follows from it: the same recipe means another thing
+/// in another book.
 struct Recipe {
   std::string name;
   RecipeYield makes;
@@ -114,14 +97,6 @@ inline std::optional<Amount> whole_amount(const Recipe& recipe) {
     return scaled(*recipe.makes.portion, *recipe.makes.portions);
   }
   return std::nullopt;
-}
-
-/// The portions that one tested batch is counted on for: those the recipe names or, where they are
-/// fewer, those that its meat serves by the yield of the cut, so that no guest goes short.
-inline std::optional<Rational> counted_portions(const Recipe& recipe) {
-  const std::optional<Rational>& by_yield = recipe.makes.portions_by_yield;
-  if (!recipe.makes.portions || !by_yield) return recipe.makes.portions;
-  return std::min(*recipe.makes.portions, *by_yield);
 }
 
 /// What a vessel's contents are counted in: `leg`, else `portion`, else `batch`.

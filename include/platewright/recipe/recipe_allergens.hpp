@@ -37,13 +37,11 @@ inline RecipeAllergens allergens_of(const Recipe& recipe, const RecipeBook& book
     const Recipe* current = open.back();
     open.pop_back();
     for (const RecipeLine& line : current->lines) {
-      if (line.is_recipe) {
-        const Recipe* below = book.find_recipe(line.name);
-        if (below == nullptr) not_stated.insert(line.name);
-        if (below != nullptr && seen.insert(line.name).second) open.push_back(below);
+      if (const Recipe* below = book.recipe_of(line)) {
+        if (seen.insert(line.name).second) open.push_back(below);
         continue;
       }
-      const Ingredient* ingredient = book.find_ingredient(line.name);
+      const Ingredient* ingredient = book.ingredient_of(line);
       if (ingredient == nullptr || !ingredient->allergens) {
         not_stated.insert(line.name);
         continue;

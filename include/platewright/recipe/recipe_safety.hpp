@@ -34,7 +34,7 @@ inline void add_kinds(const Recipe& recipe, const RecipeBook& book, RecipeSafety
     if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
   };
   for (const RecipeLine& line : recipe.lines) {
-    const Ingredient* ingredient = line.is_recipe ? nullptr : book.find_ingredient(line.name);
+    const Ingredient* ingredient = book.ingredient_of(line);
     if (ingredient == nullptr || ingredient->safety == no_minimum_applies) continue;
     if (ingredient->safety.empty()) {
       add_once(out.not_stated, line.name);
@@ -64,7 +64,7 @@ inline RecipeSafety safety_of(const Recipe& recipe, const RecipeBook& book) {
     for (const Recipe* current : level) {
       detail::add_kinds(*current, book, out);
       for (const RecipeLine& line : current->lines) {
-        const Recipe* next = line.is_recipe ? book.find_recipe(line.name) : nullptr;
+        const Recipe* next = book.recipe_of(line);
         if (next != nullptr && seen.insert(line.name).second) below.push_back(next);
       }
     }

@@ -12,8 +12,9 @@
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/problem/failure.hpp"
+#include "platewright/recipe/piece_volume.hpp"
+#include "platewright/recipe/portions_by_yield.hpp"
 #include "platewright/recipe/power.hpp"
-#include "platewright/recipe/recipe.hpp"
 #include "platewright/recipe/spice_factor.hpp"
 
 namespace platewright {
@@ -63,8 +64,8 @@ inline const TestedPieces& need_pieces(const Recipe& recipe) {
   return *recipe.tested;
 }
 
-inline void count_portions(const Recipe& recipe, ScalePlan& plan) {
-  if (const auto portions = counted_portions(recipe)) plan.portions = *portions * plan.factor;
+inline void count_portions(const Recipe& recipe, const RecipeBook& book, ScalePlan& plan) {
+  if (const auto portions = counted_portions(recipe, book)) plan.portions = *portions * plan.factor;
 }
 
 inline void count_batches(const Recipe& recipe, ScalePlan& plan) {
@@ -84,7 +85,8 @@ inline Rational tested_content(const Recipe& recipe) {
 /// The plan made in `vessel` instead of the one the recipe was tested in. What covers the meat
 /// follows the volume that is left: vessels x volume - pieces x volume of a piece, over the same as
 /// tested; where a volume is not known, the factor. Throws Failure where the meat alone fills them.
-inline ScalePlan in_vessels(const Recipe& recipe, ScalePlan plan, const RecipeVessel& vessel) {
+inline ScalePlan in_vessels(const Recipe& recipe, ScalePlan plan, const RecipeVessel& vessel,
+                            const RecipeBook& book) {
   const RecipeVessel& tested_in = recipe.vessel ? *recipe.vessel : vessel;
   const Rational before = detail::tested_content(recipe);
   const Rational content = plan.pieces ? *plan.pieces : before * plan.factor;
@@ -93,24 +95,23 @@ inline ScalePlan in_vessels(const Recipe& recipe, ScalePlan plan, const RecipeVe
   plan.vessels = vessels_for(content, vessel.holds.value_or(before));
   plan.vessel_factor = *plan.vessels / tested_vessels;
   plan.cover_factor = plan.factor;
-  plan.cover_by_factor = !recipe.tested || !recipe.tested->volume || !vessel.volume ||
-                         !tested_in.volume || !plan.piece_weight;
+  const std::optional<Volume> piece = piece_volume(recipe, book);
+  plan.cover_by_factor = !piece || !vessel.volume || !tested_in.volume || !plan.piece_weight;
   if (plan.cover_by_factor) return plan;
-  const Volume piece = *recipe.tested->volume;
   const Rational heavier = *plan.piece_weight / recipe.tested->weight;
-  plan.cover_factor = room_around(vessel, *plan.vessels, piece * heavier * content) /
-                      room_around(tested_in, tested_vessels, piece * before);
+  plan.cover_factor = room_around(vessel, *plan.vessels, *piece * heavier * content) /
+                      room_around(tested_in, tested_vessels, *piece * before);
   return plan;
 }
 
 namespace detail {
 
 /// What follows from the factor and the pieces of a plan.
-inline ScalePlan finished(const Recipe& recipe, ScalePlan plan) {
-  count_portions(recipe, plan);
+inline ScalePlan finished(const Recipe& recipe, const RecipeBook& book, ScalePlan plan) {
+  count_portions(recipe, book, plan);
   count_batches(recipe, plan);
   plan.cover_factor = plan.factor;
-  return recipe.vessel ? in_vessels(recipe, std::move(plan), *recipe.vessel) : plan;
+  return recipe.vessel ? in_vessels(recipe, std::move(plan), *recipe.vessel, book) : plan;
 }
 
 }  // namespace detail
@@ -119,6 +120,7 @@ inline ScalePlan finished(const Recipe& recipe, ScalePlan plan) {
 /// conversion factor is new weight over tested weight. Throws Failure for a recipe that names no
 /// pieces, and for counts and weights that are not above 0.
 inline ScalePlan plan_for_pieces(const Recipe& recipe, const Rational& pieces,
+                                 const RecipeBook& book,
                                  const std::optional<Mass>& weight = std::nullopt) {
   const TestedPieces& tested = detail::need_pieces(recipe);
   detail::expect_above_zero("a number of pieces", pieces);
@@ -132,35 +134,37 @@ inline ScalePlan plan_for_pieces(const Recipe& recipe, const Rational& pieces,
   plan.piece_factor = *plan.pieces / tested.count;
   plan.factor = plan.piece_factor * heavier;
   plan.surface_factor = plan.piece_factor * two_thirds_power(heavier);
-  return detail::finished(recipe, std::move(plan));
+  return detail::finished(recipe, book, std::move(plan));
 }
 
 /// The batch times `factor`. A recipe that cooks whole pieces is made with as many whole pieces as
 /// cover it; one that is made in whole batches, with whole batches. Throws Failure for a factor
 /// that is not above 0.
 inline ScalePlan plan_for_factor(const Recipe& recipe, const Rational& factor,
+                                 const RecipeBook& book,
                                  const std::optional<Mass>& weight = std::nullopt) {
   detail::expect_above_zero("a factor", factor);
   if (recipe.tested) {
     if (weight) detail::expect_a_weight("a weight of a piece", *weight);
     const Rational heavier = weight ? *weight / recipe.tested->weight : Rational(1);
-    return plan_for_pieces(recipe, factor * recipe.tested->count / heavier, weight);
+    return plan_for_pieces(recipe, factor * recipe.tested->count / heavier, book, weight);
   }
   ScalePlan plan;
   plan.asked = factor;
   plan.factor = recipe.whole_batches ? up_to(factor, 1) : factor;
   plan.rounded_up = plan.factor != factor;
   plan.piece_factor = plan.surface_factor = plan.factor;
-  return detail::finished(recipe, std::move(plan));
+  return detail::finished(recipe, book, std::move(plan));
 }
 
 /// Enough for `portions`, as many as the batch is counted on for. Throws Failure for a recipe that
 /// counts none.
 inline ScalePlan plan_for_portions(const Recipe& recipe, const Rational& portions,
+                                   const RecipeBook& book,
                                    const std::optional<Mass>& weight = std::nullopt) {
   detail::expect_above_zero("a number of portions", portions);
   if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
-  return plan_for_factor(recipe, portions / *counted_portions(recipe), weight);
+  return plan_for_factor(recipe, portions / *counted_portions(recipe, book), book, weight);
 }
 
 /// Enough for `portions` portions of another size (as many as the recipe makes where none are
@@ -168,18 +172,19 @@ inline ScalePlan plan_for_portions(const Recipe& recipe, const Rational& portion
 /// over the recipe's portions x their size. Throws Failure for a recipe that does not say both, for
 /// sizes that do not mix, and for what is not above 0.
 inline ScalePlan plan_for_portion_size(const Recipe& recipe, const Amount& portion,
+                                       const RecipeBook& book,
                                        const std::optional<Rational>& portions = std::nullopt,
                                        const std::optional<Mass>& weight = std::nullopt) {
   detail::expect_above_zero("a portion", portion.number);
   if (!recipe.makes.portions || !recipe.makes.portion) {
     throw Failure(problems::recipe_has_no_portion_size(recipe.name));
   }
-  const Rational counted = *counted_portions(recipe);
+  const Rational counted = *counted_portions(recipe, book);
   const Rational count = portions.value_or(counted);
   detail::expect_above_zero("a number of portions", count);
   const Rational larger =
       in_unit(portion, recipe.makes.portion->unit).number / recipe.makes.portion->number;
-  ScalePlan plan = plan_for_factor(recipe, count / counted * larger, weight);
+  ScalePlan plan = plan_for_factor(recipe, count / counted * larger, book, weight);
   plan.portion = portion;
   plan.portions = *plan.portions / larger;
   return plan;

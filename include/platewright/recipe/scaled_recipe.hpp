@@ -1,28 +1,32 @@
 #pragma once
 // A recipe at the size that is wanted.
 
-#include <algorithm>
+#include <cstddef>
 #include <optional>
-#include <string>
 #include <utility>
 #include <vector>
 
-#include "platewright/recipe/recipe_book.hpp"
 #include "platewright/recipe/scale_plan.hpp"
+#include "platewright/recipe/tested_amount.hpp"
 
 namespace platewright {
 
-/// One line at its new size. `line` belongs to the recipe that was scaled.
+/// One line at its new size. `line` belongs to the recipe that was scaled, what it names to the
+/// book.
 struct ScaledLine {
-  const RecipeLine* line = nullptr;
-  Rational factor = 1;
+  const RecipeLine* line;
+  const Recipe* recipe;          ///< the recipe that it names; null where that is an ingredient
+  const Ingredient* ingredient;  ///< null where it is a recipe, or nothing that the book has
+  Rational factor;
+  LineAmount tested;  ///< in the tested batch
   LineAmount amount;  ///< the whole
   LineAmount start;   ///< of a line that is held back, what goes in at first
 };
 
-/// A recipe and its lines at their new size. Refers to the recipe, which must live longer.
+/// A recipe and its lines at their new size. Refers to the recipe and the book, which must live
+/// longer.
 struct ScaledRecipe {
-  const Recipe* recipe = nullptr;
+  const Recipe* recipe;
   ScalePlan plan;
   std::vector<ScaledLine> lines;
 };
@@ -39,47 +43,52 @@ inline void check_scaling_rule(const RecipeLine& line, const Recipe& recipe, boo
 
 namespace detail {
 
-/// The factor of a line that is a share of others: their new weight over their tested weight.
-inline Rational share_factor(const WeightShare& share, const std::vector<ScaledLine>& lines) {
-  Mass before;
-  Mass after;
-  for (const ScaledLine& other : lines) {
-    if (!other.line->weight || other.line->share_of) continue;
-    if (std::find(share.of.begin(), share.of.end(), other.line->name) == share.of.end()) continue;
-    before += *other.line->weight;
-    after += *other.line->weight * other.factor;
-  }
-  return before > Mass() ? after / before : Rational(1);
+inline ScaledLine scaled_line(const RecipeLine& line, const LineAmount& tested,
+                              const Rational& factor, const RecipeBook& book) {
+  const LineAmount amount = scaled(tested, factor);
+  return {&line,
+          book.recipe_of(line),
+          book.ingredient_of(line),
+          factor,
+          tested,
+          amount,
+          scaled(amount, line.start_share)};
 }
 
-inline void set_factor(ScaledLine& line, const Rational& factor) {
-  line.factor = factor;
-  line.amount = scaled(line.line->amount, factor);
-  line.start = scaled(line.amount, line.line->start_share);
+/// The factor of a line that is a share of others: their new weight over their tested weight.
+inline Rational share_factor(const WeightShare& share, const Recipe& recipe, const ScalePlan& plan,
+                             const RecipeBook& book) {
+  Mass before;
+  Mass after;
+  for (const std::size_t i : lines_shared(share, recipe, book)) {
+    const Mass weight = *tested_weight(recipe.lines[i], book);
+    before += weight;
+    after += weight * factor_for(recipe.lines[i].scale, plan);
+  }
+  return after / before;
 }
 
 }  // namespace detail
 
 /// Every line by its own rule; one that is a share of other lines follows their weight. Throws
-/// Failure for a line that follows pieces or a vessel in a recipe that names none.
-inline ScaledRecipe scale(const Recipe& recipe, ScalePlan plan) {
-  ScaledRecipe out;
-  out.recipe = &recipe;
-  out.plan = std::move(plan);
+/// Failure, at the line's place, for a line that follows pieces or a vessel in a recipe that names
+/// none, and for a share of what has no weight.
+inline ScaledRecipe scale(const Recipe& recipe, ScalePlan plan, const RecipeBook& book) {
+  std::vector<ScaledLine> lines;
+  lines.reserve(recipe.lines.size());
   for (const RecipeLine& line : recipe.lines) {
-    check_scaling_rule(line, recipe, out.plan.vessel.has_value());
-    ScaledLine scaled_line;
-    scaled_line.line = &line;
-    detail::set_factor(scaled_line, factor_for(line.scale, out.plan));
-    out.lines.push_back(std::move(scaled_line));
+    check_scaling_rule(line, recipe, plan.vessel.has_value());
+    const LineAmount tested = tested_amount(line, recipe, book);
+    const WeightShare* share = line.amount.share();
+    const Rational factor = share == nullptr ? factor_for(line.scale, plan)
+                                             : detail::share_factor(*share, recipe, plan, book);
+    lines.push_back(detail::scaled_line(line, tested, factor, book));
   }
-  for (ScaledLine& line : out.lines) {
-    if (line.line->share_of) {
-      detail::set_factor(line, detail::share_factor(*line.line->share_of, out.lines));
-    }
-  }
-  return out;
+  return {&recipe, std::move(plan), std::move(lines)};
 }
+ScaledRecipe scale(const Recipe&&, ScalePlan, const RecipeBook&) = delete;
+ScaledRecipe scale(const Recipe&, ScalePlan, const RecipeBook&&) = delete;
+ScaledRecipe scale(const Recipe&&, ScalePlan, const RecipeBook&&) = delete;
 
 /// How many batches of `recipe` give `wanted`, what is lost of them on the way counted in. Throws
 /// Failure where the recipe does not say what it makes, or in a dimension that `wanted` does not
@@ -102,7 +111,7 @@ inline Rational batches_for(const Recipe& recipe, const Amount& wanted) {
 /// The amount that a line is costed and bought at: the upper end of a range, so that there is
 /// enough; nothing where it is to taste.
 inline std::optional<Amount> amount_to_buy(const LineAmount& amount) {
-  return amount.high ? amount.high : amount.low;
+  return amount.high() ? amount.high() : amount.low();
 }
 
 }  // namespace platewright

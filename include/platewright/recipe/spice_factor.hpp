@@ -24,9 +24,17 @@ inline Rational spice_factor(ScalingRule rule, const Rational& factor) {
       return factor <= 2 ? factor : 2 + (factor - 2) / 2;
     case ScalingRule::hot_pepper:
       return factor <= 2 ? factor : 2 + (factor - 2) / 4;
-    default:
-      return factor;
+    case ScalingRule::proportional:
+    case ScalingRule::by_surface:
+    case ScalingRule::by_piece:
+    case ScalingRule::by_pan:
+    case ScalingRule::by_batch:
+    case ScalingRule::by_cover:
+    case ScalingRule::held_back:
+    case ScalingRule::fixed:
+      break;
   }
+  return factor;
 }
 
 }  // namespace platewright

@@ -2,6 +2,7 @@
 // What one tested batch takes of an ingredient, with what is in its sub-recipes.
 
 #include <algorithm>
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <string>
@@ -21,13 +22,12 @@ namespace detail {
 
 /// True for a line that twice the batch takes twice of. A share of other lines is one where all of
 /// these are.
-inline bool follows_the_batch(const RecipeLine& line, const Recipe& recipe) {
-  if (line.share_of) {
-    const std::vector<std::string>& of = line.share_of->of;
-    return std::all_of(recipe.lines.begin(), recipe.lines.end(), [&](const RecipeLine& other) {
-      const bool counts =
-          !other.share_of && std::find(of.begin(), of.end(), other.name) != of.end();
-      return !counts || follows_the_batch(other, recipe);
+inline bool follows_the_batch(const RecipeLine& line, const Recipe& recipe,
+                              const RecipeBook& book) {
+  if (const WeightShare* share = line.amount.share()) {
+    const std::vector<std::size_t> of = lines_shared(*share, recipe, book);
+    return std::all_of(of.begin(), of.end(), [&](const std::size_t i) {
+      return follows_the_batch(recipe.lines[i], recipe, book);
     });
   }
   return line.scale == ScalingRule::proportional || line.scale == ScalingRule::held_back ||
@@ -67,23 +67,24 @@ class TakenCount {
 
  private:
   Rational of_line(const RecipeLine& line, const Recipe& recipe) {
-    const auto amount = amount_to_buy(line.amount);
+    const auto amount = amount_to_buy(tested_amount(line, recipe, book_));
     if (!amount || amount->number == 0) return 0;
     if (line.name == name_) {
       if (takers_.empty() || takers_.back() != recipe.name) takers_.push_back(recipe.name);
-      if (!follows_the_batch(line, recipe)) {
+      if (!follows_the_batch(line, recipe, book_)) {
         throw Failure(problems::short_line_unusable(name_, name_of(line.scale)));
       }
       return taken(line, *amount);
     }
-    return line.is_recipe ? of_sub_recipe(line, *amount, recipe) : Rational(0);
+    const Recipe* below = book_.recipe_of(line);
+    return below == nullptr ? Rational(0) : of_sub_recipe(line, *below, *amount, recipe);
   }
 
-  Rational of_sub_recipe(const RecipeLine& line, const Amount& amount, const Recipe& user) {
-    const Recipe& recipe = book_.recipe(line.name);
+  Rational of_sub_recipe(const RecipeLine& line, const Recipe& recipe, const Amount& amount,
+                         const Recipe& user) {
     const Rational in_one = of_batch(recipe);
     if (in_one == 0) return 0;
-    if (!follows_the_batch(line, user)) {
+    if (!follows_the_batch(line, user, book_)) {
       throw Failure(problems::short_line_unusable(line.name, name_of(line.scale)));
     }
     if (recipe.whole_batches) throw Failure(problems::short_in_wholes(name_, line.name, "batch"));

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "platewright/safety/safety_table.hpp"
+#include "platewright/safety/undercooked.hpp"
 
 namespace platewright {
 
@@ -43,24 +44,11 @@ struct PullCheck {
 
 namespace detail {
 
-/// Beef, corned beef, lamb, pork and cured pork roasts (FDA Food Code 2022, 3-401.11(B)).
-inline bool may_be_held(std::string_view key) {
-  return key == "whole cut" || key == "cured";
-}
-
-/// Food that guests may choose to eat undercooked once they are told (FDA Food Code 2022,
-/// 3-401.11(D) and 3-603.11): whole cuts, fish, eggs. Poultry, ground, tenderised, stuffed and
-/// reheated food, and wild game, is never called acceptable here: what is harmful is inside it.
-inline bool may_be_undercooked(std::string_view key) {
-  return may_be_held(key) || key == "fish" || key == "eggs" || key == "eggs, held" ||
-         key == "ratites";
-}
-
 /// The highest minimum that is not reached. The Food Code's decide; those for consumers only where
 /// it has no row for this food.
 inline std::optional<MinimumTemperature> minimum_missed(const std::vector<MinimumCheck>& checks) {
   const auto for_service = [](const MinimumCheck& check) {
-    return check.minimum.audience == "food service";
+    return check.minimum.audience == Audience::food_service;
   };
   const bool any = std::any_of(checks.begin(), checks.end(), for_service);
   std::optional<MinimumTemperature> out;
@@ -90,12 +78,13 @@ inline PullCheck check_pull_temperature(std::string_view key, const Temperature&
     check.rests_enough = !minimum.rest || rest.value_or(Duration{}) >= *minimum.rest;
     out.checks.push_back(check);
   }
-  if (detail::may_be_held(key)) out.hold = table.roast_hold_at(pull);
+  const Undercooked below = undercooked(key);
+  if (below == Undercooked::held_or_advised) out.hold = table.roast_hold_at(pull);
   if (out.checks.empty()) return out;
   out.cook_to = detail::minimum_missed(out.checks);
   if (!out.cook_to) {
     out.advisory = Advisory::not_needed;
-  } else if (!detail::may_be_undercooked(key)) {
+  } else if (below == Undercooked::never) {
     out.advisory = Advisory::cook_on;
   } else {
     out.advisory = out.hold ? Advisory::unless_held : Advisory::needed;

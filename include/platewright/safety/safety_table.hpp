@@ -18,12 +18,33 @@ namespace platewright {
 /// What a book writes as the kind of an ingredient for which no minimum applies: flour, sugar.
 inline constexpr std::string_view no_minimum_applies = "none";
 
+/// For whom an authority speaks.
+enum class Audience { consumer, food_service };
+
+inline std::string_view name_of(Audience audience) {
+  switch (audience) {
+    case Audience::consumer:
+      return "consumer";
+    case Audience::food_service:
+      return "food service";
+  }
+  return {};
+}
+
+/// Throws Failure for a word that is none.
+inline Audience audience_from(std::string_view text) {
+  for (const Audience audience : {Audience::consumer, Audience::food_service}) {
+    if (name_of(audience) == text) return audience;
+  }
+  throw Failure(problems::word_unknown("audience", text, {"consumer", "food service"}));
+}
+
 /// What one authority asks of one kind of food. A lower figure of one never replaces another's.
 struct MinimumTemperature {
   std::string product;
   std::string key;  ///< `whole cut`, `poultry`: what a cut names
   std::string authority;
-  std::string audience;  ///< `consumer` or `food service`
+  Audience audience = Audience::consumer;
   Temperature at = Temperature::celsius(0);
   std::optional<Duration> rest;  ///< after cooking, before it is carved
   std::optional<Duration> hold;  ///< at this temperature or above

@@ -104,7 +104,7 @@ class AnswerMarker {
 
   static bool no_percent(const WorkingStep& step, const Answer& answer) {
     const auto* share = std::get_if<Rational>(&answer.value);
-    if (share == nullptr || step.name == "cost factor") return false;
+    if (share == nullptr || step.form == FigureForm::factor) return false;
     Answer hundredth = answer;
     hundredth.value = *share / 100;
     if (answer.last_place) hundredth.last_place = std::get<Rational>(*answer.last_place) / 100;

@@ -10,10 +10,14 @@
 
 namespace platewright {
 
+/// How a figure is written: as what it is, or as the factor that a price is multiplied by.
+enum class FigureForm { usual, factor };
+
 /// A figure of a step, under the name that it has on the sheet.
 struct Term {
   std::string name;
   Figure value;
+  FigureForm form = FigureForm::usual;
 };
 
 /// What a step comes to when a known slip is made in it.
@@ -33,6 +37,7 @@ struct WorkingStep {
   std::vector<Term> terms;
   Figure value;
   std::vector<KnownSlip> slips;
+  FigureForm form = FigureForm::usual;
 };
 
 using Working = std::vector<WorkingStep>;
@@ -56,6 +61,7 @@ inline const WorkingStep* find_step(const Working& working, const std::string& n
   }
   return nullptr;
 }
+const WorkingStep* find_step(const Working&&, const std::string&) = delete;
 
 namespace detail {
 
@@ -64,9 +70,10 @@ class WorkingWriter {
  public:
   /// Adds a step and returns its value as the kind of figure that it is.
   template <class Value>
-  Value add(std::string name, Operation operation, std::vector<Term> terms) {
+  Value add(std::string name, Operation operation, std::vector<Term> terms,
+            FigureForm form = FigureForm::usual) {
     const Figure value = worked(operation, terms).value();
-    steps_.push_back({std::move(name), operation, std::move(terms), value, {}});
+    steps_.push_back({std::move(name), operation, std::move(terms), value, {}, form});
     return std::get<Value>(value);
   }
 

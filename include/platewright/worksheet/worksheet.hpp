@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/quantity/currency.hpp"
 #include "platewright/worksheet/check_answers.hpp"
 #include "platewright/worksheet/cooking_loss_working.hpp"
 #include "platewright/worksheet/handbook.hpp"
@@ -21,8 +22,7 @@ struct HandbookRow {
 
 struct Worksheet {
   std::string name;
-  std::string currency = "USD";
-  unsigned minor_digits = 2;
+  Currency currency = Currency("USD");
   WeighedIn weights = WeighedIn::pounds;
   /// A purchase price that the factors are used on.
   std::optional<PricePerMass> new_price;

@@ -1,46 +1,14 @@
 #pragma once
 // How goods come, and what their weight holds beside what is eaten.
 
-#include <array>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/bought_words.hpp"
 #include "platewright/yield/loss.hpp"
 
 namespace platewright {
-
-/// One way in which goods are bought.
-struct BoughtWord {
-  std::string_view word;
-  /// Bone, or shell (`Loss::skin`), that a rung has to take out before a portion is all food.
-  std::string_view held;
-};
-
-/// The words that a row of the table of cuts uses. `part` is a part of a bird with its bones.
-inline constexpr std::array<BoughtWord, 10> bought_words{{
-    {"bone-in", "bone"},
-    {"whole bird", "bone"},
-    {"part", "bone"},
-    {"boneless", ""},
-    {"ground", ""},
-    {"whole fish", "bone"},
-    {"fish steak", "bone"},
-    {"fish fillet", ""},
-    {"in the shell", "skin"},
-    {"shelled", ""},
-}};
-
-/// Throws Failure for any other word.
-inline void check_bought(std::string_view bought) {
-  std::vector<std::string> known;
-  for (const BoughtWord& row : bought_words) {
-    if (row.word == bought) return;
-    known.emplace_back(row.word);
-  }
-  throw Failure(problems::word_unknown("way of being bought", bought, known));
-}
 
 /// The word for what is still held: the shell, where goods come in one.
 inline std::string_view held_word(Loss held) {

@@ -54,12 +54,15 @@ class YieldTable {
 
   /// Each throws Failure for a name that is not there, with the nearest names, and for a name that
   /// several rows share.
-  const Cut& cut(std::string_view name) const {
+  const Cut& cut(std::string_view name) const& {
     if (const Cut* row = find_cut(name)) return *row;
     return found("cut", name, cuts_);
   }
-  const Produce& produce(std::string_view name) const { return found("produce", name, produce_); }
-  const Grain& grain(std::string_view name) const { return found("grain", name, grains_); }
+  const Produce& produce(std::string_view name) const& { return found("produce", name, produce_); }
+  const Grain& grain(std::string_view name) const& { return found("grain", name, grains_); }
+  const Cut& cut(std::string_view) && = delete;
+  const Produce& produce(std::string_view) && = delete;
+  const Grain& grain(std::string_view) && = delete;
 
   /// The row of that name among the user's cuts, produce and grains, then among the built-in ones.
   /// Throws Failure as `cut` does.

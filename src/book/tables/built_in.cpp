@@ -26,9 +26,8 @@ std::optional<Duration> seconds(const Ratio& ratio) {
 void add_weights(std::span<const tables::WeightRow> rows, const UnitTable& units,
                  WeightTable& weights) {
   for (const tables::WeightRow& row : rows) {
-    MeasureWeight weight;
-    weight.measure = Amount{to_rational(row.number), units.find(row.unit, MeasuringSystem::us)};
-    weight.weighs = Mass::of(to_rational(row.grams), units::gram);
+    const Amount measure{to_rational(row.number), units.find(row.unit, MeasuringSystem::us)};
+    MeasureWeight weight{measure, Mass::of(to_rational(row.grams), units::gram)};
     weight.size = row.size;
     weight.usual = row.usual;
     weight.source = row.source;
@@ -73,9 +72,10 @@ Cut cut_from(const tables::CutRow& row) {
 SafetyTable safety_table() {
   std::vector<MinimumTemperature> minimums;
   for (const tables::MinimumRow& row : tables::minimum_rows()) {
-    minimums.push_back({text(row.product), text(row.key), text(row.authority), text(row.audience),
-                        Temperature::celsius(to_rational(row.celsius)), seconds(row.rest),
-                        seconds(row.hold), text(row.source), text(row.row), text(row.note)});
+    minimums.push_back({text(row.product), text(row.key), text(row.authority),
+                        audience_from(row.audience), Temperature::celsius(to_rational(row.celsius)),
+                        seconds(row.rest), seconds(row.hold), text(row.source), text(row.row),
+                        text(row.note)});
   }
   std::vector<RoastHold> holds;
   for (const tables::RoastHoldRow& row : tables::roast_hold_rows()) {

@@ -72,8 +72,7 @@ Table batch_table(Sheet& sheet, const std::vector<ScaledRecipe>& sizes, const Bo
 Sheet batch_card(const std::vector<ScaledRecipe>& sizes, const Book& book,
                  const CardOptions& options) {
   const card::CardViews views(options, book);
-  Sheet sheet;
-  sheet.kind = "batches";
+  Sheet sheet(SheetKind::batches);
   sheet.date = options.date;
   if (sizes.empty()) {
     sheet.add(batch_table(sheet, sizes, book, views));

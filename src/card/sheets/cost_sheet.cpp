@@ -21,8 +21,8 @@ std::vector<Cell> share_cells(const std::vector<CostLine>& lines) {
 Row cost_row(const CostLine& line, const Cell& cost, const Cell& share, const PriceList& prices) {
   const bool costed = !line.to_taste && !line.free;
   return {words(line.name),
-          line.used ? card::amount_cell(*line.used) : words("to taste"),
-          line.purchased ? card::amount_cell(*line.purchased, 3) : Cell{},
+          line.used ? card::amount_cell(*line.used, Rounding::half_up) : words("to taste"),
+          line.purchased ? card::amount_cell(*line.purchased, Rounding::half_up, 3) : Cell{},
           line.as_purchased ? card::unit_price_cell(*line.as_purchased, prices) : Cell{},
           costed ? cost : words(line.free ? "free" : "in Q"),
           costed ? share : Cell{}};
@@ -52,7 +52,7 @@ Table cost_table(const PlateCost& cost, const PriceList& prices) {
                             " for by-products.");
     }
     if (line.written_in) {
-      table.notes.push_back(line.name + ": priced in " + line.written_in->code + ", " +
+      table.notes.push_back(line.name + ": priced in " + line.written_in->currency.code() + ", " +
                             card::rate_text(*line.written_in, prices) + ".");
     }
   }
@@ -104,11 +104,10 @@ void add_facts(const PlateCost& cost, const PriceList& prices, Sheet& sheet) {
   if (cost.portions) {
     facts.add("portions", "Portions", number_cell(*cost.portions, 2));
   }
-  facts.add("total", "Plate cost, all",
-            money_cell(card::plain(cost.total), prices.currency, prices.minor_digits));
+  facts.add("total", "Plate cost, all", money_cell(card::plain(cost.total), prices.currency));
   if (cost.per_portion) {
     facts.add("per_portion", "Plate cost, one",
-              money_cell(card::plain(*cost.per_portion), prices.currency, prices.minor_digits));
+              money_cell(card::plain(*cost.per_portion), prices.currency));
   }
   sheet.add(std::move(facts));
 }
@@ -144,8 +143,7 @@ const char* const note =
 
 Sheet cost_sheet(const PlateCost& cost, const PriceList& prices,
                  const std::optional<PlatePrice>& price) {
-  Sheet sheet;
-  sheet.kind = "cost";
+  Sheet sheet(SheetKind::cost);
   sheet.title = "Plate cost: " + cost.recipe;
   add_facts(cost, prices, sheet);
   add_tables(cost, prices, sheet);
@@ -156,8 +154,7 @@ Sheet cost_sheet(const PlateCost& cost, const PriceList& prices,
 
 Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceList& prices,
                        const std::optional<PlatePrice>& price) {
-  Sheet sheet;
-  sheet.kind = "event_cost";
+  Sheet sheet(SheetKind::event_cost);
   sheet.title = "Plate cost: " + event.name;
   sheet.subtitles = {card::guests_text(event) + ", " + percent_text(event.over) + " over"};
   Table summary;
@@ -167,7 +164,7 @@ Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceLis
                      figures_column("per_portion", "A portion"), figures_column("cost", "Cost")};
   // Each dish as its own part below prints it.
   Money printed;
-  const Money minor = minor_unit(prices.minor_digits);
+  const Money minor = minor_unit(prices.currency);
   const auto add = [&](const Money& amount) {
     printed += round_money(amount, minor, Rounding::half_up);
     return card::money(amount, prices);

@@ -57,9 +57,9 @@ std::string KitchenView::capacity(const Volume& volume) const {
   return kitchen_measure_text(measured_in(volume, kitchen_));
 }
 
-Cell KitchenView::weight(const Mass& mass) const {
-  return figure_as(kitchen_parts_text(weighed_in(mass, kitchen_)), mass.in(units::gram),
-                   as_short_decimal(mass.in(units::gram), 1), "g");
+Cell KitchenView::weight(const Mass& mass, Rounding rounding) const {
+  return figure_as(kitchen_parts_text(weighed_in(mass, kitchen_, rounding)), mass.in(units::gram),
+                   as_short_decimal(mass.in(units::gram), 1, rounding), "g");
 }
 
 Cell KitchenView::measure(const Amount& amount) const {
@@ -89,24 +89,25 @@ Cell KitchenView::measure(const Amount& amount) const {
 }
 
 Cell KitchenView::measure(const LineAmount& amount) const {
-  if (!amount.low) return words("to taste");
-  Cell cell = measure(*amount.low);
-  if (amount.high) cell.text += " to " + measure(*amount.high).text;
+  if (!amount.low()) return words("to taste");
+  Cell cell = measure(*amount.low());
+  if (amount.high()) cell.text += " to " + measure(*amount.high()).text;
   return cell;
 }
 
 Cell KitchenView::weight_of(const LineAmount& amount, const IngredientWeights& weights) const {
-  if (!amount.low || !can_be_weighed(amount.low->unit)) return {};
+  if (!amount.low() || !can_be_weighed(amount.low()->unit)) return {};
   try {
-    const Mass mass = platewright::weight_of(*amount.low, weights);
+    const Mass mass = platewright::weight_of(*amount.low(), weights);
     // A few leaves weigh less than the scale shows: the count stands alone.
-    if (amount.low->dimension() != UnitDimension::mass) {
+    if (amount.low()->dimension() != UnitDimension::mass) {
       const Rational error = weighed_in(mass, kitchen_).error();
       if (error > fraction(1, 10) || -error > fraction(1, 10)) return {};
     }
-    Cell cell = weight(mass);
-    if (amount.high) {
-      cell.text += " to " + weight(platewright::weight_of(*amount.high, weights)).text;
+    Cell cell = weight(mass, Rounding::half_up);
+    if (amount.high()) {
+      cell.text +=
+          " to " + weight(platewright::weight_of(*amount.high(), weights), Rounding::half_up).text;
     }
     return cell;
   } catch (const Failure&) {

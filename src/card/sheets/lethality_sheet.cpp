@@ -67,7 +67,7 @@ std::string verdict_text(const LethalityCheck& check) {
   if (const auto met = check.met()) {
     return "MET: " + hold_text(seconds_up(met->step.hold)) + " at " +
            fahrenheit_text(met->step.at) + " or more, by " +
-           duration_text(round_to(met->met->in(units::minute), Rational(1), Rounding::up));
+           duration_text(met->met->in(units::minute), Rounding::down);
   }
   if (const auto nearest = check.nearest()) {
     return "NOT MET: " + hold_text(seconds_up(nearest->missing())) + " missing at " +
@@ -80,13 +80,13 @@ std::string verdict_text(const LethalityCheck& check) {
 
 Sheet lethality_sheet(const std::string& name, const CoreCurve& curve,
                       const std::vector<LethalityStandard>& standards) {
-  Sheet sheet;
-  sheet.kind = "lethality";
+  Sheet sheet(SheetKind::lethality);
   sheet.title = "Lethality: " + name;
   const auto& readings = curve.readings();
   sheet.subtitles.push_back(
       std::to_string(readings.size()) + " readings, " +
-      duration_text((readings.back().at - readings.front().at).in(units::minute)));
+      duration_text((readings.back().at - readings.front().at).in(units::minute),
+                    Rounding::half_up));
   Facts verdicts{"verdicts", "", {}, ColumnKind::words};
   std::size_t number = 0;
   std::vector<Table> tables;

@@ -50,15 +50,14 @@ void add_weights(Facts& facts, const MeasureAnswer& answer) {
 }  // namespace
 
 Sheet measure_sheet(const MeasureAnswer& answer, const KitchenView& view) {
-  Sheet sheet;
-  sheet.kind = "measure";
+  Sheet sheet(SheetKind::measure);
   sheet.title = amount_text(answer.asked);
   if (!answer.ingredient.empty()) sheet.title += " of " + answer.ingredient;
   Facts facts{"measure", "", {}};
   const Amount& shown = answer.converted.value_or(answer.asked);
   add_unit(facts, "asked_unit", "Asked in", answer.asked.unit);
   if (answer.converted) add_unit(facts, "unit", "Given in", shown.unit);
-  facts.add("rounded", "Rounded", card::amount_cell(shown, 3));
+  facts.add("rounded", "Rounded", card::amount_cell(shown, Rounding::half_up, 3));
   add_exact(facts, shown);
   if (shown.dimension() == UnitDimension::volume || shown.dimension() == UnitDimension::mass) {
     facts.add("kitchen", "In the kitchen", view.measure(shown));

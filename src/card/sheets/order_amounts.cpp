@@ -31,10 +31,10 @@ Cell whole_things(const Amount& amount, Rounding rounding) {
                    amount.unit.name());
 }
 
-Cell in_larger(const Amount& amount, const LargerUnit& unit) {
+Cell in_larger(const Amount& amount, const LargerUnit& unit, Rounding rounding) {
   const Rational number = amount.number / unit.holds;
-  return figure_as(as_short_decimal(number, 2) + " " + std::string(unit.symbol), number,
-                   as_short_decimal(number, 2), std::string(unit.larger));
+  const std::string shown = as_short_decimal(number, 2, rounding);
+  return figure_as(shown + " " + std::string(unit.symbol), number, shown, std::string(unit.larger));
 }
 
 }  // namespace
@@ -45,9 +45,10 @@ std::pair<Cell, Cell> needed_and_left(const OrderLine& line) {
   }
   for (const LargerUnit& unit : larger_units) {
     if (line.ordered.unit.name() != unit.name || line.ordered.number < unit.from) continue;
-    return {in_larger(line.need, unit), in_larger(line.left_over, unit)};
+    return {in_larger(line.need, unit, Rounding::up),
+            in_larger(line.left_over, unit, Rounding::down)};
   }
-  return {amount_cell(line.need), amount_cell(line.left_over)};
+  return {amount_cell(line.need, Rounding::up), amount_cell(line.left_over, Rounding::down)};
 }
 
 }  // namespace platewright::card

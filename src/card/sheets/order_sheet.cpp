@@ -6,7 +6,7 @@
 
 #include "card/sheets/order_amounts.hpp"
 #include "card/sheets/shared.hpp"
-#include "platewright/costing/currency.hpp"
+#include "platewright/quantity/currency.hpp"
 
 namespace platewright {
 namespace {
@@ -29,9 +29,10 @@ std::string joined(const std::vector<std::string>& names) {
 /// `2 lb in store, 1.5 lb left over from cuts`, or nothing.
 std::string there_text(const std::optional<Amount>& in_store, const std::optional<Amount>& left) {
   std::string out;
-  if (in_store) out = card::amount_cell(*in_store).text + " in store";
+  if (in_store) out = card::amount_cell(*in_store, Rounding::down).text + " in store";
   if (left) {
-    out += (out.empty() ? "" : ", ") + card::amount_cell(*left).text + " left over from cuts";
+    out += (out.empty() ? "" : ", ") + card::amount_cell(*left, Rounding::down).text +
+           " left over from cuts";
   }
   return out;
 }
@@ -57,7 +58,7 @@ Row order_row(const OrderLine& line, const Cell& cost, const PriceList& prices) 
           day_data(line.order_by),
           day_data(line.deliver_by),
           words(purchase.by_the_piece ? "a piece" : purchase.pack_text),
-          card::amount_cell(purchase.content, 3),
+          card::amount_cell(purchase.content, Rounding::half_up, 3),
           card::money(purchase.price, prices)};
 }
 
@@ -127,8 +128,8 @@ Table supplier_table(const SupplierOrder& order, std::size_t number, const Price
   for (const OrderLine& line : order.lines) {
     if (const auto& foreign = line.purchase.written_in) {
       const Rational pack = card::plain(line.purchase.price) / foreign->rate;
-      table.notes.push_back(line.ingredient + ": " +
-                            money_text(pack, minor_digits_of(foreign->code)) + " " + foreign->code +
+      table.notes.push_back(line.ingredient + ": " + money_text(pack, foreign->currency) + " " +
+                            foreign->currency.code() +
                             (line.purchase.by_the_piece ? " a piece, " : " a pack, ") +
                             card::rate_text(*foreign, prices) + ".");
     }
@@ -165,7 +166,7 @@ void add_order(const Order& order, const PriceList& prices, Sheet& sheet) {
     sheet.add(supplier_table(supplier, ++number, prices));
   }
   const auto with_currency = [&](const Money& amount) {
-    return money_cell(card::plain(amount), prices.currency, prices.minor_digits);
+    return money_cell(card::plain(amount), prices.currency);
   };
   const bool deposits = order.deposit > Money();
   Facts sums{"sums", "Together", {}};
@@ -185,8 +186,7 @@ void add_order(const Order& order, const PriceList& prices, Sheet& sheet) {
 }  // namespace
 
 Sheet order_sheet(const Event& event, const Order& order, const PriceList& prices) {
-  Sheet sheet;
-  sheet.kind = "order";
+  Sheet sheet(SheetKind::order);
   sheet.title = "Order: " + event.name;
   sheet.subtitles = {card::guests_text(event) + ", " + percent_text(event.over) + " over"};
   if (const std::string served = card::served_text(event); !served.empty()) {
@@ -198,8 +198,7 @@ Sheet order_sheet(const Event& event, const Order& order, const PriceList& price
 
 Sheet order_sheet(const std::vector<Event>& events, const Order& order, const PriceList& prices) {
   if (events.size() == 1) return order_sheet(events.front(), order, prices);
-  Sheet sheet;
-  sheet.kind = "order";
+  Sheet sheet(SheetKind::order);
   sheet.title = "Order for " + std::to_string(events.size()) + " events";
   for (const Event& event : events) {
     sheet.subtitles.push_back(event.name + ": " + card::guests_text(event) + ", " +

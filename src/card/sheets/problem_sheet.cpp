@@ -19,8 +19,7 @@ Facts single_files(const std::vector<SingleFile>& single) {
 
 Sheet problem_sheet(const ProblemList& problems, const std::vector<std::string>& files,
                     const std::vector<SingleFile>& single) {
-  Sheet sheet;
-  sheet.kind = "check";
+  Sheet sheet(SheetKind::check);
   const auto count = [&](Severity severity) {
     return std::count_if(problems.all().begin(), problems.all().end(),
                          [&](const Problem& problem) { return problem.severity == severity; });

@@ -8,7 +8,7 @@ std::string decimal(const Rational& value) {
 }
 
 std::string sum_text(const Money& value, const PriceList& money) {
-  return money_text(plain(value), money.minor_digits);
+  return money_text(plain(value), money.currency);
 }
 
 std::string labour_working(const LabourCost& labour, const PriceList& money) {
@@ -43,28 +43,24 @@ std::string charge_working(const Charge& charge, const Quote& quote, const Price
 
 }  // namespace
 
-PriceList money_of(const Quote& quote, const std::string& currency) {
-  PriceList money;
-  money.currency = currency;
-  money.minor_digits = quote.minor_digits;
-  return money;
-}
-
 std::vector<QuoteStep> cost_steps(const Quote& quote, const PriceList& money) {
   std::vector<QuoteStep> steps;
-  steps.push_back({"Food", "plate cost of all dishes", quote.food});
-  steps.push_back(
-      {"Q factor", percent_text(quote.terms.q_factor) + " of the food", quote.q_factor});
+  steps.push_back({QuoteStepKind::food, "Food", "plate cost of all dishes", quote.food});
+  steps.push_back({QuoteStepKind::q_factor, "Q factor",
+                   percent_text(quote.terms.q_factor) + " of the food", quote.q_factor});
   for (const LabourCost& labour : quote.labour) {
-    steps.push_back({labour.line.role, labour_working(labour, money), labour.cost});
+    steps.push_back(
+        {QuoteStepKind::labour, labour.line.role, labour_working(labour, money), labour.cost});
   }
   for (const ExtraCost& extra : quote.extras) {
-    steps.push_back({extra.line.name, extra_working(extra, money), extra.cost});
+    steps.push_back(
+        {QuoteStepKind::extra, extra.line.name, extra_working(extra, money), extra.cost});
   }
-  steps.push_back({"Overhead", overhead_working(quote.terms, money), quote.overhead});
+  steps.push_back(
+      {QuoteStepKind::overhead, "Overhead", overhead_working(quote.terms, money), quote.overhead});
   if (quote.terms.contingency > 0) {
-    steps.push_back({"Contingency", percent_text(quote.terms.contingency) + " of all above",
-                     quote.contingency});
+    steps.push_back({QuoteStepKind::contingency, "Contingency",
+                     percent_text(quote.terms.contingency) + " of all above", quote.contingency});
   }
   return steps;
 }
@@ -72,23 +68,24 @@ std::vector<QuoteStep> cost_steps(const Quote& quote, const PriceList& money) {
 std::vector<QuoteStep> charge_steps(const Quote& quote, const PriceList& money) {
   std::vector<QuoteStep> steps;
   for (const ExtraCost& extra : quote.billed) {
-    steps.push_back({extra.line.name,
+    steps.push_back({QuoteStepKind::billed, extra.line.name,
                      extra_working(extra, money) + (extra.line.taxed ? ", taxed" : ", not taxed"),
                      extra.cost});
   }
   const QuoteTerms& terms = quote.terms;
   const auto add_service = [&] {
     if (!terms.service) return;
-    steps.push_back(
-        {"Service charge", charge_working(*terms.service, quote, money), quote.service});
+    steps.push_back({QuoteStepKind::service, "Service charge",
+                     charge_working(*terms.service, quote, money), quote.service});
   };
   const bool after_tax = terms.service && terms.service->after_tax;
   if (!after_tax) add_service();
   if (terms.gratuity) {
-    steps.push_back({"Gratuity", charge_working(*terms.gratuity, quote, money), quote.gratuity});
+    steps.push_back({QuoteStepKind::gratuity, "Gratuity",
+                     charge_working(*terms.gratuity, quote, money), quote.gratuity});
   }
-  steps.push_back(
-      {"Tax", percent_text(terms.tax, 3) + " of " + sum_text(quote.taxed, money), quote.tax});
+  steps.push_back({QuoteStepKind::tax, "Tax",
+                   percent_text(terms.tax, 3) + " of " + sum_text(quote.taxed, money), quote.tax});
   if (after_tax) add_service();
   return steps;
 }

@@ -10,15 +10,27 @@
 
 namespace platewright::card {
 
+/// What a line of a quote stands for.
+enum class QuoteStepKind {
+  food,
+  q_factor,
+  labour,
+  extra,
+  overhead,
+  contingency,
+  billed,
+  service,
+  gratuity,
+  tax
+};
+
 /// One line of a quote: what it is, how it is worked out, and how much it comes to.
 struct QuoteStep {
+  QuoteStepKind kind;
   std::string name;
   std::string working;
   Money sum;
 };
-
-/// The currency of a quote as the cells of money want it.
-PriceList money_of(const Quote& quote, const std::string& currency);
 
 /// Food, Q factor, labour, extras, overhead and contingency: they sum to the cost of the event.
 std::vector<QuoteStep> cost_steps(const Quote& quote, const PriceList& money);

@@ -35,7 +35,7 @@ Facts price_facts(const Quote& quote, const PriceList& money) {
   }
   facts.add("exact_price", "For one, exactly", card::money(quote.exact_price, money));
   facts.add("price", quote.terms.agreed_price ? "PRICE, AS AGREED" : "PRICE FOR A GUEST",
-            money_cell(card::plain(quote.price), money.currency, money.minor_digits));
+            money_cell(card::plain(quote.price), money.currency));
   return facts;
 }
 
@@ -93,14 +93,13 @@ void add_conditions(const Quote& quote, const PriceList& money, Sheet& sheet) {
 
 }  // namespace
 
-Sheet quote_sheet(const Event& event, const Quote& quote, const std::optional<Integer>& break_even,
-                  const std::string& currency) {
-  const PriceList money = card::money_of(quote, currency);
-  Sheet sheet;
-  sheet.kind = "quote";
+Sheet quote_sheet(const Event& event, const Quote& quote,
+                  const std::optional<Integer>& break_even) {
+  const PriceList money{quote.currency};
+  Sheet sheet(SheetKind::quote);
   sheet.title = "Quote: " + event.name;
   card::begin_event_sheet(event, sheet);
-  sheet.subtitles.push_back("all figures in " + currency);
+  sheet.subtitles.push_back("all figures in " + quote.currency.code());
   sheet.add(card::bill_table(quote, money));
   sheet.add(price_facts(quote, money));
   sheet.add(cost_table(quote, money));
@@ -114,13 +113,12 @@ Sheet quote_sheet(const Event& event, const Quote& quote, const std::optional<In
 }
 
 Sheet client_quote_sheet(const Event& event, const Quote& quote,
-                         const std::vector<DishNotice>& notices, const std::string& currency) {
-  const PriceList money = card::money_of(quote, currency);
-  Sheet sheet;
-  sheet.kind = "client_quote";
+                         const std::vector<DishNotice>& notices) {
+  const PriceList money{quote.currency};
+  Sheet sheet(SheetKind::client_quote);
   sheet.title = event.name;
   card::begin_event_sheet(event, sheet);
-  sheet.subtitles.push_back("all prices in " + currency);
+  sheet.subtitles.push_back("all prices in " + quote.currency.code());
   Paragraphs menu{"menu", "The menu", {}};
   for (const MenuLine& line : event.menu) {
     menu.texts.push_back(card::dish_text(line.recipe, notices));
@@ -129,8 +127,7 @@ Sheet client_quote_sheet(const Event& event, const Quote& quote,
   if (Box box = card::undercooked_box(notices); !box.lines.empty()) sheet.add(std::move(box));
   sheet.add(card::allergen_table(notices));
   Facts price{"price", "", {}};
-  price.add("price", "Price for a guest",
-            money_cell(card::plain(quote.price), money.currency, money.minor_digits));
+  price.add("price", "Price for a guest", money_cell(card::plain(quote.price), money.currency));
   sheet.add(std::move(price));
   sheet.add(card::bill_table(quote, money));
   add_conditions(quote, money, sheet);

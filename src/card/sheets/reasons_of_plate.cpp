@@ -13,7 +13,8 @@ void add_purchase(const CostLine& line, const PriceList& prices, Reason& reason)
     reason.formula += "; as bought = used / yield";
   }
   if (!line.yield_name.empty()) reason.inputs.push_back({"", "yield by", words(line.yield_name)});
-  if (line.purchased) reason.inputs.push_back({"", "as bought", amount_cell(*line.purchased, 3)});
+  if (line.purchased)
+    reason.inputs.push_back({"", "as bought", amount_cell(*line.purchased, Rounding::half_up, 3)});
   reason.inputs.push_back({"", "AP price", unit_price_cell(*line.as_purchased, prices)});
   if (!line.supplier.empty()) reason.inputs.push_back({"", "supplier", words(line.supplier)});
   if (line.credit > Money()) {
@@ -25,7 +26,7 @@ void add_purchase(const CostLine& line, const PriceList& prices, Reason& reason)
 Reason reason_of_line(const PlateCost& cost, const CostLine& line, const PriceList& prices) {
   Reason reason{{line.name}, {}, {}, money(line.cost, prices)};
   reason.inputs.push_back({"", "in", words(cost.recipe)});
-  reason.inputs.push_back({"", "used", amount_cell(*line.used)});
+  reason.inputs.push_back({"", "used", amount_cell(*line.used, Rounding::half_up)});
   if (line.is_recipe) {
     reason.inputs.push_back({"", "price", unit_price_cell(*line.as_purchased, prices)});
     reason.formula = "cost of one batch / what a batch makes \u00D7 used";

@@ -58,7 +58,7 @@ class QuoteReasons {
 
   void add_step(const QuoteStep& step) {
     std::vector<Fact> inputs;
-    if (step.name == "Food") {
+    if (step.kind == QuoteStepKind::food) {
       for (const PlateCost& dish : cost_.dishes) inputs.push_back(input(dish.recipe, dish.total));
       if (cost_.saved > Money()) {
         inputs.push_back(input("by-products used, not bought", -cost_.saved));

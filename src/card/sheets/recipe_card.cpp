@@ -63,14 +63,14 @@ void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
   sheet.add(allergen_box(*scaled.recipe, book));
   sheet.add(options.large ? large_table(sheet, scaled, book, views)
                           : ingredients_table(sheet, scaled, book, views));
-  if (auto weights = meat_weights(sheet, scaled, book, views.main); weights && !options.large) {
+  if (auto weights = meat_weights(sheet, scaled, views.main); weights && !options.large) {
     sheet.add(std::move(*weights));
   }
   if (Facts oven = oven_facts(scaled, views.main); !oven.facts.empty()) {
     sheet.add(std::move(oven));
   }
   for (Box& box : safety_boxes(sheet, scaled, book)) sheet.add(std::move(box));
-  if (!scaled.recipe->steps.empty()) sheet.add(method(scaled, book, views));
+  if (!scaled.recipe->steps.empty()) sheet.add(method(scaled, views));
   if (!scaled.recipe->notes.empty()) {
     sheet.add(Paragraphs{"notes", "Notes", scaled.recipe->notes});
   }
@@ -108,8 +108,7 @@ void add_cards(Sheet& sheet, const Production& production, const Book& book,
 }  // namespace card
 
 Sheet recipe_card(const ScaledRecipe& scaled, const Book& book, const CardOptions& options) {
-  Sheet sheet;
-  sheet.kind = "card";
+  Sheet sheet(SheetKind::card);
   sheet.title = scaled.recipe->name;
   sheet.date = options.date;
   card::add_card(sheet, scaled, book, options);
@@ -117,8 +116,7 @@ Sheet recipe_card(const ScaledRecipe& scaled, const Book& book, const CardOption
 }
 
 Sheet production_cards(const Production& production, const Book& book, const CardOptions& options) {
-  Sheet sheet;
-  sheet.kind = "cards";
+  Sheet sheet(SheetKind::cards);
   sheet.date = options.date;
   if (!production.dishes.empty()) sheet.title = production.dishes.front().scaled.recipe->name;
   card::add_cards(sheet, production, book, options);
@@ -127,8 +125,7 @@ Sheet production_cards(const Production& production, const Book& book, const Car
 
 Sheet event_cards(const Event& event, const Production& production, const Book& book,
                   const CardOptions& options) {
-  Sheet sheet;
-  sheet.kind = "cards";
+  Sheet sheet(SheetKind::cards);
   sheet.title = event.name;
   if (event.at) {
     sheet.date = date_text(*event.at);
@@ -136,7 +133,7 @@ Sheet event_cards(const Event& event, const Production& production, const Book& 
                               " at " + clock_text(*event.at) +
                               (event.zone.empty() ? "" : " " + event.zone));
   }
-  sheet.subtitles.push_back(guest_count(event).str() + " guests, " + percent_text(event.over) +
+  sheet.subtitles.push_back(as_exact(guest_count(event)) + " guests, " + percent_text(event.over) +
                             " over");
   card::add_cards(sheet, production, book, options);
   return sheet;

@@ -9,17 +9,17 @@ std::string name_in_step(const RecipeLine& line) {
   return line.preparation.empty() ? line.name : line.name + ", " + line.preparation;
 }
 
-StepLine step_line(const ScaledLine& line, const Book& book, const CardViews& views) {
+StepLine step_line(const ScaledLine& line, const CardViews& views) {
   return {views.main.measure(first_amount(line)), name_in_step(*line.line),
-          views.metric ? metric_amount(line, book, *views.metric) : Cell{}};
+          views.metric ? metric_amount(line, *views.metric) : Cell{}};
 }
 
 /// The step without what it uses.
 Step words_of(const MethodStep& step) {
   Step out{step.text, {}, {}};
   if (step.takes) {
-    const std::string least = duration_text(step.takes->least.in(units::minute));
-    const std::string most = duration_text(step.takes->most.in(units::minute));
+    const std::string least = duration_text(step.takes->least.in(units::minute), Rounding::up);
+    const std::string most = duration_text(step.takes->most.in(units::minute), Rounding::down);
     out.takes = words(least == most ? least : least + " to " + most);
   }
   return out;
@@ -27,13 +27,13 @@ Step words_of(const MethodStep& step) {
 
 }  // namespace
 
-Steps method(const ScaledRecipe& scaled, const Book& book, const CardViews& views) {
+Steps method(const ScaledRecipe& scaled, const CardViews& views) {
   Steps out{"method", "Method", {}};
   for (const MethodStep& step : scaled.recipe->steps) {
     Step written = words_of(step);
     for (const std::string& name : step.uses) {
       for (const ScaledLine& line : scaled.lines) {
-        if (line.line->name == name) written.lines.push_back(step_line(line, book, views));
+        if (line.line->name == name) written.lines.push_back(step_line(line, views));
       }
     }
     out.steps.push_back(std::move(written));

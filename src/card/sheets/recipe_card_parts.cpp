@@ -9,7 +9,7 @@ namespace platewright::card {
 namespace {
 
 bool is_weight(const LineAmount& amount) {
-  return amount.low && amount.low->dimension() == UnitDimension::mass;
+  return amount.low() && amount.low()->dimension() == UnitDimension::mass;
 }
 
 /// The weight at the line's stage as purchased; empty where nothing is lost or it can't be weighed.
@@ -19,7 +19,7 @@ Cell as_bought(const ScaledLine& line, const Ingredient& ingredient, const Kitch
   if (!used || (yield == 1 && !ingredient.is_cut)) return {};
   try {
     const IngredientWeights& weights = weights_of(ingredient, line.line->preparation);
-    return view.weight(weight_of(*used, weights) / yield);
+    return view.weight(weight_of(*used, weights) / yield, Rounding::up);
   } catch (const Failure&) {
     return {};
   }
@@ -51,8 +51,9 @@ bool is_egg(const std::string& name) {
 std::string whole_number_text(const ScaledLine& line, const IngredientWeights& weights,
                               const KitchenView& view) {
   const LineAmount& amount = first_amount(line);
-  if (!amount.low || amount.high || amount.low->dimension() != UnitDimension::pieces) return {};
-  const Rational& exact = amount.low->number;
+  if (!amount.low() || amount.high() || amount.low()->dimension() != UnitDimension::pieces)
+    return {};
+  const Rational& exact = amount.low()->number;
   const Rational whole = up_to(exact, 1);
   const Rational more = exact > 0 ? whole / exact - 1 : Rational(0);
   if (more <= kitchen_tolerance()) return {};
@@ -73,18 +74,14 @@ std::string described(const ScaledLine& line, const KitchenView& view) {
   return out;
 }
 
-const IngredientWeights& weights_for(const ScaledLine& line, const Book& book) {
+const IngredientWeights& weights_for(const ScaledLine& line) {
   static const IngredientWeights none;
-  const Ingredient* ingredient =
-      line.line->is_recipe ? nullptr : book.recipes.find_ingredient(line.line->name);
-  return ingredient == nullptr ? none : weights_of(*ingredient, line.line->preparation);
+  return line.ingredient == nullptr ? none : weights_of(*line.ingredient, line.line->preparation);
 }
 
 /// The line that the roasts themselves are.
 bool is_roast(const ScaledRecipe& scaled, const ScaledLine& line, const Book& book) {
-  const Ingredient* ingredient =
-      line.line->is_recipe ? nullptr : book.recipes.find_ingredient(line.line->name);
-  return ingredient != nullptr && ingredient->is_cut && scaled.plan.pieces &&
+  return line.ingredient != nullptr && line.ingredient->is_cut && scaled.plan.pieces &&
          line.line == piece_line(*scaled.recipe, book.recipes);
 }
 
@@ -99,7 +96,7 @@ Cell described_cell(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& 
                     const Book& book, const KitchenView& view) {
   std::string text = described(line, view);
   if (!is_roast(scaled, line, book)) {
-    text += whole_number_text(line, weights_for(line, book), view);
+    text += whole_number_text(line, weights_for(line), view);
   }
   text += cover_remark(scaled, *line.line);
   if (scaled.plan.factor == 1) return words(text);
@@ -112,7 +109,7 @@ std::string line_name(const RecipeLine& line) {
   if (line.stage && *line.stage != Stage::trimmed) {
     out += " (" + std::string(name_of(*line.stage)) + ")";
   }
-  if (line.share_of) out += " (" + share_text(*line.share_of) + ")";
+  if (const WeightShare* share = line.amount.share()) out += " (" + share_text(*share) + ")";
   return out;
 }
 
@@ -125,23 +122,22 @@ const LineAmount& first_amount(const ScaledLine& line) {
   return line.line->scale == ScalingRule::held_back ? line.start : line.amount;
 }
 
-Cell metric_amount(const ScaledLine& line, const Book& book, const KitchenView& metric) {
+Cell metric_amount(const ScaledLine& line, const KitchenView& metric) {
   const LineAmount& amount = first_amount(line);
-  if (!amount.low) return {};
-  const UnitDimension dimension = amount.low->dimension();
+  if (!amount.low()) return {};
+  const UnitDimension dimension = amount.low()->dimension();
   const bool measured = dimension == UnitDimension::volume || dimension == UnitDimension::length;
-  return measured ? metric.measure(amount) : metric.weight_of(amount, weights_for(line, book));
+  return measured ? metric.measure(amount) : metric.weight_of(amount, weights_for(line));
 }
 
 Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
                    const Book& book, const CardViews& views) {
   const LineAmount& amount = first_amount(line);
-  const Ingredient* ingredient =
-      line.line->is_recipe ? nullptr : book.recipes.find_ingredient(line.line->name);
-  const IngredientWeights& weights = weights_for(line, book);
+  const Ingredient* ingredient = line.ingredient;
+  const IngredientWeights& weights = weights_for(line);
   Row row;
   row.push_back(views.main.weight_of(amount, weights));
-  if (views.metric) row.push_back(metric_amount(line, book, *views.metric));
+  if (views.metric) row.push_back(metric_amount(line, *views.metric));
   const bool weighed = is_weight(amount) && !is_roast(scaled, line, book);
   row.push_back(weighed ? Cell{} : amount_to_take(scaled, line, book, views.main));
   row.push_back(ingredient == nullptr ? Cell{} : as_bought(line, *ingredient, views.main));
@@ -149,11 +145,10 @@ Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& l
   return row;
 }
 
-std::optional<Bars> meat_weights(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
+std::optional<Bars> meat_weights(Sheet& sheet, const ScaledRecipe& scaled,
                                  const KitchenView& view) {
   for (const ScaledLine& line : scaled.lines) {
-    const Ingredient* ingredient =
-        line.line->is_recipe ? nullptr : book.recipes.find_ingredient(line.line->name);
+    const Ingredient* ingredient = line.ingredient;
     const auto used = amount_to_buy(line.amount);
     if (ingredient == nullptr || !ingredient->is_cut || !used) continue;
     const Rational yield = yield_to(*ingredient, stage_of(*line.line, *ingredient));
@@ -162,7 +157,7 @@ std::optional<Bars> meat_weights(Sheet& sheet, const ScaledRecipe& scaled, const
     for (const LadderStep& step : ingredient->ladder.walk(purchased)) {
       const std::string stage(name_of(step.stage));
       bars.bars.push_back(
-          {stage, stage, step.share, view.weight(step.mass),
+          {stage, stage, step.share, view.weight(step.mass, Rounding::half_up),
            figure_as(percent_text(step.share), step.share, as_short_decimal(step.share, 4), "")});
     }
     for (const Rung& rung : ingredient->ladder.rungs()) {

@@ -33,7 +33,7 @@ std::string cover_remark(const ScaledRecipe& scaled, const RecipeLine& line);
 const LineAmount& first_amount(const ScaledLine& line);
 
 /// The same on a metric scale, jug or tape; empty where it is none of these.
-Cell metric_amount(const ScaledLine& line, const Book& book, const KitchenView& metric);
+Cell metric_amount(const ScaledLine& line, const KitchenView& metric);
 
 /// What to measure out of a line: whole pieces for the roast itself, else its measure; of a line
 /// that is held back, the share that goes in at first.
@@ -51,7 +51,6 @@ Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& l
 
 /// The weight of the meat at each rung, from the weight bought to the weight served; nothing for a
 /// recipe without a cut. Whose yields they are is cited on the sheet.
-std::optional<Bars> meat_weights(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
-                                 const KitchenView& view);
+std::optional<Bars> meat_weights(Sheet& sheet, const ScaledRecipe& scaled, const KitchenView& view);
 
 }  // namespace platewright::card

@@ -20,7 +20,7 @@ std::string oven_text(const PlannedOvenStep& planned, const KitchenView& view) {
   std::string out = degrees(step.oven, view);
   if (step.time) {
     out += step.until || planned.estimate ? " for about " : " for ";
-    out += duration_text(step.time->in(units::minute));
+    out += duration_text(step.time->in(units::minute), Rounding::half_up);
     if (planned.estimate) out += " (an estimate from the tested roast, by thickness)";
   }
   if (step.until) out += ", until " + degrees(*step.until, view) + " inside";
@@ -51,7 +51,7 @@ Cell makes_cell(const ScaledRecipe& scaled, const KitchenView& view) {
   const Recipe& recipe = *scaled.recipe;
   const ScalePlan& plan = scaled.plan;
   if (plan.portions) {
-    std::string text = as_short_decimal(*plan.portions, 1, Rounding::down) + " portions";
+    std::string text = as_decimal(down_to(*plan.portions, 1), 0) + " portions";
     const auto& portion = plan.portion ? plan.portion : recipe.makes.portion;
     if (portion) text += " of " + view.measure(*portion).text;
     return figure_as(text, *plan.portions, as_short_decimal(*plan.portions, 3), "portions");
@@ -64,7 +64,7 @@ Cell pieces_cell(const ScaledRecipe& scaled, const KitchenView& view) {
   const ScalePlan& plan = scaled.plan;
   if (!plan.pieces) return {};
   std::string text = pieces_text(*scaled.recipe->tested, *plan.pieces) + " of " +
-                     view.weight(*plan.piece_weight).text;
+                     view.weight(*plan.piece_weight, Rounding::half_up).text;
   if (plan.rounded_up) text += " (whole pieces)";
   return figure_as(text, *plan.pieces, as_short_decimal(*plan.pieces, 3),
                    scaled.recipe->tested->piece);
@@ -139,11 +139,9 @@ Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view) {
 void add_cost(Facts& facts, const ScaledRecipe& scaled, const Book& book) {
   const PlateCost cost = plate_cost(scaled, book.recipes, book.prices);
   const PriceList& prices = book.prices;
-  facts.add("cost", "Food cost",
-            money_cell(plain(cost.total), prices.currency, prices.minor_digits));
+  facts.add("cost", "Food cost", money_cell(plain(cost.total), prices.currency));
   if (!cost.per_portion) return;
-  facts.add("portion_cost", "A portion",
-            money_cell(plain(*cost.per_portion), prices.currency, prices.minor_digits));
+  facts.add("portion_cost", "A portion", money_cell(plain(*cost.per_portion), prices.currency));
 }
 
 Facts oven_facts(const ScaledRecipe& scaled, const KitchenView& view) {
@@ -154,7 +152,8 @@ Facts oven_facts(const ScaledRecipe& scaled, const KitchenView& view) {
     out.add("step_" + std::to_string(out.facts.size() + 1), label, words(oven_text(planned, view)));
   }
   if (scaled.recipe->rest) {
-    out.add("rest", "Rest", words(duration_text(scaled.recipe->rest->in(units::minute))));
+    out.add("rest", "Rest",
+            words(duration_text(scaled.recipe->rest->in(units::minute), Rounding::up)));
   }
   return out;
 }

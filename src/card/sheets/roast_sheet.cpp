@@ -11,7 +11,7 @@ namespace platewright {
 namespace {
 
 Cell minutes_cell(const Duration& time, Rounding rounding) {
-  return duration_cell(round_to(time.in(units::minute), Rational(1), rounding));
+  return duration_cell(round_to(time.in(units::minute), Rational(1), rounding), rounding);
 }
 
 /// Whole degrees: the model knows no more.
@@ -38,7 +38,8 @@ std::string oven_text(const RoastTerms& terms) {
   std::string out = terms.oven_kind == OvenKind::fan ? "Fan oven" : "Still oven";
   for (std::size_t i = 0; i < terms.oven.size(); ++i) {
     out += (i == 0 ? " at " : ", then ") + fahrenheit_text(terms.oven[i].at);
-    if (terms.oven[i].time) out += " for " + duration_text(terms.oven[i].time->in(units::minute));
+    if (terms.oven[i].time)
+      out += " for " + duration_text(terms.oven[i].time->in(units::minute), Rounding::half_up);
   }
   return out + ", out at " + fahrenheit_text(terms.pull) + " inside";
 }
@@ -62,7 +63,7 @@ Table band_table(const RoastTerms& terms, const RoastBand& band) {
              degrees_cell(band.highest.most, Rounding::up)});
   times("Reached after the oven in", band.highest_after);
   table.notes = {
-      "The rest is " + duration_text(terms.rest.in(units::minute)) + " at " +
+      "The rest is " + duration_text(terms.rest.in(units::minute), Rounding::up) + " at " +
           fahrenheit_text(terms.room) + ".",
       band.calibrated
           ? "Fitted to your own timed roast; two roasts of one kind still differ by a tenth."
@@ -104,14 +105,15 @@ Box safety_box(Sheet& sheet, const RoastTerms& terms, const RoastBand& band,
   const PullCheck check = check_pull_temperature(kind, terms.pull, terms.rest, table);
   for (const MinimumCheck& minimum : check.checks) {
     cite(sheet, minimum.minimum.source);
-    box.lines.push_back(minimum.minimum.authority + " (" + minimum.minimum.audience +
+    box.lines.push_back(minimum.minimum.authority + " (" +
+                        std::string(name_of(minimum.minimum.audience)) +
                         "): " + fahrenheit_text(minimum.minimum.at) +
                         (minimum.reached ? ": reached in the oven" : ": NOT reached in the oven"));
   }
   if (check.advisory == Advisory::cook_on) {
     box.lines.emplace_back("BELOW THE MINIMUM: no notice to guests makes this food safe. Cook on.");
   }
-  if (detail::may_be_held(kind)) {
+  if (undercooked(kind) == Undercooked::held_or_advised) {
     const LethalityStandard standard = roast_standard(table);
     const auto line = [&](const char* name, const RoastCourse& course) {
       box.lines.push_back(std::string(name) + " as planned, " + standard.row + ": " +
@@ -146,10 +148,9 @@ Sheet roast_sheet(const RoastQuestion& question, const RoastBand& band, const st
                   const Tables& tables, const std::vector<PublishedTime>& published,
                   const KitchenView& view) {
   const RoastTerms& terms = question.terms();
-  Sheet sheet;
-  sheet.kind = "roast";
-  sheet.title =
-      "Roast of " + view.weight(terms.shape.weight()).text + ", " + shape_text(terms.shape);
+  Sheet sheet(SheetKind::roast);
+  sheet.title = "Roast of " + view.weight(terms.shape.weight(), Rounding::half_up).text + ", " +
+                shape_text(terms.shape);
   sheet.subtitles = {oven_text(terms), "From " + fahrenheit_text(terms.start) + " all through"};
   sheet.add(band_table(terms, band));
   sheet.add(safety_box(sheet, terms, band, kind, tables.safety));

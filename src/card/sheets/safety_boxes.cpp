@@ -16,24 +16,24 @@ std::string signed_step(const TemperatureStep& step) {
 }
 
 std::string hold_text(const RoastHold& hold) {
-  return duration_text(hold.hold.in(units::minute)) + " at " + fahrenheit_text(hold.at) +
-         " or more (" + hold.authority + ", " + hold.row + ")";
+  return duration_text(hold.hold.in(units::minute), Rounding::up) + " at " +
+         fahrenheit_text(hold.at) + " or more (" + hold.authority + ", " + hold.row + ")";
 }
 
 std::string held_temperature_text(const MinimumTemperature& minimum) {
   std::string out = fahrenheit_text(minimum.at);
   if (minimum.rest && *minimum.rest > Duration()) {
-    out += ", then rest " + duration_text(minimum.rest->in(units::minute));
+    out += ", then rest " + duration_text(minimum.rest->in(units::minute), Rounding::up);
   }
   if (minimum.hold && *minimum.hold > Duration()) {
-    out += " for " + duration_text(minimum.hold->in(units::minute));
+    out += " for " + duration_text(minimum.hold->in(units::minute), Rounding::up);
   }
   return out;
 }
 
 std::string minimum_text(const MinimumTemperature& minimum) {
-  const std::string out =
-      minimum.authority + " (" + minimum.audience + "): " + held_temperature_text(minimum);
+  const std::string out = minimum.authority + " (" + std::string(name_of(minimum.audience)) +
+                          "): " + held_temperature_text(minimum);
   return minimum.row.empty() ? out : out + " [" + minimum.row + "]";
 }
 

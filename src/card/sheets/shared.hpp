@@ -17,8 +17,8 @@ inline Rational plain(const Money& money) {
 }
 
 /// The amount as a decimal with its unit's symbol: `3.5 lb`.
-inline Cell amount_cell(const Amount& amount, unsigned places = 2) {
-  const std::string shown = as_short_decimal(amount.number, places);
+inline Cell amount_cell(const Amount& amount, Rounding rounding, unsigned places = 2) {
+  const std::string shown = as_short_decimal(amount.number, places, rounding);
   return figure_as(shown + " " + amount.unit.symbol_for(amount.number), amount.number, shown,
                    amount.unit.name());
 }
@@ -27,9 +27,9 @@ inline Cell amount_cell(const Amount& amount, unsigned places = 2) {
 inline Cell unit_price_cell(const UnitPrice& price, const PriceList& prices) {
   const Rational value = plain(price.price);
   const bool small = value < fraction(1, 10);
-  const std::string shown = as_decimal(value, prices.minor_digits + (small ? 2 : 0));
+  const std::string shown = as_decimal(value, prices.currency.minor_digits() + (small ? 2 : 0));
   return figure_as(shown + "/" + price.unit.record().symbol, value, shown,
-                   prices.currency + " per " + price.unit.name());
+                   prices.currency.code() + " per " + price.unit.name());
 }
 
 /// Cells of money whose rounded figures sum to the rounded total exactly; `exact` stays exact.
@@ -37,32 +37,33 @@ inline std::vector<Cell> apportioned_cells(const std::vector<Money>& lines,
                                            const PriceList& prices) {
   std::vector<Rational> exact;
   for (const Money& line : lines) exact.push_back(plain(line));
-  const Rational step = Rational(1) / power_of_ten(prices.minor_digits);
+  const Rational step = Rational(1) / power_of_ten(prices.currency.minor_digits());
   const std::vector<Rational> rounded = apportion(exact, step);
   std::vector<Cell> out;
   for (std::size_t i = 0; i < exact.size(); ++i) {
-    out.push_back(figure_as(money_text(rounded[i], prices.minor_digits), exact[i],
-                            as_decimal(rounded[i], prices.minor_digits), prices.currency));
+    out.push_back(figure_as(money_text(rounded[i], prices.currency), exact[i],
+                            as_decimal(rounded[i], prices.currency.minor_digits()),
+                            prices.currency.code()));
   }
   return out;
 }
 
 /// `at 1 EUR = 1.085 USD (our bank, 2027-09-01)`.
 inline std::string rate_text(const ForeignCurrency& foreign, const PriceList& prices) {
-  const std::string out =
-      "at 1 " + foreign.code + " = " + as_exact(foreign.rate) + " " + prices.currency;
+  const std::string out = "at 1 " + foreign.currency.code() + " = " + as_exact(foreign.rate) + " " +
+                          prices.currency.code();
   return foreign.source.empty() ? out : out + " (" + foreign.source + ")";
 }
 
 inline Cell money(const Money& value, const PriceList& prices) {
-  return bare_money_cell(plain(value), prices.currency, prices.minor_digits);
+  return bare_money_cell(plain(value), prices.currency);
 }
 
 /// `70 adults, 10 children, 4 crew`.
 inline std::string guests_text(const Event& event) {
   std::string out;
   for (const GuestKind& kind : event.guests) {
-    out += (out.empty() ? "" : ", ") + kind.count.str() + " " + kind.name;
+    out += (out.empty() ? "" : ", ") + as_exact(kind.count) + " " + kind.name;
   }
   return out;
 }

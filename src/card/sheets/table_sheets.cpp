@@ -114,19 +114,20 @@ void fill_vessels(RowFilter& rows, const Tables& tables) {
 }
 
 void fill_safety(RowFilter& rows, const Tables& tables) {
-  const auto time = [](const std::optional<Duration>& duration) {
-    return duration ? duration_cell(duration->in(units::minute)) : Cell{};
+  // What is held or waited for is never shown shorter, what must not be exceeded never longer.
+  const auto time = [](const std::optional<Duration>& duration, Rounding rounding) {
+    return duration ? duration_cell(duration->in(units::minute), rounding) : Cell{};
   };
   for (const MinimumTemperature& row : tables.safety.minimums) {
     rows.add({words("minimum"), words(row.product + " (safety: " + row.key + ")"),
-              fahrenheit_cell(row.at), time(row.hold), time(row.rest),
+              fahrenheit_cell(row.at), time(row.hold, Rounding::up), time(row.rest, Rounding::up),
               words(with_row(with_row(row.source, row.row), row.note))});
   }
   for (const RoastHold& row : tables.safety.roast_holds) {
     rows.add({words("roast hold"),
               words("whole meat roasts"),
               fahrenheit_cell(row.at),
-              duration_cell(row.hold.in(units::minute)),
+              duration_cell(row.hold.in(units::minute), Rounding::up),
               {},
               words(with_row(row.authority, row.row))});
   }
@@ -134,7 +135,7 @@ void fill_safety(RowFilter& rows, const Tables& tables) {
     rows.add({words("limit"),
               words(row.limit),
               row.at ? fahrenheit_cell(*row.at) : Cell{},
-              time(row.within),
+              time(row.within, Rounding::down),
               {},
               words(with_row(with_row(row.source, row.row), row.note))});
   }
@@ -226,8 +227,7 @@ Sheet table_sheet(const std::string& name, const std::vector<std::string>& words
     for (const auto& [other, unused] : forms()) known.push_back(other);
     throw Failure(problems::word_unknown("table", name, known));
   }
-  Sheet sheet;
-  sheet.kind = "tables";
+  Sheet sheet(SheetKind::tables);
   sheet.title = form->second.title;
   Table table{name, "", form->second.columns, {}, {}, {}};
   RowFilter rows(table, words);

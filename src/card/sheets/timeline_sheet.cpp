@@ -55,7 +55,8 @@ std::string what(const TimelineEntry& entry) {
       return entry.text;
     case TimelineKind::oven_step: {
       std::string text = "Oven " + fahrenheit_text(entry.oven->oven);
-      if (entry.oven->time) text += ", about " + duration_text(entry.oven->time->in(units::minute));
+      if (entry.oven->time)
+        text += ", about " + duration_text(entry.oven->time->in(units::minute), Rounding::half_up);
       if (entry.oven->until) text += ", until " + fahrenheit_text(*entry.oven->until) + " inside";
       return text;
     }
@@ -71,12 +72,13 @@ std::string what(const TimelineEntry& entry) {
 Box standing_box(const std::vector<StandingFood>& standing) {
   Box box{"standing", "STANDS TOO LONG", {}};
   for (const StandingFood& food : standing) {
-    box.lines.push_back(food.recipe + ": up to " + duration_text(food.longest.in(units::minute)) +
+    box.lines.push_back(food.recipe + ": up to " +
+                        duration_text(food.longest.in(units::minute), Rounding::up) +
                         " between the oven and the serving.");
   }
   const SafetyLimit& limit = standing.front().limit;
   box.lines.push_back("Between 41 \u00B0F (5 \u00B0C) and 135 \u00B0F (57 \u00B0C) food stands " +
-                      duration_text(limit.within->in(units::minute)) +
+                      duration_text(limit.within->in(units::minute), Rounding::down) +
                       " at most, by a written plan (" + limit.source + ", " + limit.row +
                       "). For longer keep it hot, or cool and reheat it; local codes come first.");
   return box;
@@ -85,8 +87,7 @@ Box standing_box(const std::vector<StandingFood>& standing) {
 }  // namespace
 
 Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
-  Sheet sheet;
-  sheet.kind = "timeline";
+  Sheet sheet(SheetKind::timeline);
   sheet.title = "Timeline: " + event.name;
   if (const std::string served = card::served_text(event); !served.empty()) {
     sheet.subtitles.push_back(served);

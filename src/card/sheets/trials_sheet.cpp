@@ -5,8 +5,7 @@
 namespace platewright {
 
 Sheet trials_sheet(const KeptResult& kept) {
-  Sheet sheet;
-  sheet.kind = "trials";
+  Sheet sheet(SheetKind::trials);
   sheet.title = "Trials: " + kept.name;
   Table table{"steps",
               "",

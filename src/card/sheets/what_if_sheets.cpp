@@ -28,10 +28,9 @@ Table what_if_table(const Quote& before, const Quote& after, const PriceList& pr
 
 Sheet guest_table_sheet(const Event& event, const std::vector<GuestTableRow>& rows,
                         const PriceList& prices) {
-  Sheet sheet;
-  sheet.kind = "guest_table";
+  Sheet sheet(SheetKind::guest_table);
   sheet.title = "Price by number of guests: " + event.name;
-  sheet.subtitles = {"the same mix of guests; all figures in " + prices.currency};
+  sheet.subtitles = {"the same mix of guests; all figures in " + prices.currency.code()};
   Table table{"rows",
               "",
               {figures_column("guests", "Guests"), figures_column("price", "For a guest"),
@@ -51,8 +50,7 @@ Sheet guest_table_sheet(const Event& event, const std::vector<GuestTableRow>& ro
 
 Sheet movers_sheet(const Event& event, const std::vector<PriceMover>& movers,
                    const Rational& change, const PriceList& prices) {
-  Sheet sheet;
-  sheet.kind = "movers";
+  Sheet sheet(SheetKind::movers);
   sheet.title = "What moves the price: " + event.name;
   sheet.subtitles = {"the exact price for a guest, one thing changed by " + percent_text(change) +
                      " at a time"};
@@ -66,10 +64,11 @@ Sheet movers_sheet(const Event& event, const std::vector<PriceMover>& movers,
   for (const PriceMover& mover : movers) {
     const bool price = mover.what == Moves::price;
     const Rational moved = card::plain(mover.moved);
-    table.add({words(mover.ingredient),
-               words((price ? "price up " : "yield down ") + percent_text(change)),
-               figure_as(as_decimal(moved, prices.minor_digits + 1), moved,
-                         as_decimal(moved, prices.minor_digits + 1), prices.currency)});
+    table.add(
+        {words(mover.ingredient),
+         words((price ? "price up " : "yield down ") + percent_text(change)),
+         figure_as(as_decimal(moved, prices.currency.minor_digits() + 1), moved,
+                   as_decimal(moved, prices.currency.minor_digits() + 1), prices.currency.code())});
   }
   sheet.add(std::move(table));
   return sheet;
@@ -77,13 +76,11 @@ Sheet movers_sheet(const Event& event, const std::vector<PriceMover>& movers,
 
 Sheet budget_sheet(const Event& event, const Budget& budget, const BudgetAnswer& answer,
                    const Unit& weight, const PriceList& prices) {
-  Sheet sheet;
-  sheet.kind = "budget";
+  Sheet sheet(SheetKind::budget);
   sheet.title = "What fits the budget: " + event.name;
-  sheet.subtitles = {
-      money_cell(card::plain(budget.price), prices.currency, prices.minor_digits).text +
-          " a guest, margin of " + percent_text(budget.margin, 2),
-      "for " + budget.dish};
+  sheet.subtitles = {money_cell(card::plain(budget.price), prices.currency).text +
+                         " a guest, margin of " + percent_text(budget.margin, 2),
+                     "for " + budget.dish};
   Facts facts{"money", "Where it goes", {}};
   facts.add("income", "All guests pay", card::money(answer.income, prices));
   facts.add("food", "The food may cost", card::money(answer.food, prices));
@@ -100,9 +97,11 @@ Sheet budget_sheet(const Event& event, const Budget& budget, const BudgetAnswer&
               {},
               {}};
   for (const BudgetChoice& choice : answer.choices) {
-    table.add({words(choice.cut), card::amount_cell(to_amount(choice.portion, weight)),
-               card::money(choice.cost, prices), words(choice.fits ? "yes" : "no"),
-               choice.largest ? card::amount_cell(to_amount(*choice.largest, weight)) : Cell{}});
+    table.add(
+        {words(choice.cut), card::amount_cell(to_amount(choice.portion, weight), Rounding::half_up),
+         card::money(choice.cost, prices), words(choice.fits ? "yes" : "no"),
+         choice.largest ? card::amount_cell(to_amount(*choice.largest, weight), Rounding::down)
+                        : Cell{}});
   }
   sheet.add(std::move(table));
   sheet.add(Paragraphs{"note", "", {"Costs are of what is used; whole pieces may come to more."}});
@@ -111,12 +110,10 @@ Sheet budget_sheet(const Event& event, const Budget& budget, const BudgetAnswer&
 
 Sheet margin_risk_sheet(const Event& event, const Quote& quote, const MarginRisk& risk,
                         const PriceList& prices) {
-  Sheet sheet;
-  sheet.kind = "margin_risk";
+  Sheet sheet(SheetKind::margin_risk);
   sheet.title = "How sure is the margin: " + event.name;
-  sheet.subtitles = {
-      "at " + money_cell(card::plain(quote.price), prices.currency, prices.minor_digits).text +
-      " a guest"};
+  sheet.subtitles = {"at " + money_cell(card::plain(quote.price), prices.currency).text +
+                     " a guest"};
   Facts facts{"chance", "", {}};
   facts.add("margin_share", "Margin as quoted", percent_cell(quote.margin_share));
   facts.add("floor", "Floor", percent_cell(risk.question.floor));

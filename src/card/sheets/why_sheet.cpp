@@ -32,8 +32,7 @@ Facts answer(card::Reason reason, std::size_t number) {
 Sheet answers(std::vector<card::Reason> reasons, const std::string& line,
               const std::string& subtitle) {
   const std::string wanted = platewright::folded_name(line);
-  Sheet sheet;
-  sheet.kind = "why";
+  Sheet sheet(SheetKind::why);
   sheet.title = "Why: " + line;
   sheet.subtitles = {subtitle};
   std::vector<std::string> names;

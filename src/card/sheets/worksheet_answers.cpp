@@ -71,7 +71,7 @@ void add_answers(Sheet& sheet, const std::string& key, const std::vector<MarkedA
     const bool wrong = marked.verdict == Verdict::wrong;
     table.add({words(marked.answer.step), words(marked.answer.written),
                words(mark_text(marked, worksheet)),
-               wrong ? words(writer.line(*step)) : writer.cell(step->name, step->value)});
+               wrong ? words(writer.line(*step)) : writer.cell(step->form, step->value)});
   }
   sheet.add(std::move(table));
   Facts facts{key + "_marks", "", {}};

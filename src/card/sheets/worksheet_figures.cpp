@@ -42,26 +42,26 @@ Cell exact_weight_cell(const Mass& mass, WeighedIn weights) {
 
 Cell FigureWriter::number(const Rational& value, const std::string& unit,
                           const std::string& after) const {
-  const bool fine = value < 1 && !is_whole(value * power_of_ten(sheet_.minor_digits));
-  const unsigned places = sheet_.minor_digits + (fine ? 2U : 0U);
+  const bool fine = value < 1 && !is_whole(value * power_of_ten(sheet_.currency.minor_digits()));
+  const unsigned places = sheet_.currency.minor_digits() + (fine ? 2U : 0U);
   const std::string shown = as_decimal(value, places);
   return figure_as(with_thousands(shown) + after, value, shown, unit);
 }
 
 Cell FigureWriter::money(const Money& value) const {
-  return number(value.in(units::currency_unit), sheet_.currency, "");
+  return number(value.in(units::currency_unit), sheet_.currency.code(), "");
 }
 
 Cell FigureWriter::price(const PricePerMass& value) const {
   const std::string per = " per " + std::string(price_weight_name(sheet_.weights));
   const Money one = value * price_weight(sheet_.weights);
-  return number(one.in(units::currency_unit), sheet_.currency + per, per);
+  return number(one.in(units::currency_unit), sheet_.currency.code() + per, per);
 }
 
-Cell FigureWriter::weight(const std::string& name, const Mass& value) const {
+Cell FigureWriter::weight(FigureForm form, const Mass& value) const {
   const Rational count = value / price_weight(sheet_.weights);
   const std::string unit(price_weight_name(sheet_.weights));
-  if (name == "portion cost factor") {
+  if (form == FigureForm::factor) {
     return figure_as(as_decimal(count, 3), count, as_decimal(count, 3), unit);
   }
   const bool pounds = sheet_.weights == WeighedIn::pounds;
@@ -69,22 +69,22 @@ Cell FigureWriter::weight(const std::string& name, const Mass& value) const {
   return figure_as(text + " " + unit, count, as_short_decimal(count, 4), unit);
 }
 
-Cell FigureWriter::cell(const std::string& name, const Figure& value) const {
-  if (const auto* mass = std::get_if<Mass>(&value)) return weight(name, *mass);
+Cell FigureWriter::cell(FigureForm form, const Figure& value) const {
+  if (const auto* mass = std::get_if<Mass>(&value)) return weight(form, *mass);
   if (const auto* sum = std::get_if<Money>(&value)) return money(*sum);
   if (const auto* by_weight = std::get_if<PricePerMass>(&value)) return price(*by_weight);
   const Rational& share = std::get<Rational>(value);
-  return name == "cost factor" ? figure(share, as_decimal(share, 3)) : percent_cell(share, 2);
+  return form == FigureForm::factor ? figure(share, as_decimal(share, 3)) : percent_cell(share, 2);
 }
 
 std::string FigureWriter::line(const WorkingStep& step) const {
   std::string out;
-  if (step.terms.size() == 1) return cell(step.name, step.value).text;
+  if (step.terms.size() == 1) return cell(step.form, step.value).text;
   for (const Term& term : step.terms) {
     if (!out.empty()) out += sign_of(step.operation);
-    out += cell(term.name, term.value).text;
+    out += cell(term.form, term.value).text;
   }
-  return out + " = " + cell(step.name, step.value).text;
+  return out + " = " + cell(step.form, step.value).text;
 }
 
 }  // namespace platewright::card

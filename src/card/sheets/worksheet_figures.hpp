@@ -17,7 +17,7 @@ class FigureWriter {
   explicit FigureWriter(const Worksheet& sheet) : sheet_(sheet) {}
 
   /// The figure of the step or term of that name.
-  Cell cell(const std::string& name, const Figure& figure) const;
+  Cell cell(FigureForm form, const Figure& figure) const;
   /// `120.00 - 36.00 = 84.00`.
   std::string line(const WorkingStep& step) const;
   /// `6.65 per lb`.
@@ -27,7 +27,7 @@ class FigureWriter {
 
  private:
   Cell number(const Rational& value, const std::string& unit, const std::string& after) const;
-  Cell weight(const std::string& name, const Mass& value) const;
+  Cell weight(FigureForm form, const Mass& value) const;
 
   const Worksheet& sheet_;
 };

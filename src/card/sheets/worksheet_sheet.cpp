@@ -29,7 +29,7 @@ std::string kind_text(PartKind kind) {
 Table trim_parts(const Worksheet& worksheet) {
   const TrimTestResult& result = *worksheet.trim;
   const FigureWriter writer(worksheet);
-  const PriceList prices{worksheet.currency, worksheet.minor_digits, {}, {}};
+  const PriceList prices{worksheet.currency};
   Table table{"trim_parts",
               "Trim test",
               {words_column("part", "Part"), words_column("kind", "Kind"),
@@ -93,7 +93,7 @@ Table working_table(const std::string& key, const Working& working, const Worksh
               {},
               {}};
   for (const WorkingStep& step : working) {
-    table.add({words(step.name), words(writer.line(step)), writer.cell(step.name, step.value)});
+    table.add({words(step.name), words(writer.line(step)), writer.cell(step.form, step.value)});
   }
   return table;
 }
@@ -138,10 +138,9 @@ void add_handbook(Sheet& sheet, const HandbookRow& row) {
 }  // namespace
 
 Sheet worksheet_sheet(const Worksheet& worksheet) {
-  Sheet sheet;
-  sheet.kind = "worksheet";
+  Sheet sheet(SheetKind::worksheet);
   sheet.title = "Worksheet: " + worksheet.name;
-  sheet.subtitles = {"Money in " + worksheet.currency +
+  sheet.subtitles = {"Money in " + worksheet.currency.code() +
                      ". Every step goes on from exact figures; "
                      "only what is written is rounded."};
   if (worksheet.trim) {

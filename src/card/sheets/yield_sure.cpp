@@ -44,18 +44,19 @@ void add_how_sure(Sheet& sheet, const YieldAnswer& answer, const KitchenView& vi
   Facts facts{"how_sure", "How sure", {}};
   facts.add("probability", "To cover the guests with", percent_cell(*answer.question.probability));
   if (up.sure) {
-    facts.add("sure_purchased", "BUY", view.weight(*up.sure->purchased));
-    facts.add("average_purchased", "At the average", view.weight(up.sure->average.purchased));
+    facts.add("sure_purchased", "BUY", view.weight(*up.sure->purchased, Rounding::up));
+    facts.add("average_purchased", "At the average",
+              view.weight(up.sure->average.purchased, Rounding::up));
     facts.add("sure_extra", "More, to be that sure",
-              view.weight(*up.sure->purchased - up.sure->average.purchased));
+              view.weight(*up.sure->purchased - up.sure->average.purchased, Rounding::up));
   } else {
     const PiecesToBuy& sure = *up.sure_pieces->sure;
     const PiecesToBuy& average = up.sure_pieces->average;
     facts.add("sure_pieces", "BUY, whole pieces", figure(Rational(sure.pieces), sure.pieces.str()));
-    facts.add("sure_purchased", "They weigh", view.weight(sure.purchased));
+    facts.add("sure_purchased", "They weigh", view.weight(sure.purchased, Rounding::half_up));
     facts.add("average_pieces", "At the average, pieces",
               figure(Rational(average.pieces), average.pieces.str()));
-    facts.add("average_purchased", "They weigh", view.weight(average.purchased));
+    facts.add("average_purchased", "They weigh", view.weight(average.purchased, Rounding::half_up));
   }
   sheet.add(std::move(facts));
   add_method(sheet, answer);

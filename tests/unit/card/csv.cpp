@@ -10,8 +10,7 @@ namespace {
 const std::string head = "section,key,value\r\nsheet,kind,cost\r\nsheet,title,Lamb\r\n";
 
 std::string csv_of(Block block) {
-  Sheet sheet;
-  sheet.kind = "cost";
+  Sheet sheet(SheetKind::cost);
   sheet.title = "Lamb";
   sheet.add(std::move(block));
   return write_csv(sheet);
@@ -118,7 +117,7 @@ TEST_CASE("facts, steps and bars are records") {
 }
 
 TEST_CASE("the sections of a part begin with its key") {
-  Sheet sheet;
+  Sheet sheet(SheetKind::card);
   sheet.add(Part{"jus", "Jus"});
   sheet.add(Box{"allergens", "", {"celery"}});
   sheet.footnotes = {"a table"};

@@ -10,8 +10,7 @@ using nlohmann::json;
 namespace {
 
 json json_of(Block block) {
-  Sheet sheet;
-  sheet.kind = "cost";
+  Sheet sheet(SheetKind::cost);
   sheet.title = "Lamb";
   sheet.add(std::move(block));
   return json::parse(write_json(sheet))["sections"];
@@ -20,8 +19,7 @@ json json_of(Block block) {
 }  // namespace
 
 TEST_CASE("the top of a sheet") {
-  Sheet sheet;
-  sheet.kind = "cost";
+  Sheet sheet(SheetKind::cost);
   sheet.title = "Lamb";
   sheet.date = "9 October 2027";
   sheet.subtitles = {"for 84"};
@@ -94,7 +92,7 @@ TEST_CASE("steps, bars, boxes, paragraphs and signatures") {
 }
 
 TEST_CASE("the sections of a part stand inside it") {
-  Sheet sheet;
+  Sheet sheet(SheetKind::card);
   sheet.add(Box{"allergens", "", {"milk"}});
   sheet.add(Part{"jus", "Jus"});
   sheet.add(Box{"allergens", "", {"celery"}});
@@ -106,7 +104,7 @@ TEST_CASE("the sections of a part stand inside it") {
 }
 
 TEST_CASE("a key that is there twice loses nothing") {
-  Sheet sheet;
+  Sheet sheet(SheetKind::card);
   sheet.add(Box{"cautions", "", {"hot"}});
   sheet.add(Box{"cautions", "", {"sharp"}});
   const json sections = json::parse(write_json(sheet))["sections"];

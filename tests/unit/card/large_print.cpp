@@ -14,7 +14,7 @@ TEST_CASE("capitals of letters beyond ASCII, and nothing else changed") {
 }
 
 TEST_CASE("a large page has its headings in capitals and an empty line after every row") {
-  Sheet sheet;
+  Sheet sheet(SheetKind::card);
   sheet.title = "stew";
   Table table;
   table.key = "lines";

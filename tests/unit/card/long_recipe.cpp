@@ -19,7 +19,8 @@ TEST_CASE("a recipe of 3 000 lines has them all on its card, within the page's w
   }
   recipe.steps.push_back(step);
   Book book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
-  const Sheet card = recipe_card(scale(recipe, plan_for_portions(recipe, 84)), book);
+  const Sheet card =
+      recipe_card(scale(recipe, plan_for_portions(recipe, 84, no_book), no_book), book);
   TextOptions options;
   options.width = 72;
   options.lines_per_page = 60;

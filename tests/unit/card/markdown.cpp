@@ -8,7 +8,7 @@ using namespace platewright;
 namespace {
 
 std::string markdown_of(Block block) {
-  Sheet sheet;
+  Sheet sheet(SheetKind::card);
   sheet.title = "Lamb";
   sheet.add(std::move(block));
   const std::string begin = "# Lamb\n\n";

@@ -67,8 +67,7 @@ TEST_CASE("the sheet says which figure it went through and what another would gi
   spoon.measure = read_amount("1 tbsp", table, us);
   spoon.weighs = Mass::of(fraction(142, 10), units::gram);
   const IngredientWeights butter{"butter", {cup, spoon}};
-  MeasureAnswer answer;
-  answer.asked = read_amount("1 cup", table, us);
+  MeasureAnswer answer{read_amount("1 cup", table, us)};
   const Conversion given = convert(answer.asked, table.find("g", us), butter);
   answer.converted = given.amount;
   answer.through = given.through;

@@ -4,12 +4,12 @@
 using namespace platewright;
 
 TEST_CASE("money is written to the minor unit, with commas from ten thousand on") {
-  CHECK(money_text(fraction(25, 3)) == "8.33");
-  CHECK(money_text(fraction(1, 200)) == "0.01");
-  CHECK(money_text(Rational(9999)) == "9999.00");
-  CHECK(money_text(Rational(10000)) == "10,000.00");
-  CHECK(money_text(Rational(-1234567)) == "-1,234,567.00");
-  CHECK(money_text(Rational(123456), 0) == "123,456");
+  CHECK(money_text(fraction(25, 3), Currency("USD")) == "8.33");
+  CHECK(money_text(fraction(1, 200), Currency("USD")) == "0.01");
+  CHECK(money_text(Rational(9999), Currency("USD")) == "9999.00");
+  CHECK(money_text(Rational(10000), Currency("USD")) == "10,000.00");
+  CHECK(money_text(Rational(-1234567), Currency("USD")) == "-1,234,567.00");
+  CHECK(money_text(Rational(123456), Currency("JPY")) == "123,456");
 }
 
 TEST_CASE("shares are written as per cent") {
@@ -31,21 +31,25 @@ TEST_CASE("temperatures are written on both scales") {
 }
 
 TEST_CASE("time spans are written in the units that a kitchen says") {
-  CHECK(duration_text(0) == "0 min");
-  CHECK(duration_text(fraction(3, 4)) == "45 s");
-  CHECK(duration_text(fraction(599, 600)) == "1 min");
-  CHECK(duration_text(25) == "25 min");
-  CHECK(duration_text(85) == "1 h 25 min");
-  CHECK(duration_text(48 * 60) == "48 h");
-  CHECK(duration_text(72 * 60) == "3 d");
-  CHECK(duration_text(73 * 60 + 5) == "3 d 1 h 5 min");
+  CHECK(duration_text(0, Rounding::up) == "0 min");
+  CHECK(duration_text(fraction(3, 4), Rounding::up) == "45 s");
+  CHECK(duration_text(fraction(134, 60), Rounding::up) == "2 min 14 s");
+  CHECK(duration_text(fraction(8, 1000), Rounding::up) == "1 s");
+  CHECK(duration_text(fraction(599, 60), Rounding::up) == "9 min 59 s");
+  CHECK(duration_text(25, Rounding::up) == "25 min");
+  CHECK(duration_text(fraction(251, 10), Rounding::up) == "26 min");
+  CHECK(duration_text(fraction(251, 10), Rounding::down) == "25 min");
+  CHECK(duration_text(85, Rounding::up) == "1 h 25 min");
+  CHECK(duration_text(48 * 60, Rounding::up) == "48 h");
+  CHECK(duration_text(72 * 60, Rounding::up) == "3 d");
+  CHECK(duration_text(73 * 60 + 5, Rounding::up) == "3 d 1 h 5 min");
 }
 
 TEST_CASE("a cell's exact value is in the unit that it shows") {
   const Cell percent = percent_cell(fraction(1, 3));
   CHECK(percent.text == "33.3 %");
   CHECK(percent.exact == fraction(100, 3));
-  const Cell money = money_cell(Rational(12345), "USD");
+  const Cell money = money_cell(Rational(12345), Currency("USD"));
   CHECK(money.text == "12,345.00 USD");
   CHECK(money.shown == "12345.00");
   const Cell pull = fahrenheit_cell(Temperature::fahrenheit(130));

@@ -19,8 +19,7 @@ class RandomSheets {
   explicit RandomSheets(unsigned seed) : engine_(seed) {}
 
   Sheet next() {
-    Sheet sheet;
-    sheet.kind = "card";
+    Sheet sheet(SheetKind::card);
     sheet.title = text();
     sheet.date = text();
     for (unsigned i = below(3); i > 0; --i) sheet.subtitles.push_back(text());

@@ -8,8 +8,7 @@ using namespace platewright;
 namespace {
 
 Sheet titled_sheet() {
-  Sheet sheet;
-  sheet.kind = "card";
+  Sheet sheet(SheetKind::card);
   sheet.title = "Lamb leg";
   return sheet;
 }

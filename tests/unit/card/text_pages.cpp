@@ -21,7 +21,7 @@ std::vector<std::vector<std::string>> pages_of(const std::string& text) {
 }
 
 Sheet long_order(int rows) {
-  Sheet sheet;
+  Sheet sheet(SheetKind::card);
   sheet.title = "Order";
   Table table{"order", "To buy", {words_column("item", "Item")}, {}, {}, {}};
   for (int i = 1; i <= rows; ++i) table.add({words("item " + std::to_string(i))});
@@ -64,7 +64,7 @@ TEST_CASE("a box is not cut where it fits on the next page") {
 }
 
 TEST_CASE("a box longer than a page is cut") {
-  Sheet sheet;
+  Sheet sheet(SheetKind::card);
   sheet.title = "Cautions";
   sheet.add(Box{"cautions", "", std::vector<std::string>(40, "hot")});
   const std::string text = write_text(sheet, {40, true, 20});

@@ -16,7 +16,7 @@ Table ingredients() {
 
 /// What stands below the title of a sheet that has this one block.
 std::string body_of(Block block, const TextOptions& options) {
-  Sheet sheet;
+  Sheet sheet(SheetKind::card);
   sheet.title = "x";
   sheet.add(std::move(block));
   const std::string text = write_text(sheet, options);
@@ -136,7 +136,7 @@ Total         75 lb
 }
 
 TEST_CASE("a footnote's marker does not move the figures above and below it") {
-  Sheet sheet;
+  Sheet sheet(SheetKind::card);
   sheet.title = "x";
   Table table = ingredients();
   table.add({words("a"), cited(sheet, figure(10, "10", "lb"), "a table")});

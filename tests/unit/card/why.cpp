@@ -64,7 +64,7 @@ TEST_CASE("every line of a quote can be asked why") {
   REQUIRE(quote.missing);
   REQUIRE(quote.minimum_raise > Money());
   std::vector<std::string> labels;
-  add_labels(quote_sheet(asked.event, quote, std::nullopt, "USD"), labels);
+  add_labels(quote_sheet(asked.event, quote, std::nullopt), labels);
   CHECK(labels.size() > 25);
   for (const std::string& label : labels) {
     INFO(label);

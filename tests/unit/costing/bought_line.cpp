@@ -21,13 +21,15 @@ std::optional<Bought> bought(const Kitchen& kitchen, const ScaledRecipe& scaled,
 TEST_CASE("the cut of a recipe of whole pieces counts with the pieces' weight") {
   Kitchen kitchen = supper_kitchen();
   Recipe& recipe = kitchen.book.recipes.at("roast lamb");
-  const auto three = bought(kitchen, scale(recipe, plan_for_pieces(recipe, 3, pounds(8))), 0);
+  const auto three = bought(
+      kitchen, scale(recipe, plan_for_pieces(recipe, 3, kitchen.book, pounds(8)), kitchen.book), 0);
   CHECK(to_mass(three->amount) == pounds(24));
   CHECK(three->yield == 1);
 
   // The line names the trimmed weight; what is paid for is the leg.
-  recipe.lines[0].amount.low = amount("6 lb");
-  const auto trimmed = bought(kitchen, scale(recipe, plan_for_pieces(recipe, 2)), 0);
+  recipe.lines[0].amount = amount("6 lb");
+  const auto trimmed =
+      bought(kitchen, scale(recipe, plan_for_pieces(recipe, 2, kitchen.book), kitchen.book), 0);
   CHECK(to_mass(trimmed->amount) == pounds(15));
   CHECK(trimmed->yield == fraction(4, 5));
 }
@@ -36,7 +38,8 @@ TEST_CASE("a cut in a recipe without pieces is bought as it is written") {
   Kitchen kitchen = supper_kitchen();
   kitchen.add(recipe_for("stew", 4, {line("lamb leg", "3 lb")}));
   const Recipe& recipe = kitchen.book.recipe("stew");
-  const auto meat = bought(kitchen, scale(recipe, plan_for_factor(recipe, 2)), 0);
+  const auto meat =
+      bought(kitchen, scale(recipe, plan_for_factor(recipe, 2, kitchen.book), kitchen.book), 0);
   CHECK(to_mass(meat->amount) == pounds(6));
   CHECK(piece_line(recipe, kitchen.book) == nullptr);
 }
@@ -55,7 +58,7 @@ TEST_CASE("a line to taste takes no known amount") {
   Kitchen kitchen = supper_kitchen();
   kitchen.prices.entries["salt"].purchases = {pack("1 kg", "1.00")};
   const Recipe& recipe = kitchen.book.recipe("roast lamb");
-  CHECK(!bought(kitchen, scale(recipe, plan_for_factor(recipe, 1)), 4));
+  CHECK(!bought(kitchen, scale(recipe, plan_for_factor(recipe, 1, kitchen.book), kitchen.book), 4));
 }
 
 TEST_CASE("an amount that can't be bought is reported at its line") {
@@ -63,8 +66,9 @@ TEST_CASE("an amount that can't be bought is reported at its line") {
   Recipe& recipe = kitchen.book.recipes.at("flat bread");
   recipe.lines[0] = line("flour", "3 cups");
   recipe.lines[0].place.line = 17;
-  const Problem problem =
-      problem_of([&] { bought(kitchen, scale(recipe, plan_for_factor(recipe, 1)), 0); });
+  const Problem problem = problem_of([&] {
+    bought(kitchen, scale(recipe, plan_for_factor(recipe, 1, kitchen.book), kitchen.book), 0);
+  });
   CHECK(problem.id == "density-missing");
   CHECK(problem.place.line == 17);
 }

@@ -11,7 +11,8 @@ namespace {
 
 PlateCost cost_of(const Kitchen& kitchen, const std::string& name, const Rational& factor = 1) {
   const Recipe& recipe = kitchen.book.recipe(name);
-  return plate_cost(scale(recipe, plan_for_factor(recipe, factor)), kitchen.book, kitchen.prices);
+  return plate_cost(scale(recipe, plan_for_factor(recipe, factor, kitchen.book), kitchen.book),
+                    kitchen.book, kitchen.prices);
 }
 
 }  // namespace
@@ -46,7 +47,7 @@ TEST_CASE("sub-recipes are costed by what they yield, to any depth") {
 TEST_CASE("a line shows how its cost comes about") {
   const Kitchen kitchen = supper_kitchen();
   const CostLine garlic = cost_of(kitchen, "roast lamb").lines[1];
-  CHECK(garlic.written.low == amount("8 cloves"));
+  CHECK(garlic.written.low() == amount("8 cloves"));
   CHECK(garlic.stage == Stage::trimmed);
   CHECK(garlic.yield == fraction(3, 4));
   CHECK(garlic.purchased->number == fraction(32, 1000));
@@ -84,7 +85,7 @@ TEST_CASE("a missing price names the ingredient and its line") {
 
 TEST_CASE("recipes that use each other in a circle can't be costed") {
   Kitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("anchovy paste").lines.push_back(from_recipe("green sauce", "1 tbsp"));
+  kitchen.book.recipes.at("anchovy paste").lines.push_back(line("green sauce", "1 tbsp"));
   const Problem problem = problem_of([&] { cost_of(kitchen, "roast lamb"); });
   CHECK(problem.id == "recipe-cycle");
   CHECK(problem.found.find("\"green sauce\" -> \"anchovy paste\" -> \"green sauce\"") !=
@@ -93,7 +94,7 @@ TEST_CASE("recipes that use each other in a circle can't be costed") {
 
 TEST_CASE("a sub-recipe in another measure than it makes is reported") {
   Kitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("roast lamb").lines[3] = from_recipe("green sauce", "1 lb");
+  kitchen.book.recipes.at("roast lamb").lines[3] = line("green sauce", "1 lb");
   CHECK(problem_of([&] { cost_of(kitchen, "roast lamb"); }).id == "recipe-amount-unreachable");
 }
 
@@ -103,4 +104,18 @@ TEST_CASE("a plate of free things costs nothing") {
   const PlateCost cost = cost_of(kitchen, "a glass of water");
   CHECK(cost.total == Money{});
   CHECK(cost.lines[0].share == 0);
+}
+
+// The by-products' worth is taken off before the yield divides: a leg at 9.00 a pound with a fifth
+// of it in bones worth 1.00 a pound costs 8.80 net, and half of it is served: 17.60 (not 18.00).
+TEST_CASE("the edible-portion price is that of the price less what the by-products are worth") {
+  Kitchen kitchen = supper_kitchen();
+  kitchen.prices.entries["lamb leg"].by_products = {
+      {"bones", fraction(1, 5), money("1.00"), amount("1 lb").unit}};
+  const CostLine lamb = cost_of(kitchen, "roast lamb").lines[0];
+  CHECK(lamb.as_purchased->price == money("9.00"));
+  CHECK(lamb.edible_portion->price == money("8.80"));
+  CHECK(lamb.served_price->price == money("17.60"));
+  CHECK(*lamb.cost_factor == fraction(1760, 900));
+  CHECK(lamb.cost == lamb.edible_portion->price * lamb.purchased->number);
 }

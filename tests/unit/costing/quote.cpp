@@ -20,7 +20,7 @@ std::vector<PayingGuests> adults(const Rational& count) {
 }
 
 std::string refused(const QuoteTerms& terms) {
-  return problem_of([&] { make_quote(money("100"), adults(10), terms); }).id;
+  return problem_of([&] { make_quote(money("100"), adults(10), terms, Currency("USD")); }).id;
 }
 
 }  // namespace
@@ -32,7 +32,8 @@ TEST_CASE("a quote shows every cost") {
                   {"server", 1, time_of("30 min"), money("18.00") / time_of("1 h")}};
   terms.extras = {{"van", money("60.00"), false}, {"linen", money("1.50"), true}};
   terms.overhead = fraction(1, 10);
-  const Quote quote = make_quote(money("400.00"), {{"adults", 30, 1}, {"crew", 10, 0}}, terms);
+  const Quote quote =
+      make_quote(money("400.00"), {{"adults", 30, 1}, {"crew", 10, 0}}, terms, Currency("USD"));
   CHECK(quote.guests == 40);
   CHECK(quote.full_prices == 30);
   CHECK(quote.q_factor == money("20.00"));
@@ -57,7 +58,8 @@ TEST_CASE("a price is rounded up to its step, the shares of it to the minor unit
   QuoteTerms terms = terms_of(PricingRule::mark_up, 0);
   terms.round_up_to = money("0.50");
   const Quote quote =
-      make_quote(money("301.00"), {{"adults", 10, 1}, {"children", 2, fraction(1, 3)}}, terms);
+      make_quote(money("301.00"), {{"adults", 10, 1}, {"children", 2, fraction(1, 3)}}, terms,
+                 Currency("USD"));
   CHECK(quote.price == money("28.50"));
   REQUIRE(quote.lines.size() == 2);
   CHECK(quote.lines[0].amount == money("285.00"));
@@ -66,27 +68,27 @@ TEST_CASE("a price is rounded up to its step, the shares of it to the minor unit
 
   // Half a cent goes up; a currency without decimals has a step of 1.
   terms.round_up_to = money("0.05");
-  const Quote halves =
-      make_quote(money("10.05"), {{"adults", 1, 1}, {"children", 0, fraction(1, 2)}}, terms);
+  const Quote halves = make_quote(
+      money("10.05"), {{"adults", 1, 1}, {"children", 0, fraction(1, 2)}}, terms, Currency("USD"));
   CHECK(halves.lines[1].price == money("5.03"));
   terms.round_up_to.reset();
-  CHECK(make_quote(money("100"), adults(3), terms, 0).price == money("34"));
-  CHECK(make_quote(money("100"), adults(3), terms).price == money("33.34"));
+  CHECK(make_quote(money("100"), adults(3), terms, Currency("JPY")).price == money("34"));
+  CHECK(make_quote(money("100"), adults(3), terms, Currency("USD")).price == money("33.34"));
 }
 
 TEST_CASE("a service charge is taxed or not") {
   QuoteTerms terms = terms_of(PricingRule::mark_up, 0);
   terms.tax = fraction(1, 10);
-  CHECK(make_quote(money("200"), adults(10), terms).service == Money{});
-  CHECK(make_quote(money("200"), adults(10), terms).total == money("220.00"));
+  CHECK(make_quote(money("200"), adults(10), terms, Currency("USD")).service == Money{});
+  CHECK(make_quote(money("200"), adults(10), terms, Currency("USD")).total == money("220.00"));
   terms.service = Charge{fraction(1, 5), true};
-  const Quote taxed = make_quote(money("200"), adults(10), terms);
+  const Quote taxed = make_quote(money("200"), adults(10), terms, Currency("USD"));
   CHECK(taxed.service == money("40.00"));
   CHECK(taxed.taxed == money("240.00"));
   CHECK(taxed.tax == money("24.00"));
   CHECK(taxed.total == money("264.00"));
   terms.service->taxed = false;
-  const Quote untaxed = make_quote(money("200"), adults(10), terms);
+  const Quote untaxed = make_quote(money("200"), adults(10), terms, Currency("USD"));
   CHECK(untaxed.taxed == money("200"));
   CHECK(untaxed.total == money("260.00"));
 }
@@ -95,7 +97,7 @@ TEST_CASE("charges are rounded half up to the minor unit") {
   QuoteTerms terms = terms_of(PricingRule::mark_up, 0);
   terms.service = Charge{fraction(1, 8), false};
   terms.tax = fraction(1, 8);
-  const Quote quote = make_quote(money("0.20"), adults(1), terms);
+  const Quote quote = make_quote(money("0.20"), adults(1), terms, Currency("USD"));
   CHECK(quote.service == money("0.03"));
   CHECK(quote.tax == money("0.03"));
   CHECK(quote.total == money("0.26"));
@@ -105,7 +107,7 @@ TEST_CASE("the outcome follows the price that is asked, not the rule") {
   QuoteTerms terms = terms_of(PricingRule::margin, fraction(2, 5));
   terms.round_up_to = money("30");
   terms.labour = {{"cook", 1, time_of("10 h"), money("20.00") / time_of("1 h")}};
-  const Quote quote = make_quote(money("400"), adults(40), terms);
+  const Quote quote = make_quote(money("400"), adults(40), terms, Currency("USD"));
   CHECK(quote.exact_price == money("25"));
   CHECK(quote.subtotal == money("1200"));
   CHECK(quote.margin == money("600"));
@@ -118,7 +120,7 @@ TEST_CASE("a price that is agreed stays, and the margin takes what is left") {
   QuoteTerms terms = terms_of(PricingRule::margin, fraction(1, 2));
   terms.price_steps = {{10, fraction(1, 10)}};
   terms.agreed_price = money("15.00");
-  const Quote quote = make_quote(money("100"), adults(10), terms);
+  const Quote quote = make_quote(money("100"), adults(10), terms, Currency("USD"));
   CHECK(quote.exact_price == money("18"));
   CHECK(quote.price == money("15.00"));
   CHECK(quote.subtotal == money("150.00"));
@@ -132,7 +134,7 @@ TEST_CASE("guests who were guaranteed and do not come pay the full price") {
   terms.conditions.guaranteed_guests = 12;
   const std::vector<PayingGuests> guests{
       {"adults", 8, 1}, {"children", 2, fraction(1, 2)}, {"crew", 5, 0}};
-  const Quote quote = make_quote(money("90"), guests, terms);
+  const Quote quote = make_quote(money("90"), guests, terms, Currency("USD"));
   CHECK(quote.price == money("10.00"));
   REQUIRE(quote.missing);
   CHECK(quote.missing->guests.count == 2);
@@ -140,7 +142,7 @@ TEST_CASE("guests who were guaranteed and do not come pay the full price") {
   CHECK(quote.subtotal == money("110.00"));
   CHECK(quote.margin == money("20.00"));
   terms.conditions.guaranteed_guests = 10;
-  CHECK(!make_quote(money("90"), guests, terms).missing);
+  CHECK(!make_quote(money("90"), guests, terms, Currency("USD")).missing);
 }
 
 TEST_CASE("terms that lead to no price are refused") {
@@ -175,7 +177,7 @@ TEST_CASE("terms that lead to no price are refused") {
 TEST_CASE("someone must pay, and something must cost") {
   const auto id = [](const char* food, const std::vector<PayingGuests>& guests,
                      const QuoteTerms& terms) {
-    return problem_of([&] { make_quote(money(food), guests, terms); }).id;
+    return problem_of([&] { make_quote(money(food), guests, terms, Currency("USD")); }).id;
   };
   CHECK(id("100", {}, {}) == "quote-nobody-pays");
   CHECK(id("100", {{"crew", 4, 0}}, {}) == "quote-nobody-pays");

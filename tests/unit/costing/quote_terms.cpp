@@ -17,7 +17,7 @@ QuoteTerms at_cost() {
 }
 
 Quote quote_at(const char* food, const Rational& guests, const QuoteTerms& terms) {
-  return make_quote(money(food), {{"guests", guests, 1}}, terms);
+  return make_quote(money(food), {{"guests", guests, 1}}, terms, Currency("USD"));
 }
 
 }  // namespace
@@ -137,4 +137,24 @@ TEST_CASE("terms outside their range are refused") {
   terms = at_cost();
   terms.conditions.deposit = Deposit{Rational(2), {}, {}};
   CHECK(refused(terms) == "share-out-of-range");
+}
+
+TEST_CASE("a deposit is never more than the total") {
+  QuoteTerms terms;
+  terms.conditions.deposit = Deposit{{}, money("5000"), {}};
+  const Quote quote = make_quote(money("100"), {{"guests", 10, 1}}, terms, Currency("USD"));
+  CHECK(quote.total == money("100.00"));
+  CHECK(quote.deposit == quote.total);
+  CHECK(quote.balance == Money{});
+}
+
+// 40 adults and 20 children at half the price are 60 heads and 50 full prices.
+TEST_CASE("a step of the price is reached by heads, not by full prices") {
+  QuoteTerms terms;
+  terms.price_steps = {{55, fraction(1, 10)}};
+  const std::vector<PayingGuests> guests{{"adults", 40, 1}, {"children", 20, fraction(1, 2)}};
+  const Quote quote = make_quote(money("900"), guests, terms, Currency("USD"));
+  CHECK(quote.full_prices == 50);
+  CHECK(quote.step_off == fraction(1, 10));
+  CHECK(quote.price == money("16.20"));
 }

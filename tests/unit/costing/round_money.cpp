@@ -7,9 +7,9 @@ using namespace platewright;
 using namespace platewright::test;
 
 TEST_CASE("the minor unit follows the currency's decimals") {
-  CHECK(minor_unit(2) == money("0.01"));
-  CHECK(minor_unit(0) == money("1"));
-  CHECK(minor_unit(3) == money("0.001"));
+  CHECK(minor_unit(Currency("USD")) == money("0.01"));
+  CHECK(minor_unit(Currency("JPY")) == money("1"));
+  CHECK(minor_unit(Currency("KWD")) == money("0.001"));
 }
 
 TEST_CASE("money is rounded to a step by name") {

@@ -60,11 +60,10 @@ TEST_CASE("a recipe alone is bought for by the size that it is made at") {
   kitchen.prices.entries["anchovy"].purchases.push_back(pack("5 lb", "20.00", "the importer"));
   const Recipe& paste = kitchen.book.recipe("anchovy paste");
   const auto from = [&](const Rational& factor) {
-    return with_cheapest_offers(scale(paste, plan_for_factor(paste, factor)), kitchen.book,
-                                kitchen.prices)
-        .find("anchovy")
-        ->purchases.front()
-        .supplier;
+    const PriceList cheapest = with_cheapest_offers(
+        scale(paste, plan_for_factor(paste, factor, kitchen.book), kitchen.book), kitchen.book,
+        kitchen.prices);
+    return cheapest.find("anchovy")->purchases.front().supplier;
   };
   CHECK(from(1) == "the fishmonger");
   CHECK(from(20) == "the importer");

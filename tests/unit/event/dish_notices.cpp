@@ -49,7 +49,7 @@ TEST_CASE("a dish at the minimum, or of unknown food, is not called undercooked"
 
 TEST_CASE("a dish that stands twice on the menu is told once, with what it is made of") {
   Kitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("flat bread").lines.push_back(from_recipe("roast lamb", "1/10 each"));
+  kitchen.book.recipes.at("flat bread").lines.push_back(line("roast lamb", "1/10 each"));
   Event event = supper();
   event.menu = {{"flat bread", 1, {}}, {"flat bread", 1, {}}};
   const auto notices = notices_for(event, kitchen);

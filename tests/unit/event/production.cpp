@@ -45,7 +45,7 @@ TEST_CASE("the supplier's pieces decide how many there are") {
   const Production light = plan(supper(), kitchen);
   CHECK(light.dishes[0].scaled.plan.piece_weight == pounds(6));
   CHECK(light.dishes[0].scaled.plan.pieces == Rational(5));
-  CHECK(light.dishes[0].scaled.lines[0].amount.low == amount("30 lb"));
+  CHECK(light.dishes[0].scaled.lines[0].amount.low() == amount("30 lb"));
 }
 
 TEST_CASE("sub-recipes are added up over all dishes and made before their users") {
@@ -68,8 +68,8 @@ TEST_CASE("sub-recipes are added up over all dishes and made before their users"
 TEST_CASE("a sub-recipe that counts portions is taken by the piece") {
   Kitchen kitchen = supper_kitchen();
   kitchen.add(recipe_for("dumplings", 12, {line("flour", "1 lb")}));
-  kitchen.add(recipe_for("broth", 4, {from_recipe("dumplings", "8")}));
-  kitchen.add(recipe_for("hotpot", 4, {from_recipe("dumplings", "1 dozen")}));
+  kitchen.add(recipe_for("broth", 4, {line("dumplings", "8")}));
+  kitchen.add(recipe_for("hotpot", 4, {line("dumplings", "1 dozen")}));
   Event event = supper();
   event.guests = {{"adults", 4, 1, 1}};
   event.over = 0;
@@ -82,7 +82,7 @@ TEST_CASE("a sub-recipe that counts portions is taken by the piece") {
 
 TEST_CASE("a sub-recipe that no one takes any of is not made") {
   Kitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("roast lamb").lines[3] = from_recipe("green sauce", "to taste");
+  kitchen.book.recipes.at("roast lamb").lines[3] = line("green sauce", "to taste");
   Event event = supper();
   event.menu = {{"roast lamb", 1, {}}};
   CHECK(plan(event, kitchen).sub_recipes.empty());
@@ -104,13 +104,13 @@ TEST_CASE("a menu that can't be made is reported at its place") {
 
 TEST_CASE("recipes that use each other in a circle can't be planned") {
   Kitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("anchovy paste").lines.push_back(from_recipe("green sauce", "1 tbsp"));
+  kitchen.book.recipes.at("anchovy paste").lines.push_back(line("green sauce", "1 tbsp"));
   CHECK(refused(supper(), kitchen) == "recipe-cycle");
 }
 
 TEST_CASE("an amount that a sub-recipe does not make is reported at its line") {
   Kitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("roast lamb").lines[3] = from_recipe("green sauce", "1 lb");
+  kitchen.book.recipes.at("roast lamb").lines[3] = line("green sauce", "1 lb");
   kitchen.book.recipes.at("roast lamb").lines[3].place.line = 12;
   const Problem problem = problem_of([&] { plan(supper(), kitchen); });
   CHECK(problem.id == "recipe-amount-unreachable");

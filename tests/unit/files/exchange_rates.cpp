@@ -30,7 +30,7 @@ TEST_CASE("a price in another currency is worked out at the larder's rate, exact
   CHECK(oil_of(*book).price == money("17.36"));
   CHECK(oil_of(*book).deposit == money("1.085"));
   REQUIRE(oil_of(*book).written_in);
-  CHECK(oil_of(*book).written_in->code == "EUR");
+  CHECK(oil_of(*book).written_in->currency.code() == "EUR");
   CHECK(oil_of(*book).written_in->rate == fraction(217, 200));
 }
 

@@ -102,7 +102,7 @@ TEST_CASE("a currency is stated once, in three capitals") {
 TEST_CASE("the currency's minor unit") {
   const auto digits = [](const std::string& code) {
     SmallBook files(Files{{"l.yaml", "currency: " + code + "\nlarder: {}\n"}});
-    return files.read({"l.yaml"})->prices.minor_digits;
+    return files.read({"l.yaml"})->prices.currency.minor_digits();
   };
   CHECK(digits("EUR") == 2);
   CHECK(digits("JPY") == 0);

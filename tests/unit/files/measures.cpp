@@ -1,5 +1,7 @@
 // What a bare cup means in each file of a book.
 
+#include <algorithm>
+
 #include "support/catch.hpp"
 #include "support/small_book.hpp"
 
@@ -13,7 +15,7 @@ std::string recipe(const std::string& name, const std::string& measures) {
 }
 
 const std::string& cup_of(const Book& book, const std::string& name) {
-  return book.recipes.recipe(name).lines.front().amount.low->unit.name();
+  return book.recipes.recipe(name).lines.front().amount.amount()->low()->unit.name();
 }
 
 /// A larder without a price, so that a cup of salt need not be weighed.
@@ -29,15 +31,31 @@ TEST_CASE("US customary where nobody says anything") {
   CHECK(cup_of(*book, "a") == "US cup");
 }
 
-TEST_CASE("the first file that declares measures speaks for those that do not") {
+TEST_CASE("a file keeps its own measures, or those of a file that it names, in any company") {
   SmallBook files(Files{{"a.yaml", recipe("a", "")},
                         {"b.yaml", recipe("b", "measures: imperial\n")},
+                        {"c.yaml", recipe("c", "with: [larder.yaml]\n")},
+                        {"d.yaml", recipe("d", "with: [e.yaml]\n")},
+                        {"e.yaml", recipe("e", "with: [larder.yaml]\n")},
                         {"larder.yaml", "measures: australian\n" + larder}});
-  const auto book = files.read({"a.yaml", "larder.yaml", "b.yaml"});
-  REQUIRE(book);
-  CHECK(book->measures == MeasuringSystem::australian);
-  CHECK(cup_of(*book, "a") == "Australian cup");
-  CHECK(cup_of(*book, "b") == "imperial cup");
+  std::vector<std::string> names{"a.yaml", "b.yaml", "c.yaml", "d.yaml", "larder.yaml"};
+  std::sort(names.begin(), names.end());
+  do {
+    const auto book = files.read(names);
+    REQUIRE(book);
+    CHECK(cup_of(*book, "a") == "US cup");
+    CHECK(cup_of(*book, "b") == "imperial cup");
+    CHECK(cup_of(*book, "c") == "Australian cup");
+    CHECK(cup_of(*book, "d") == "Australian cup");
+    CHECK(cup_of(*book, "e") == "Australian cup");
+  } while (std::next_permutation(names.begin(), names.end()));
+}
+
+TEST_CASE("the first file's measures are the book's") {
+  SmallBook files(Files{{"b.yaml", recipe("b", "measures: imperial\n")},
+                        {"larder.yaml", "measures: australian\n" + larder}});
+  CHECK(files.read({"larder.yaml", "b.yaml"})->measures == MeasuringSystem::australian);
+  CHECK(files.read({"b.yaml", "larder.yaml"})->measures == MeasuringSystem::imperial);
 }
 
 TEST_CASE("measures that are not known") {

@@ -79,7 +79,7 @@ TEST_CASE("lines with their part, preparation, rule and stage") {
   CHECK(recipe.lines[1].preparation == "ground, fine");
   CHECK(recipe.lines[1].scale == ScalingRule::held_back);
   CHECK(recipe.lines[1].start_share == fraction(1, 2));
-  CHECK(recipe.lines[2].amount.high.has_value());
+  CHECK(recipe.lines[2].amount.amount()->high().has_value());
   CHECK(*recipe.lines[2].stage == Stage::purchased);
   CHECK(recipe.lines[1].place.line == 8);
 }

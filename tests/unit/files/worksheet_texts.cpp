@@ -17,8 +17,9 @@ const TextUnits& as_typed() {
 }
 
 Answer answer(Figure kind, const char* text, const char* step = "a step",
-              WeighedIn weights = WeighedIn::pounds) {
-  return read_answer({step, Operation::add, {}, std::move(kind), {}}, text, weights, as_typed());
+              WeighedIn weights = WeighedIn::pounds, FigureForm form = FigureForm::usual) {
+  return read_answer({step, Operation::add, {}, std::move(kind), {}, form}, text, weights,
+                     as_typed());
 }
 
 }  // namespace
@@ -72,7 +73,8 @@ TEST_CASE("weights are exact unless they have decimals, and a portion cost facto
   CHECK(answer(Mass{}, "4 lb 8 oz").value == Figure(pounds(4, 8)));
   CHECK(answer(Mass{}, "8.63 kg").last_place == Figure(grams(10)));
   CHECK_FALSE(answer(Mass{}, "1 lb 8.5 oz").last_place.has_value());
-  const Answer factor = answer(Mass{}, ".52", "portion cost factor");
+  const Answer factor =
+      answer(Mass{}, ".52", "portion cost factor", WeighedIn::pounds, FigureForm::factor);
   CHECK(factor.value == Figure(Mass::of(printed("0.52"), units::pound)));
   CHECK(factor.last_place == Figure(Mass::of(printed("0.01"), units::pound)));
 }

@@ -42,9 +42,9 @@ TEST_CASE("the symbol follows the number") {
 }
 
 TEST_CASE("a range is scaled at both ends, a taste not at all") {
-  LineAmount range{amount("2 tbsp"), amount("3 tbsp")};
+  const LineAmount range = LineAmount::range(amount("2 tbsp"), amount("3 tbsp"));
   const LineAmount doubled = scaled(range, 2);
-  CHECK(doubled.low == amount("4 tbsp"));
-  CHECK(doubled.high == amount("6 tbsp"));
+  CHECK(doubled.low() == amount("4 tbsp"));
+  CHECK(doubled.high() == amount("6 tbsp"));
   CHECK(scaled(LineAmount{}, 2).to_taste());
 }

@@ -16,10 +16,7 @@ Amount amount(const Rational& number, const char* unit) {
 }
 
 MeasureWeight row(const Rational& number, const char* unit, const Rational& grams) {
-  MeasureWeight out;
-  out.measure = amount(number, unit);
-  out.weighs = Mass::of(grams, units::gram);
-  return out;
+  return {amount(number, unit), Mass::of(grams, units::gram)};
 }
 
 /// USDA SR28, NDB 01145: 227 g a cup, 14.2 g a tablespoon; a pat of 5 g.

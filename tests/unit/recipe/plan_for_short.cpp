@@ -43,31 +43,31 @@ std::string refused(const char* name, const char* on_hand) {
 
 // New total weight over old: 50 x 8 oz over 20 x 6 oz.
 TEST_CASE("a change of portion size scales by the total weight") {
-  const ScalePlan plan = plan_for_portion_size(stew(), amount("8 oz"), Rational(50));
+  const ScalePlan plan = plan_for_portion_size(stew(), amount("8 oz"), no_book, Rational(50));
   CHECK(plan.factor == fraction(400, 120));
   CHECK(plan.portions == Rational(50));
   CHECK(plan.portion == amount("8 oz"));
 }
 
 TEST_CASE("a change of portion size alone keeps the number of portions") {
-  CHECK(plan_for_portion_size(stew(), amount("3 oz")).factor == fraction(1, 2));
-  CHECK(plan_for_portion_size(stew(), amount("3 oz")).portions == Rational(20));
+  CHECK(plan_for_portion_size(stew(), amount("3 oz"), no_book).factor == fraction(1, 2));
+  CHECK(plan_for_portion_size(stew(), amount("3 oz"), no_book).portions == Rational(20));
 }
 
 TEST_CASE("portions of a recipe of whole pieces are those that the pieces give") {
   Recipe roast = recipe_for("roast", 10, {line("leg", "8 lb")});
   roast.makes.portion = amount("6 oz");
   roast.tested = TestedPieces{1, "leg", pounds(8)};
-  const ScalePlan plan = plan_for_portion_size(roast, amount("4 oz"), Rational(20));
+  const ScalePlan plan = plan_for_portion_size(roast, amount("4 oz"), no_book, Rational(20));
   CHECK(plan.pieces == Rational(2));
   CHECK(plan.portions == Rational(30));
 }
 
 TEST_CASE("a portion size needs one in the recipe, of the same measure") {
   const Recipe plain = recipe_for("soup", 12, {line("stock", "3 qt")});
-  CHECK(problem_of([&] { plan_for_portion_size(plain, amount("8 oz")); }).id ==
+  CHECK(problem_of([&] { plan_for_portion_size(plain, amount("8 oz"), no_book); }).id ==
         "recipe-no-portion-size");
-  CHECK(problem_of([&] { plan_for_portion_size(stew(), amount("1 cup")); }).id ==
+  CHECK(problem_of([&] { plan_for_portion_size(stew(), amount("1 cup"), no_book); }).id ==
         "units-do-not-mix");
 }
 
@@ -135,5 +135,5 @@ TEST_CASE("the plan says what decided the size") {
   CHECK(plan.on_hand->amount == amount("200 g"));
   CHECK(plan.on_hand->takers == std::vector<std::string>{"stew"});
   CHECK(plan_for_weight_on_hand(roast(), pounds(31), {}).on_hand->amount == amount("31 lb"));
-  CHECK_FALSE(plan_for_factor(stew(), 2).on_hand);
+  CHECK_FALSE(plan_for_factor(stew(), 2, no_book).on_hand);
 }

@@ -14,7 +14,6 @@ namespace {
 Kitchen kitchen_with(const char* portion) {
   Kitchen out = supper_kitchen();
   out.book.recipes.at("roast lamb").makes.portion = amount(portion);
-  count_portions_by_yield(out.book);
   return out;
 }
 
@@ -25,16 +24,24 @@ const Recipe& lamb(const Kitchen& kitchen) {
 }  // namespace
 
 TEST_CASE("the meat serves what its yield leaves") {
-  CHECK(!supper_kitchen().book.recipe("roast lamb").makes.portions_by_yield);
-  CHECK(lamb(kitchen_with("6 oz")).makes.portions_by_yield == Rational(10));
-  CHECK(lamb(kitchen_with("8 oz")).makes.portions_by_yield == fraction(15, 2));
+  const auto by_yield = [](const Kitchen& kitchen) {
+    return portions_by_yield(lamb(kitchen), kitchen.book);
+  };
+  CHECK(!by_yield(supper_kitchen()));
+  CHECK(by_yield(kitchen_with("6 oz")) == Rational(10));
+  CHECK(by_yield(kitchen_with("8 oz")) == fraction(15, 2));
 }
 
 TEST_CASE("the smaller of the two numbers counts") {
-  CHECK(counted_portions(lamb(kitchen_with("5 oz"))) == Rational(10));
-  CHECK(counted_portions(lamb(kitchen_with("8 oz"))) == fraction(15, 2));
-  CHECK(plan_for_portions(lamb(kitchen_with("6 oz")), 30).pieces == Rational(3));
-  const ScalePlan plan = plan_for_portions(lamb(kitchen_with("8 oz")), 30);
+  const auto counted = [](const Kitchen& kitchen) {
+    return counted_portions(lamb(kitchen), kitchen.book);
+  };
+  CHECK(counted(kitchen_with("5 oz")) == Rational(10));
+  CHECK(counted(kitchen_with("8 oz")) == fraction(15, 2));
+  const Kitchen enough = kitchen_with("6 oz");
+  CHECK(plan_for_portions(lamb(enough), 30, enough.book).pieces == Rational(3));
+  const Kitchen short_of = kitchen_with("8 oz");
+  const ScalePlan plan = plan_for_portions(lamb(short_of), 30, short_of.book);
   CHECK(plan.pieces == Rational(4));
   CHECK(plan.portions == Rational(30));
 }
@@ -43,7 +50,8 @@ TEST_CASE("a portion that is more than the meat, or no weight, is not held again
   Kitchen stew = kitchen_with("8 oz");
   stew.book.recipes.at("roast lamb").makes.of_whole_dish = true;
   CHECK(!portions_by_yield(lamb(stew), stew.book));
-  CHECK(!portions_by_yield(lamb(kitchen_with("1 cup")), stew.book));
+  const Kitchen soup = kitchen_with("1 cup");
+  CHECK(!portions_by_yield(lamb(soup), soup.book));
   CHECK(!portions_by_yield(stew.book.recipe("flat bread"), stew.book));
 }
 
@@ -62,7 +70,6 @@ TEST_CASE("a poorer yield buys more meat") {
   served.to = Stage::served;
   served.yield = fraction(2, 5);
   kitchen.book.ingredients.at("lamb leg").ladder = Ladder({served});
-  count_portions_by_yield(kitchen.book);
   // Eight from each leg: five legs.
   CHECK(legs() == 5);
 }

@@ -20,7 +20,7 @@ TEST_CASE("an allergen goes up through thirty recipes") {
   std::string below = "anchovy paste";
   for (int depth = 0; depth < 30; ++depth) {
     const std::string name = "sauce " + std::to_string(depth);
-    kitchen.add(recipe_making(name, "1 qt", {from_recipe(below, "to taste")}));
+    kitchen.add(recipe_making(name, "1 qt", {line(below, "to taste")}));
     below = name;
   }
   const RecipeAllergens top = allergens_of(kitchen.book.recipe(below), kitchen.book);
@@ -54,6 +54,6 @@ TEST_CASE("all ingredients that bring an allergen are named, with what comes wit
 
 TEST_CASE("recipes that use each other in a circle come to an end") {
   Kitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("anchovy paste").lines.push_back(from_recipe("green sauce", "1 tbsp"));
+  kitchen.book.recipes.at("anchovy paste").lines.push_back(line("green sauce", "1 tbsp"));
   CHECK(allergens_of(kitchen.book.recipe("green sauce"), kitchen.book).found.size() == 1);
 }

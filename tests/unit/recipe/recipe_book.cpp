@@ -17,7 +17,7 @@ RecipeBook book_of(const std::vector<std::pair<std::string, Names>>& uses) {
   Kitchen out;
   for (const auto& [name, below] : uses) {
     Recipe recipe = recipe_making(name, "1 qt", {});
-    for (const std::string& other : below) recipe.lines.push_back(from_recipe(other, "1 cup"));
+    for (const std::string& other : below) recipe.lines.push_back(line(other, "1 cup"));
     out.add(std::move(recipe));
   }
   return out.book;

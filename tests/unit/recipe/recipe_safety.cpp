@@ -60,7 +60,7 @@ TEST_CASE("an ingredient without a kind makes the minimum unknown") {
 TEST_CASE("a pie is cooked to the minimum of its filling") {
   Kitchen book = kitchen();
   book.add(recipe_making("filling", "2 lb", {line("thighs", "2 lb")}));
-  const Recipe pie = recipe_for("pie", 8, {from_recipe("filling", "2 lb"), line("flour", "1 lb")});
+  const Recipe pie = recipe_for("pie", 8, {line("filling", "2 lb"), line("flour", "1 lb")});
   const RecipeSafety safety = safety_of(until_140(pie), book.book);
   REQUIRE(safety.kinds.size() == 1);
   CHECK(safety.kinds[0].key == "poultry");

@@ -31,7 +31,7 @@ Recipe browned() {
 
 TEST_CASE("ten roasts of the tested weight take one roast's time") {
   const Recipe recipe = browned();
-  const auto steps = oven_plan(recipe, plan_for_pieces(recipe, 10));
+  const auto steps = oven_plan(recipe, plan_for_pieces(recipe, 10, no_book));
   CHECK(steps[1].step.time == time_of("90 min"));
   CHECK_FALSE(steps[1].estimate);
 }
@@ -40,7 +40,7 @@ TEST_CASE("ten roasts of the tested weight take one roast's time") {
 // browning.
 TEST_CASE("the whole time follows weight^(2/3), and the browning stays") {
   const Recipe recipe = browned();
-  const auto steps = oven_plan(recipe, plan_for_pieces(recipe, 1, pounds(64)));
+  const auto steps = oven_plan(recipe, plan_for_pieces(recipe, 1, no_book, pounds(64)));
   CHECK(steps[0].step.time == time_of("30 min"));
   CHECK_FALSE(steps[0].estimate);
   CHECK(steps[1].step.time == time_of("450 min"));
@@ -51,7 +51,7 @@ TEST_CASE("the whole time follows weight^(2/3), and the browning stays") {
 
 TEST_CASE("small pieces that would be done in the browning are scaled in all steps") {
   const Recipe recipe = browned();
-  const auto steps = oven_plan(recipe, plan_for_pieces(recipe, 1, pounds(1)));
+  const auto steps = oven_plan(recipe, plan_for_pieces(recipe, 1, no_book, pounds(1)));
   CHECK(steps[0].step.time == time_of("30 min") * fraction(1, 4));
   CHECK(steps[1].step.time == time_of("90 min") * fraction(1, 4));
   CHECK(steps[0].estimate);
@@ -61,7 +61,7 @@ TEST_CASE("a step without a time stays without one") {
   Recipe recipe = roast({at(450, "30 min"), at(325, "1 h")});
   recipe.oven[1].time.reset();
   recipe.oven[1].until = Temperature::fahrenheit(130);
-  const auto steps = oven_plan(recipe, plan_for_pieces(recipe, 1, pounds(64)));
+  const auto steps = oven_plan(recipe, plan_for_pieces(recipe, 1, no_book, pounds(64)));
   CHECK(steps[0].step.time == time_of("2 h"));
   CHECK_FALSE(steps[1].step.time);
 }

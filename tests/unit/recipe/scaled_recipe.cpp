@@ -27,31 +27,32 @@ Recipe roast() {
 
 TEST_CASE("each rule, at ten roasts of the tested weight") {
   const Recipe recipe = roast();
-  const ScaledRecipe ten = scale(recipe, plan_for_pieces(recipe, 10));
-  CHECK(ten.lines[0].amount.low == amount("80 lb"));
-  CHECK(ten.lines[1].amount.low == amount("40 tbsp"));
-  CHECK(ten.lines[2].amount.low == amount("60 ft"));
-  CHECK(ten.lines[3].amount.low == amount("20 tsp"));
-  CHECK(ten.lines[3].start.low == amount("10 tsp"));
-  CHECK(ten.lines[4].amount.low == amount("1 leaf"));
+  const ScaledRecipe ten = scale(recipe, plan_for_pieces(recipe, 10, no_book), no_book);
+  CHECK(ten.lines[0].amount.low() == amount("80 lb"));
+  CHECK(ten.lines[1].amount.low() == amount("40 tbsp"));
+  CHECK(ten.lines[2].amount.low() == amount("60 ft"));
+  CHECK(ten.lines[3].amount.low() == amount("20 tsp"));
+  CHECK(ten.lines[3].start.low() == amount("10 tsp"));
+  CHECK(ten.lines[4].amount.low() == amount("1 leaf"));
   CHECK(ten.lines[5].amount.to_taste());
-  CHECK(ten.lines[6].amount.low == amount("10 cups"));
-  CHECK(ten.lines[6].amount.high == amount("20 cups"));
+  CHECK(ten.lines[6].amount.low() == amount("10 cups"));
+  CHECK(ten.lines[6].amount.high() == amount("20 cups"));
 }
 
 TEST_CASE("each rule, at one roast of eight times the weight") {
   const Recipe recipe = roast();
-  const ScaledRecipe large = scale(recipe, plan_for_pieces(recipe, 1, pounds(64)));
-  CHECK(large.lines[0].amount.low == amount("64 lb"));
-  CHECK(large.lines[1].amount.low == amount("16 tbsp"));
-  CHECK(large.lines[2].amount.low == amount("6 ft"));
-  CHECK(large.lines[3].amount.low == amount("16 tsp"));
-  CHECK(large.lines[4].amount.low == amount("1 leaf"));
+  const ScaledRecipe large =
+      scale(recipe, plan_for_pieces(recipe, 1, no_book, pounds(64)), no_book);
+  CHECK(large.lines[0].amount.low() == amount("64 lb"));
+  CHECK(large.lines[1].amount.low() == amount("16 tbsp"));
+  CHECK(large.lines[2].amount.low() == amount("6 ft"));
+  CHECK(large.lines[3].amount.low() == amount("16 tsp"));
+  CHECK(large.lines[4].amount.low() == amount("1 leaf"));
 }
 
 // Eight is 8 and 4 and 1; twice is 2 and 1.587 and 1.
 TEST_CASE("the rules differ, so that none can stand for another") {
-  const ScalePlan plan = plan_for_pieces(roast(), 2, pounds(64));
+  const ScalePlan plan = plan_for_pieces(roast(), 2, no_book, pounds(64));
   CHECK(factor_for(ScalingRule::proportional, plan) == 16);
   CHECK(factor_for(ScalingRule::held_back, plan) == 16);
   CHECK(factor_for(ScalingRule::by_surface, plan) == 8);
@@ -62,7 +63,8 @@ TEST_CASE("the rules differ, so that none can stand for another") {
 TEST_CASE("pieces that the recipe does not name") {
   for (const ScalingRule rule : {ScalingRule::by_surface, ScalingRule::by_piece}) {
     const Recipe recipe = recipe_for("soup", 4, {line("rub", "1 tbsp", rule)});
-    const Problem problem = problem_of([&] { scale(recipe, plan_for_factor(recipe, 2)); });
+    const Problem problem =
+        problem_of([&] { scale(recipe, plan_for_factor(recipe, 2, no_book), no_book); });
     CHECK(problem.id == "surface-no-pieces");
     CHECK(problem.found == "\"rub\" follows pieces that the recipe does not name");
   }
@@ -80,8 +82,8 @@ TEST_CASE("batches of a recipe that another one uses") {
 }
 
 TEST_CASE("of a range the upper end is bought") {
-  CHECK(amount_to_buy({amount("2 lb"), amount("3 lb")}) == amount("3 lb"));
-  CHECK(amount_to_buy({amount("2 lb"), std::nullopt}) == amount("2 lb"));
+  CHECK(amount_to_buy(LineAmount::range(amount("2 lb"), amount("3 lb"))) == amount("3 lb"));
+  CHECK(amount_to_buy(amount("2 lb")) == amount("2 lb"));
   CHECK_FALSE(amount_to_buy({}));
 }
 

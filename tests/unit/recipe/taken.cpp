@@ -20,10 +20,10 @@ RecipeBook pies() {
   stock.lost = fraction(1, 10);
   book.recipes["stock"] = stock;
   book.recipes["sauce"] =
-      recipe_making("sauce", "2 qt", {from_recipe("stock", "3 qt"), line("garlic", "1-2 oz")});
-  book.recipes["pie"] = recipe_for("pie", 12,
-                                   {line("leg", "6 lb"), line("garlic", "4 oz"),
-                                    from_recipe("sauce", "1 qt"), from_recipe("stock", "1 qt")});
+      recipe_making("sauce", "2 qt", {line("stock", "3 qt"), line("garlic", "1-2 oz")});
+  book.recipes["pie"] = recipe_for(
+      "pie", 12,
+      {line("leg", "6 lb"), line("garlic", "4 oz"), line("sauce", "1 qt"), line("stock", "1 qt")});
   for (const char* name : {"leg", "bones"}) book.ingredients[name] = ingredient(name);
   book.ingredients["garlic"] = ingredient("garlic", fraction(4, 5));
   return book;
@@ -58,7 +58,7 @@ TEST_CASE("all uses count together, to any depth, with what is lost on the way")
 TEST_CASE("the batch made uses up what is on hand, as the cards of its sub-recipes say") {
   const RecipeBook book = pies();
   const ScalePlan plan = plan_for_short(pie(book), "garlic", amount("3 lb"), book);
-  const Production made = plan_with_sub_recipes(scale(pie(book), plan), book, {});
+  const Production made = plan_with_sub_recipes(scale(pie(book), plan, book), book, {});
   Rational used;
   const auto count = [&](const ScaledRecipe& scaled) {
     for (const ScaledLine& one : scaled.lines) {
@@ -81,8 +81,7 @@ TEST_CASE("a weight on hand of the main ingredient counts what sub-recipes take 
 
 TEST_CASE("a main ingredient is weighed as its line is written") {
   RecipeBook book = pies();
-  const Recipe mash =
-      recipe_for("mash", 10, {line("garlic", "2 lb"), from_recipe("stock", "1 qt")});
+  const Recipe mash = recipe_for("mash", 10, {line("garlic", "2 lb"), line("stock", "1 qt")});
   // 1 qt of stock takes 8 oz x 1/4 / (9/10), peeled as the 2 lb are.
   CHECK(plan_for_weight_on_hand(mash, pounds(4), book).factor ==
         4 / (2 + fraction(8, 16) / 4 * fraction(10, 9)));
@@ -107,9 +106,8 @@ TEST_CASE("what does not follow the batch at any depth has no one factor") {
 
 TEST_CASE("a share of other lines follows the batch where all of these do") {
   RecipeBook book = pies();
-  RecipeLine salt = line("salt", "1 oz");
-  salt.share_of = WeightShare{fraction(1, 50), {"bones"}};
-  book.recipes["stock"].lines.push_back(salt);
+  book.recipes["stock"].lines.push_back(
+      line("salt", builders::share_of(fraction(1, 50), {"bones"})));
   CHECK(refused(book, "salt").empty());
   book.recipes["stock"].lines[1].scale = ScalingRule::fixed;
   CHECK(refused(book, "salt") == "short-not-in-proportion");
@@ -118,6 +116,6 @@ TEST_CASE("a share of other lines follows the batch where all of these do") {
 TEST_CASE("a name that no line below has is not known, and circles are found first") {
   RecipeBook book = pies();
   CHECK(refused(book, "garlick") == "name-unknown");
-  book.recipes["stock"].lines.push_back(from_recipe("pie", "1 qt"));
+  book.recipes["stock"].lines.push_back(line("pie", "1 qt"));
   CHECK(refused(book) == "recipe-cycle");
 }

@@ -21,10 +21,20 @@ Recipe brined() {
       "brined leg", 10,
       {line("leg", "8 lb"), line("brine", "6 L", ScalingRule::by_cover),
        line("oil", "1 tbsp", ScalingRule::by_pan), line("wine", "1 cup", ScalingRule::by_batch)});
-  out.tested = TestedPieces{1, "leg", pounds(8), litres(4)};
+  out.tested = TestedPieces{1, "leg", pounds(8)};
   out.vessel = RecipeVessel{"tub", litres(10), Rational(1), ""};
   return out;
 }
+
+/// A book that knows that a litre of leg weighs 2 lb.
+RecipeBook legs_by_volume() {
+  RecipeBook out;
+  Ingredient leg = ingredient("leg");
+  leg.weights.rows = {weighing("1 L", pounds(2))};
+  out.add(leg);
+  return out;
+}
+const RecipeBook legs = legs_by_volume();
 
 RecipeVessel tub_for_three() {
   return {"large tub", litres(20), Rational(3), ""};
@@ -34,7 +44,7 @@ RecipeVessel tub_for_three() {
 
 TEST_CASE("the tested batch stays as it is written") {
   const Recipe recipe = brined();
-  const ScaledRecipe same = scale(recipe, plan_for_factor(recipe, 1));
+  const ScaledRecipe same = scale(recipe, plan_for_factor(recipe, 1, legs), legs);
   for (const ScaledLine& line : same.lines) CHECK(line.amount == line.line->amount);
   CHECK(same.plan.vessels == Rational(1));
   CHECK_FALSE(same.plan.cover_by_factor);
@@ -44,27 +54,29 @@ TEST_CASE("vessels are whole, rounded up") {
   Recipe recipe = brined();
   recipe.vessel->holds = 3;
   recipe.vessel->volume = litres(20);
-  CHECK(plan_for_pieces(recipe, 9).vessels == Rational(3));
-  CHECK(plan_for_pieces(recipe, 10).vessels == Rational(4));
-  CHECK(plan_for_pieces(recipe, 10).vessel_factor == 4);
+  CHECK(plan_for_pieces(recipe, 9, legs).vessels == Rational(3));
+  CHECK(plan_for_pieces(recipe, 10, legs).vessels == Rational(4));
+  CHECK(plan_for_pieces(recipe, 10, legs).vessel_factor == 4);
 }
 
 // Ten legs of 4 L in four tubs of 20 L leave 40 L; the tested leg left 6 L of 10.
 TEST_CASE("what covers the meat follows the volume that is left") {
   const Recipe recipe = brined();
-  const ScalePlan plan = in_vessels(recipe, plan_for_pieces(recipe, 10), tub_for_three());
+  const ScalePlan plan =
+      in_vessels(recipe, plan_for_pieces(recipe, 10, legs), tub_for_three(), legs);
   CHECK(plan.vessels == Rational(4));
   CHECK(plan.cover_factor == fraction(40, 6));
-  CHECK(scale(recipe, plan).lines[1].amount.low == amount("40 L"));
+  CHECK(scale(recipe, plan, legs).lines[1].amount.low() == amount("40 L"));
 }
 
 TEST_CASE("what covers must fit its vessels, less the meat where that is known") {
-  const RecipeBook book;
   const Recipe recipe = brined();
-  CHECK_FALSE(overflow_of(scale(recipe, plan_for_pieces(recipe, 10)), book).has_value());
+  CHECK_FALSE(
+      overflow_of(scale(recipe, plan_for_pieces(recipe, 10, legs), legs), legs).has_value());
   Recipe too_much = brined();
   too_much.lines[1] = line("brine", "7 L", ScalingRule::by_cover);
-  const auto overflow = overflow_of(scale(too_much, plan_for_pieces(too_much, 2)), book);
+  const auto overflow =
+      overflow_of(scale(too_much, plan_for_pieces(too_much, 2, legs), legs), legs);
   REQUIRE(overflow.has_value());
   CHECK(overflow->liquid == litres(14));
   CHECK(overflow->room == litres(12));
@@ -72,24 +84,26 @@ TEST_CASE("what covers must fit its vessels, less the meat where that is known")
   // A little salt in it does not count.
   Recipe salted = brined();
   salted.lines.push_back(line("salt", "1 cup", ScalingRule::by_cover));
-  CHECK_FALSE(overflow_of(scale(salted, plan_for_pieces(salted, 10)), book).has_value());
+  CHECK_FALSE(
+      overflow_of(scale(salted, plan_for_pieces(salted, 10, legs), legs), legs).has_value());
 }
 
 TEST_CASE("what is covered by the factor is held against the vessels as they are") {
   RecipeBook book;
   Recipe recipe = brined();
-  recipe.tested->volume.reset();
   recipe.lines[1] = line("brine", "6 kg", ScalingRule::by_cover);
-  const ScaledRecipe scaled =
-      scale(recipe, in_vessels(recipe, plan_for_pieces(recipe, 10), tub_for_three()));
-  CHECK(scaled.plan.cover_by_factor);
-  CHECK_FALSE(overflow_of(scaled, book).has_value());  // no figure makes a weight a capacity
-  book.ingredients["brine"] = ingredient("brine");
-  book.ingredients["brine"].weights.rows = {weighing("1 L", grams(1000))};
-  CHECK_FALSE(overflow_of(scaled, book).has_value());  // 60 L in four tubs of 20 L
-  const RecipeVessel small{"small tub", litres(12), Rational(3), ""};
-  const auto overflow =
-      overflow_of(scale(recipe, in_vessels(recipe, plan_for_pieces(recipe, 10), small)), book);
+  const auto overflow_in = [&](const RecipeVessel& vessel) {
+    const ScalePlan ten = plan_for_pieces(recipe, 10, book);
+    const ScaledRecipe scaled = scale(recipe, in_vessels(recipe, ten, vessel, book), book);
+    CHECK(scaled.plan.cover_by_factor);
+    return overflow_of(scaled, book);
+  };
+  CHECK_FALSE(overflow_in(tub_for_three()));  // no figure makes a weight a capacity
+  Ingredient brine = ingredient("brine");
+  brine.weights.rows = {weighing("1 L", grams(1000))};
+  book.add(brine);
+  CHECK_FALSE(overflow_in(tub_for_three()));  // 60 L in four tubs of 20 L
+  const auto overflow = overflow_in({"small tub", litres(12), Rational(3), ""});
   REQUIRE(overflow.has_value());
   CHECK(overflow->liquid == litres(60));
   CHECK(overflow->room == litres(48));
@@ -98,46 +112,45 @@ TEST_CASE("what is covered by the factor is held against the vessels as they are
 
 TEST_CASE("heavier meat leaves less room in the same vessel") {
   const Recipe recipe = brined();
-  CHECK(plan_for_pieces(recipe, 1, pounds(10)).cover_factor == fraction(5, 6));
+  CHECK(plan_for_pieces(recipe, 1, legs, pounds(10)).cover_factor == fraction(5, 6));
 }
 
 TEST_CASE("what covers follows the factor where a volume is not known") {
   Recipe recipe = brined();
-  recipe.tested->volume.reset();
-  const ScalePlan plan = plan_for_pieces(recipe, 10);
+  const ScalePlan plan = plan_for_pieces(recipe, 10, no_book);
   CHECK(plan.cover_by_factor);
   CHECK(plan.cover_factor == plan.factor);
 }
 
 TEST_CASE("meat that fills the vessel alone is refused") {
   const Recipe recipe = brined();
-  const auto plan = [&] { return plan_for_pieces(recipe, 1, pounds(20)); };
+  const auto plan = [&] { return plan_for_pieces(recipe, 1, legs, pounds(20)); };
   CHECK(problem_of(plan).id == "vessel-too-small");
 }
 
 TEST_CASE("a vessel holds the tested batch where the cook does not say") {
   Recipe recipe = recipe_for("gratin", 12, {line("butter", "1 oz", ScalingRule::by_pan)});
   recipe.vessel = RecipeVessel{"hotel pan", std::nullopt, std::nullopt, ""};
-  const ScaledRecipe scaled = scale(recipe, plan_for_portions(recipe, 30));
+  const ScaledRecipe scaled = scale(recipe, plan_for_portions(recipe, 30, legs), legs);
   CHECK(scaled.plan.vessels == Rational(3));
-  CHECK(scaled.lines[0].amount.low == amount("3 oz"));
+  CHECK(scaled.lines[0].amount.low() == amount("3 oz"));
 }
 
 TEST_CASE("batches are counted by the largest that is made at once") {
   Recipe recipe = recipe_for("dough", 10, {line("oil", "1 tbsp", ScalingRule::by_batch)});
-  CHECK(plan_for_factor(recipe, fraction(7, 2)).batches == 4);
+  CHECK(plan_for_factor(recipe, fraction(7, 2), legs).batches == 4);
   recipe.largest_batch = 3;
-  CHECK(plan_for_factor(recipe, fraction(7, 2)).batches == 2);
-  CHECK(plan_for_factor(recipe, 3).batch_factor == 1);
+  CHECK(plan_for_factor(recipe, fraction(7, 2), legs).batches == 2);
+  CHECK(plan_for_factor(recipe, 3, legs).batch_factor == 1);
   recipe.largest_batch = fraction(1, 2);
-  CHECK(plan_for_factor(recipe, 1).batches == 2);
-  CHECK(plan_for_factor(recipe, 2).batch_factor == 2);
+  CHECK(plan_for_factor(recipe, 1, legs).batches == 2);
+  CHECK(plan_for_factor(recipe, 2, legs).batch_factor == 2);
 }
 
 TEST_CASE("a recipe of whole batches is never made in part") {
   Recipe recipe = recipe_for("pastry", 10, {line("flour", "1 lb")});
   recipe.whole_batches = true;
-  const ScalePlan plan = plan_for_portions(recipe, 25);
+  const ScalePlan plan = plan_for_portions(recipe, 25, legs);
   CHECK(plan.asked == fraction(5, 2));
   CHECK(plan.factor == 3);
   CHECK(plan.rounded_up);
@@ -147,7 +160,8 @@ TEST_CASE("a recipe of whole batches is never made in part") {
 TEST_CASE("a line by pan or by cover needs a vessel") {
   for (const ScalingRule rule : {ScalingRule::by_pan, ScalingRule::by_cover}) {
     const Recipe recipe = recipe_for("roast", 10, {line("oil", "1 tbsp", rule)});
-    CHECK(problem_of([&] { scale(recipe, plan_for_factor(recipe, 2)); }).id == "vessel-missing");
+    CHECK(problem_of([&] { scale(recipe, plan_for_factor(recipe, 2, legs), legs); }).id ==
+          "vessel-missing");
   }
 }
 

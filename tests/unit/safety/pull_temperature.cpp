@@ -70,7 +70,7 @@ TEST_CASE("no notice makes up for poultry or ground meat below the minimum") {
   CHECK(bird.advisory == Advisory::cook_on);
   REQUIRE(bird.cook_to.has_value());
   CHECK(bird.cook_to->at == Temperature::fahrenheit(165));
-  CHECK(bird.cook_to->audience == "food service");
+  CHECK(bird.cook_to->audience == Audience::food_service);
   const PullCheck ground = check("ground", 130);
   CHECK(ground.advisory == Advisory::cook_on);
   REQUIRE(ground.cook_to.has_value());

@@ -23,10 +23,10 @@ inline Problem row_too_fine(std::string_view value) {
 
 inline Problem row_count_differs(std::string_view what, std::size_t found, std::string_view each,
                                  std::size_t wanted) {
-  return make_problem("row-count", std::to_string(found) + " times " + std::string(what),
-                      std::string(what) + " for each of the " + std::to_string(wanted) + " in " +
-                          in_quotes(each),
-                      "compare the row with its source");
+  return make_problem(
+      "row-count", std::to_string(found) + " times " + std::string(what),
+      std::string(what) + " for each of the " + std::to_string(wanted) + " in " + in_quotes(each),
+      "compare the row with its source");
 }
 
 inline Problem row_without_source(std::string_view row) {

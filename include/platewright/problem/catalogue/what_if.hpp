@@ -39,4 +39,10 @@ inline Problem draws_out_of_range(std::string_view found) {
                       "10000 draws know a chance to about 1 %");
 }
 
+inline Problem guests_of_several_events(std::string_view events) {
+  return make_problem("guests-of-several-events",
+                      "a number of guests for " + std::string(events) + " events",
+                      "--guests with one event", "name one event's file, or leave --guests out");
+}
+
 }  // namespace platewright::problems

@@ -54,12 +54,14 @@ inline void add_portion_steps(WorkingWriter& writer, const CostFigures& figures,
                     {{per_weight, figures.cost_per_weight}, portion});
   add_portion_slips(writer, figures, per_weight, weights);
   const Mass factor = writer.add<Mass>("portion cost factor", Operation::multiply,
-                                       {portion, {"cost factor", cost_factor}});
+                                       {portion, {"cost factor", cost_factor, FigureForm::factor}},
+                                       FigureForm::factor);
   writer.slip("the portion's weight was taken for a unit above",
               price_weight(weights) * (*figures.portion / portion_weight(weights)) * cost_factor);
   if (figures.new_price) {
-    writer.add<Money>("portion cost at the new price", Operation::multiply,
-                      {{"new price", *figures.new_price}, {"portion cost factor", factor}});
+    writer.add<Money>(
+        "portion cost at the new price", Operation::multiply,
+        {{"new price", *figures.new_price}, {"portion cost factor", factor, FigureForm::factor}});
   }
 }
 
@@ -72,11 +74,13 @@ inline void add_cost_steps(WorkingWriter& writer, const CostFigures& figures, We
       {{per_weight, figures.cost_per_weight}, {"1 x " + small, small_weight(weights)}});
   const Rational cost_factor = writer.add<Rational>(
       "cost factor", Operation::divide,
-      {{per_weight, figures.cost_per_weight}, {"purchase price", figures.purchase_price}});
+      {{per_weight, figures.cost_per_weight}, {"purchase price", figures.purchase_price}},
+      FigureForm::factor);
   writer.slip("1 / yield, which knows nothing of credits and labour", Rational(1) / figures.yield);
   if (figures.new_price) {
-    writer.add<PricePerMass>(per_weight + " at the new price", Operation::multiply,
-                             {{"new price", *figures.new_price}, {"cost factor", cost_factor}});
+    writer.add<PricePerMass>(
+        per_weight + " at the new price", Operation::multiply,
+        {{"new price", *figures.new_price}, {"cost factor", cost_factor, FigureForm::factor}});
     writer.slip("divided by the yield, which knows nothing of credits and labour",
                 *figures.new_price / figures.yield);
   }

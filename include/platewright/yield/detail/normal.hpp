@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "platewright/number/nearest_double.hpp"
 #include "platewright/number/write.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/failure.hpp"
@@ -18,7 +19,7 @@ inline Rational deviations_for(const Rational& probability) {
     throw Failure(problems::share_out_of_range("a probability", as_exact(probability),
                                                "a probability from 50 % to 99.9 %"));
   }
-  const double wanted = probability.convert_to<double>();
+  const double wanted = nearest_double(probability);
   double low = 0.0;
   double high = 4.0;
   for (int i = 0; i < 60; ++i) {

@@ -29,6 +29,8 @@ inline constexpr std::array<std::string_view, 161> currency_codes{
     "USD", "UYU", "UZS", "VED", "VES", "VND", "VUV", "WST", "XAF", "XCD", "XCG", "XOF", "XPF",
     "YER", "ZAR", "ZMW", "ZWG", "ZWL"};
 
+namespace detail {
+
 /// Decimals of a currency's minor unit (ISO 4217, list one); two where it is not named here.
 inline unsigned minor_digits_of(std::string_view currency) {
   for (const std::string_view code : {"BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG",
@@ -41,11 +43,40 @@ inline unsigned minor_digits_of(std::string_view currency) {
   return 2;
 }
 
-/// Throws Failure for what is no currency's code, with the nearest ones.
-inline void check_currency(std::string_view code) {
-  if (std::find(currency_codes.begin(), currency_codes.end(), code) != currency_codes.end()) return;
-  throw Failure(problems::currency_malformed(
-      code, std::vector<std::string>(currency_codes.begin(), currency_codes.end())));
+}  // namespace detail
+
+/// True for the code of a currency that can be paid with.
+inline bool is_currency(std::string_view code) {
+  return std::find(currency_codes.begin(), currency_codes.end(), code) != currency_codes.end();
 }
+
+/// A currency that can be paid with: there is none of another code. Its decimals are those of
+/// ISO 4217.
+class Currency {
+ public:
+  /// Throws Failure for what is no currency's code, with the nearest ones.
+  explicit Currency(std::string_view code)
+      : code_(known(code)), minor_digits_(detail::minor_digits_of(code)) {}
+
+  const std::string& code() const { return code_; }
+  /// Decimals of its minor unit: 2 for USD, 0 for JPY.
+  unsigned minor_digits() const { return minor_digits_; }
+  /// Whose the code and the decimals are.
+  static std::string_view source() { return "ISO 4217, list one"; }
+
+  friend bool operator==(const Currency& left, const Currency& right) {
+    return left.code_ == right.code_;
+  }
+
+ private:
+  static std::string_view known(std::string_view code) {
+    if (is_currency(code)) return code;
+    throw Failure(problems::currency_malformed(
+        code, std::vector<std::string>(currency_codes.begin(), currency_codes.end())));
+  }
+
+  std::string code_;
+  unsigned minor_digits_;
+};
 
 }  // namespace platewright

@@ -1,8 +1,9 @@
-// Names become what they mean, and what can be known to be wrong is reported before anyone asks.
+// What can be known to be wrong is reported before anyone asks.
+
+#include "platewright/book/check_book.hpp"
 
 #include <algorithm>
 
-#include "files/reading.hpp"
 #include "platewright/costing/bought_line.hpp"
 #include "platewright/costing/by_products.hpp"
 #include "platewright/problem/catalogue/books.hpp"
@@ -14,66 +15,83 @@
 #include "platewright/recipe/scaled_recipe.hpp"
 #include "platewright/yield/bought.hpp"
 
-namespace platewright::reading {
+namespace platewright {
 namespace {
 
-class Linker {
+class BookCheck {
  public:
-  Linker(Book& book, ProblemList& problems) : book_(book), problems_(problems) {}
+  explicit BookCheck(const Book& book) : book_(book) {}
 
-  void run() {
-    for (auto& [name, recipe] : book_.recipes.recipes) {
-      if (const Ingredient* ingredient = book_.recipes.find_ingredient(name)) {
-        problems_.add(at(problems::name_twice(
-                             "ingredient or recipe", name,
-                             ingredient->place.file + ":" + std::to_string(ingredient->place.line)),
-                         recipe.place));
-      }
-      link_weights(recipe, book_, problems_);
-      for (RecipeLine& line : recipe.lines) link_line(recipe, line);
-      check_steps(recipe);
-    }
+  ProblemList run() {
+    for (const auto& [name, recipe] : book_.recipes.recipes) check_recipe(name, recipe);
     if (const auto cycle = find_cycle(book_.recipes)) {
       problems_.add(at(problems::recipe_cycle(*cycle), book_.recipes.recipe(cycle->front()).place));
     }
-    count_portions_by_yield(book_.recipes);
     for (const auto& [name, recipe] : book_.recipes.recipes) {
       check_portions(recipe);
       check_bones(recipe);
     }
     check_by_products();
     for (const auto& [name, recipe] : book_.recipes.recipes) check_safety(recipe);
-    for (const Event& event : book_.events) {
-      for (const MenuLine& line : event.menu) {
-        problems_.attempt(line.place, [&] {
-          const Recipe& recipe = book_.recipes.recipe(line.recipe);
-          if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
-        });
-      }
-    }
+    for (const Event& event : book_.events) check_menu(event);
+    return std::move(problems_);
   }
 
  private:
-  void link_line(const Recipe& recipe, RecipeLine& line) {
+  void check_recipe(const std::string& name, const Recipe& recipe) {
+    if (const Ingredient* ingredient = book_.recipes.find_ingredient(name)) {
+      problems_.add(at(problems::name_twice(
+                           "ingredient or recipe", name,
+                           ingredient->place.file + ":" + std::to_string(ingredient->place.line)),
+                       recipe.place));
+    }
+    check_cover(recipe);
+    for (const RecipeLine& line : recipe.lines) check_line(recipe, line);
+    check_steps(recipe);
+  }
+
+  /// A line by cover needs to know what the vessel holds.
+  void check_cover(const Recipe& recipe) {
+    if (!recipe.vessel || recipe.vessel->volume) return;
+    std::vector<std::string> names;
+    for (const Vessel& row : book_.tables.vessels) names.push_back(row.name);
+    for (const RecipeLine& line : recipe.lines) {
+      if (line.scale != ScalingRule::by_cover) continue;
+      problems_.add(at(problems::vessel_without_volume(recipe.vessel->name, names), line.place));
+    }
+  }
+
+  void check_line(const Recipe& recipe, const RecipeLine& line) {
     problems_.attempt(line.place,
                       [&] { check_scaling_rule(line, recipe, recipe.vessel.has_value()); });
-    if (const Recipe* other = book_.recipes.find_recipe(line.name)) {
-      line.is_recipe = true;
-      if (line.amount.low) {
-        problems_.attempt(line.place, [&] { batches_for(*other, *line.amount.low); });
-      }
+    LineAmount amount;
+    problems_.attempt(line.place, [&] { amount = tested_amount(line, recipe, book_.recipes); });
+    if (const Recipe* other = book_.recipes.recipe_of(line)) {
+      if (!amount.low()) return;
+      problems_.attempt(line.place, [&] { batches_for(*other, *amount.low()); });
       return;
     }
-    problems_.attempt(line.place, [&] { check_bought(book_.recipes.ingredient(line.name), line); });
+    problems_.attempt(line.place,
+                      [&] { check_bought(book_.recipes.ingredient(line.name), line, amount); });
+  }
+
+  void check_menu(const Event& event) {
+    for (const MenuLine& line : event.menu) {
+      problems_.attempt(line.place, [&] {
+        const Recipe& recipe = book_.recipes.recipe(line.recipe);
+        if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
+      });
+    }
   }
 
   /// Whether the amount can be turned into what is bought; without a price there is nothing to
   /// check.
-  void check_bought(const Ingredient& ingredient, const RecipeLine& line) const {
+  void check_bought(const Ingredient& ingredient, const RecipeLine& line,
+                    const LineAmount& amount) const {
     const PriceEntry* prices = book_.prices.find(ingredient.name);
-    if (!line.amount.low || prices == nullptr) return;
+    if (!amount.low() || prices == nullptr) return;
     for (const Purchase& purchase : prices->purchases) {
-      bought_for(*line.amount.low, stage_of(line, ingredient),
+      bought_for(*amount.low(), stage_of(line, ingredient),
                  prepared(ingredient, line.preparation), purchase);
     }
   }
@@ -82,7 +100,7 @@ class Linker {
   /// be off, or so many more that meat is bought for nothing (limits: common practice, no source).
   void check_portions(const Recipe& recipe) {
     const auto& portions = recipe.makes.portions;
-    const auto& by_yield = recipe.makes.portions_by_yield;
+    const auto by_yield = portions_by_yield(recipe, book_.recipes);
     if (!portions || !by_yield) return;
     const bool enough = *portions <= *by_yield * fraction(21, 20);
     const bool too_much = *portions < *by_yield * fraction(4, 5);
@@ -100,8 +118,8 @@ class Linker {
       return;
     }
     for (const RecipeLine& line : recipe.lines) {
-      const Ingredient* cut = book_.recipes.find_ingredient(line.name);
-      if (line.is_recipe || cut == nullptr || !cut->is_cut) continue;
+      const Ingredient* cut = book_.recipes.ingredient_of(line);
+      if (cut == nullptr || !cut->is_cut) continue;
       for (const Loss held : cut->ladder.still_held()) {
         problems_.add(as_warning(at(
             problems::portion_holds_bone(recipe.name, cut->name, held_word(held), cut->yield_name),
@@ -167,14 +185,14 @@ class Linker {
     }
   }
 
-  Book& book_;
-  ProblemList& problems_;
+  const Book& book_;
+  ProblemList problems_;
 };
 
 }  // namespace
 
-void link(Book& book, ProblemList& problems) {
-  Linker(book, problems).run();
+ProblemList check(const Book& book) {
+  return BookCheck(book).run();
 }
 
-}  // namespace platewright::reading
+}  // namespace platewright

@@ -1,0 +1,84 @@
+#pragma once
+// What kinds of sheet there are.
+
+#include <string_view>
+
+namespace platewright {
+
+enum class SheetKind {
+  card,
+  cards,
+  batches,
+  yield,
+  worksheet,
+  trials,
+  measure,
+  tables,
+  cost,
+  event_cost,
+  why,
+  quote,
+  client_quote,
+  guest_table,
+  movers,
+  budget,
+  margin_risk,
+  order,
+  timeline,
+  check,
+  roast,
+  lethality,
+};
+
+/// `card`, `event_cost`: in snake_case, part of the interface.
+inline std::string_view name_of(SheetKind kind) {
+  switch (kind) {
+    case SheetKind::card:
+      return "card";
+    case SheetKind::cards:
+      return "cards";
+    case SheetKind::batches:
+      return "batches";
+    case SheetKind::yield:
+      return "yield";
+    case SheetKind::worksheet:
+      return "worksheet";
+    case SheetKind::trials:
+      return "trials";
+    case SheetKind::measure:
+      return "measure";
+    case SheetKind::tables:
+      return "tables";
+    case SheetKind::cost:
+      return "cost";
+    case SheetKind::event_cost:
+      return "event_cost";
+    case SheetKind::why:
+      return "why";
+    case SheetKind::quote:
+      return "quote";
+    case SheetKind::client_quote:
+      return "client_quote";
+    case SheetKind::guest_table:
+      return "guest_table";
+    case SheetKind::movers:
+      return "movers";
+    case SheetKind::budget:
+      return "budget";
+    case SheetKind::margin_risk:
+      return "margin_risk";
+    case SheetKind::order:
+      return "order";
+    case SheetKind::timeline:
+      return "timeline";
+    case SheetKind::check:
+      return "check";
+    case SheetKind::roast:
+      return "roast";
+    case SheetKind::lethality:
+      return "lethality";
+  }
+  return {};
+}
+
+}  // namespace platewright

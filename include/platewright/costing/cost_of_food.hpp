@@ -1,0 +1,55 @@
+#pragma once
+// What an event costs as its food costs more or less: the formula, turned round, and its slope.
+
+#include "platewright/costing/quote_terms.hpp"
+
+namespace platewright {
+
+/// The cost of an event for a cost of its food, step by step.
+struct EventCostParts {
+  Money q_factor;     ///< food x Q factor
+  Money overhead;     ///< share of food, Q factor and the rest, and the sum for the event
+  Money contingency;  ///< share of all of these
+  Money cost;         ///< all of it
+};
+
+/// cost = ((food x (1 + Q factor) + rest) x (1 + overhead) + overhead of the event) x
+/// (1 + contingency). Every question about a quote's cost goes through here.
+class CostOfFood {
+ public:
+  /// `rest` is labour and extras.
+  CostOfFood(const QuoteTerms& terms, const Money& rest)
+      : q_factor_(terms.q_factor),
+        overhead_(terms.overhead),
+        contingency_(terms.contingency),
+        overhead_of_event_(terms.overhead_of_event),
+        rest_(rest) {}
+
+  EventCostParts parts(const Money& food) const {
+    EventCostParts out;
+    out.q_factor = food * q_factor_;
+    const Money direct = food + out.q_factor + rest_;
+    out.overhead = direct * overhead_ + overhead_of_event_;
+    out.contingency = (direct + out.overhead) * contingency_;
+    out.cost = direct + out.overhead + out.contingency;
+    return out;
+  }
+
+  /// The food with which the event costs `cost`; below 0 where the rest alone costs more.
+  Money food_for(const Money& cost) const {
+    const Money direct = (cost / (1 + contingency_) - overhead_of_event_) / (1 + overhead_);
+    return (direct - rest_) / (1 + q_factor_);
+  }
+
+  /// By how much the event costs more for each unit of money that the food costs more.
+  Rational slope() const { return (1 + q_factor_) * (1 + overhead_) * (1 + contingency_); }
+
+ private:
+  Rational q_factor_;
+  Rational overhead_;
+  Rational contingency_;
+  Money overhead_of_event_;
+  Money rest_;
+};
+
+}  // namespace platewright

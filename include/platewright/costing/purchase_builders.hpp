@@ -1,0 +1,37 @@
+#pragma once
+// Words for writing offers down in a program: `pack(25_lb, ...)`.
+
+#include <string>
+#include <utility>
+
+#include "platewright/costing/purchase.hpp"
+
+namespace platewright::builders {
+
+/// A pack with its content at a price.
+inline Purchase pack(const Amount& content, const Money& price, std::string supplier = {}) {
+  Purchase out{content, price};
+  out.supplier = std::move(supplier);
+  return out;
+}
+
+/// The same at a price that names its currency: `pack(25_lb, 20_usd)`.
+inline Purchase pack(const Amount& content, const SumIn& price, std::string supplier = {}) {
+  Purchase out = pack(content, price.money, std::move(supplier));
+  out.said_in = price.currency;
+  return out;
+}
+
+/// Whole pieces of varying weight; the price is that of one of average weight.
+inline Purchase piece(const Amount& average, const Money& price, std::string supplier = {}) {
+  Purchase out = pack(average, price, std::move(supplier));
+  out.by_the_piece = true;
+  return out;
+}
+inline Purchase piece(const Amount& average, const SumIn& price, std::string supplier = {}) {
+  Purchase out = pack(average, price, std::move(supplier));
+  out.by_the_piece = true;
+  return out;
+}
+
+}  // namespace platewright::builders

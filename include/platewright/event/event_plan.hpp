@@ -1,0 +1,45 @@
+#pragma once
+// The one plan of an event, of which cards, cost, quote, order and timeline are views.
+
+#include <memory>
+#include <utility>
+#include <vector>
+
+#include "platewright/event/make_timeline.hpp"
+#include "platewright/event/occasion.hpp"
+
+namespace platewright {
+
+/// What an event makes, from which offers, in which pieces, on whose prices: decided once, when it
+/// is made. A copy is the same plan.
+class EventPlan {
+ public:
+  /// Throws Failure as `plan_production` does.
+  explicit EventPlan(Occasion occasion)
+      : occasion_(std::make_shared<const Occasion>(std::move(occasion))),
+        production_(plan_production(occasion_->event, occasion_->book, occasion_->prices)) {}
+
+  const Occasion& occasion() const { return *occasion_; }
+  const Event& event() const { return occasion_->event; }
+  const RecipeBook& recipes() const { return occasion_->book; }
+  /// The offer that counts stands first.
+  const PriceList& prices() const { return occasion_->prices; }
+  const Production& production() const { return production_; }
+
+  /// Throws Failure as `event_cost` does.
+  EventCost cost() const { return event_cost(production_, recipes(), prices()); }
+  /// Throws Failure as `quote_for` does.
+  Quote quote() const { return quote_for(event(), cost(), prices()); }
+  /// Throws Failure as `make_order` does.
+  Order order() const { return make_order(event(), production_, recipes(), prices()); }
+  /// Throws Failure as `make_timeline` does.
+  Timeline timeline(const SafetyTable& safety) const {
+    return make_timeline(event(), production_, order(), safety);
+  }
+
+ private:
+  std::shared_ptr<const Occasion> occasion_;
+  Production production_;  ///< refers to the occasion's recipes
+};
+
+}  // namespace platewright

@@ -1,0 +1,90 @@
+#pragma once
+// Words for writing recipes down in a program: `line("garlic", "8 cloves")`.
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "platewright/quantity/read_amount.hpp"
+#include "platewright/recipe/ingredient_rows.hpp"
+#include "platewright/recipe/recipe.hpp"
+
+namespace platewright::builders {
+
+/// The program's own units, for amounts in words.
+inline const UnitTable& unit_table() {
+  static const UnitTable table;
+  return table;
+}
+
+/// `2 1/4 cups`, as a cook writes it, in the built-in units; bare cups and pints are US customary.
+/// Throws Failure as `read_amount` does.
+inline Amount amount(std::string_view text) {
+  return read_amount(text, unit_table(), MeasuringSystem::us);
+}
+
+/// A share of the weight of other lines: `share_of(fraction(6, 100), {"water"})`.
+inline WeightShare share_of(const Rational& share, std::vector<std::string> lines) {
+  return {share, std::move(lines)};
+}
+
+/// One line: `line("olive oil", 2_tbsp)`.
+inline RecipeLine line(std::string name, WrittenAmount amount,
+                       ScalingRule scale = ScalingRule::proportional) {
+  return {std::move(name), std::move(amount), {}, {}, scale};
+}
+/// The same in words: `line("garlic", "8 cloves")`, `line("salt", "to taste")`. Throws Failure as
+/// `read_line_amount` does.
+inline RecipeLine line(std::string name, const char* text,
+                       ScalingRule scale = ScalingRule::proportional) {
+  return line(std::move(name), read_line_amount(text, unit_table(), MeasuringSystem::us), scale);
+}
+
+/// A recipe that serves so many portions.
+inline Recipe recipe_for(std::string name, const Rational& portions,
+                         std::vector<RecipeLine> lines) {
+  Recipe out;
+  out.name = std::move(name);
+  out.makes.portions = portions;
+  out.lines = std::move(lines);
+  return out;
+}
+/// A recipe that others use, and how much it makes.
+inline Recipe recipe_making(std::string name, const Amount& makes, std::vector<RecipeLine> lines) {
+  Recipe out;
+  out.name = std::move(name);
+  out.makes.amount = makes;
+  out.lines = std::move(lines);
+  return out;
+}
+
+/// An ingredient of which the share `yield` is left after trimming; all of it where none is named.
+inline Ingredient ingredient(std::string name, const Rational& yield = 1) {
+  Ingredient out;
+  out.name = name;
+  out.weights.name = std::move(name);
+  if (yield != 1) {
+    Rung rung;
+    rung.to = Stage::trimmed;
+    rung.yield = yield;
+    rung.holds = {Loss::trim};
+    out.ladder = Ladder({rung});
+  }
+  return out;
+}
+/// An ingredient with the yield of a row of the tables: a cut, produce, a grain.
+template <class TableRow>
+Ingredient ingredient(std::string name, const TableRow& row) requires requires {
+  key_of(row);
+}
+{ return with_row(ingredient(std::move(name)), row); }
+
+/// What one measure or piece of an ingredient weighs, by one's own scale.
+inline MeasureWeight weighing(const Amount& measure, const Mass& weighs) {
+  MeasureWeight out{measure, weighs};
+  out.own = true;
+  return out;
+}
+
+}  // namespace platewright::builders

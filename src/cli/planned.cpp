@@ -1,0 +1,69 @@
+#include "cli/planned.hpp"
+
+#include "cli/open_book.hpp"
+#include "platewright/costing/current_prices.hpp"
+#include "platewright/event/changes.hpp"
+#include "platewright/event/cheapest_offers.hpp"
+
+namespace platewright::cli {
+
+PriceList prices_for(const PriceOptions& options, const Book& book, const Event* event) {
+  std::optional<LocalDay> day;
+  if (event != nullptr && event->at) day = std::chrono::floor<std::chrono::days>(*event->at);
+  if (!options.day.empty()) {
+    day = from_argument("--prices-on", [&] { return read_local_day(options.day); });
+  }
+  PriceList prices = current_prices(book.prices, day);
+  return options.round_unit_prices ? with_unit_prices_rounded(std::move(prices)) : prices;
+}
+
+void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion) {
+  for (const std::string& text : options.changes) {
+    from_argument("--price", [&] {
+      change_price(occasion, read_price_change(text, book.tables.units, book.measures));
+    });
+  }
+  for (const std::string& text : options.swaps) {
+    from_argument("--swap", [&] { swap_in(occasion, read_swap(text)); });
+  }
+  if (options.guests.empty()) return;
+  const Rational guests = number_above_zero("--guests", options.guests);
+  from_argument("--guests", [&] { change_guests(occasion.event, guests); });
+}
+
+void choose_offers(const PriceOptions& options, Occasion& occasion) {
+  if (!options.cheapest) return;
+  occasion.prices = with_cheapest_offers({occasion.event}, occasion.book, occasion.prices);
+}
+
+Occasion occasion_asked(const PriceOptions& options, const Book& book, const Event* event) {
+  Occasion out{event == nullptr ? Event() : *event, book.recipes, prices_for(options, book, event)};
+  apply_changes(options, book, out);
+  return out;
+}
+
+EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event& event) {
+  Occasion occasion = occasion_asked(options, book, &event);
+  choose_offers(options, occasion);
+  return EventPlan(std::move(occasion));
+}
+
+Book book_of(const Book& book, const Occasion& occasion) {
+  Book out = book;
+  out.recipes = occasion.book;
+  out.prices = occasion.prices;
+  return out;
+}
+
+bool changes_anything(const PriceOptions& options) {
+  return !options.changes.empty() || !options.swaps.empty() || !options.guests.empty();
+}
+
+void say_changes(const PriceOptions& options, Sheet& sheet) {
+  const auto add = [&](const std::string& text) { sheet.subtitles.push_back("what if: " + text); };
+  for (const std::string& text : options.changes) add("price of " + text);
+  for (const std::string& text : options.swaps) add("swap " + text);
+  if (!options.guests.empty()) add(options.guests + " guests");
+}
+
+}  // namespace platewright::cli

@@ -1,0 +1,37 @@
+#pragma once
+// The plan that the options of a command ask for. Every command that shows a plan takes them all.
+
+#include <optional>
+
+#include "cli/arguments.hpp"
+#include "platewright/book/book.hpp"
+#include "platewright/card/sheet.hpp"
+#include "platewright/event/event_plan.hpp"
+
+namespace platewright::cli {
+
+/// The prices that count on the day asked for, or on the event's. Throws WrongArgument.
+PriceList prices_for(const PriceOptions& options, const Book& book, const Event* event);
+
+/// What is changed of an occasion: prices, swaps, guests. Throws WrongArgument.
+void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion);
+
+/// `--cheapest`: the offers by what the event makes it buy.
+void choose_offers(const PriceOptions& options, Occasion& occasion);
+
+/// The event, or no event, with the book's recipes and its prices, changed as asked; its offers are
+/// not chosen yet. Throws WrongArgument.
+Occasion occasion_asked(const PriceOptions& options, const Book& book, const Event* event);
+
+/// The plan of an event with all that the options ask. Throws Failure and WrongArgument.
+EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event& event);
+
+/// The book with the recipes and the prices of an occasion, for the sheets.
+Book book_of(const Book& book, const Occasion& occasion);
+
+bool changes_anything(const PriceOptions& options);
+
+/// What the sheet says on top where something was changed.
+void say_changes(const PriceOptions& options, Sheet& sheet);
+
+}  // namespace platewright::cli
