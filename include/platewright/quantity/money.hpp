@@ -16,9 +16,10 @@ inline constexpr NamedUnit<MoneyDimension> currency_unit{{1, 1}, "currency unit"
 
 namespace platewright {
 
-/// A sum that says in which currency it is: `18.50_eur`. As plain `Money` it is counted in the
-/// currency of the list that it goes into; an offer keeps the currency, and a list of another one
-/// refuses the offer.
+/// A sum that says in which currency it is: `18.50_eur`. An offer keeps the currency, and
+/// `PriceList::add` of a list in another one refuses the offer. As plain `Money` it is counted in
+/// the currency of the list that it goes into: from there on two currencies can't be told apart,
+/// nor is an offer checked that is put into the entries of a list directly.
 struct SumIn {
   Money money;
   Currency currency;
