@@ -51,7 +51,8 @@ class ProblemList {
   /// True where an error was met, also one that was left out.
   bool has_errors() const { return has_errors_; }
 
-  const std::vector<Problem>& all() const { return problems_; }
+  const std::vector<Problem>& all() const& { return problems_; }
+  const std::vector<Problem>& all() && = delete;
   /// How many problems came after the list was full.
   std::size_t left_out() const { return left_out_; }
 
