@@ -67,7 +67,7 @@ std::string verdict_text(const LethalityCheck& check) {
   if (const auto met = check.met()) {
     return "MET: " + hold_text(seconds_up(met->step.hold)) + " at " +
            fahrenheit_text(met->step.at) + " or more, by " +
-           duration_text(met->met->in(units::minute), Rounding::down);
+           duration_text(met->met->in(units::minute), Rounding::up);
   }
   if (const auto nearest = check.nearest()) {
     return "NOT MET: " + hold_text(seconds_up(nearest->missing())) + " missing at " +
