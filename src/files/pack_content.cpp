@@ -3,14 +3,11 @@
 #include <array>
 #include <cctype>
 
+#include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 
 namespace platewright::reading {
 namespace {
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
 
 std::size_t digits_at(std::string_view text, std::size_t position) {
   std::size_t end = position;

@@ -11,10 +11,6 @@
 namespace platewright::reading {
 namespace {
 
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
-
 /// Whether exactly three digits follow.
 bool before_three_digits(std::string_view text, std::size_t position) {
   std::size_t digits = 0;

@@ -11,8 +11,8 @@ using namespace platewright::test;
 namespace {
 
 /// Up to three offers of every ingredient, packs and pieces.
-Kitchen kitchen_with_offers() {
-  Kitchen out = random_kitchen();
+TestKitchen kitchen_with_offers() {
+  TestKitchen out = random_kitchen();
   for (auto& [name, entry] : out.prices.entries) {
     const int more = *rc::gen::inRange(0, 3);
     for (int i = 0; i < more; ++i) {
@@ -32,7 +32,7 @@ Kitchen kitchen_with_offers() {
 
 TEST_CASE("the cheapest offers never cost more than the preferred ones") {
   CHECK(rc::check([] {
-    const Kitchen kitchen = kitchen_with_offers();
+    const TestKitchen kitchen = kitchen_with_offers();
     const std::vector<Event> events{random_event()};
     const PriceList cheapest = with_cheapest_offers(events, kitchen.book, kitchen.prices);
     const Money total = order_of_day(events, kitchen.book, cheapest).total;
@@ -42,7 +42,7 @@ TEST_CASE("the cheapest offers never cost more than the preferred ones") {
 
 TEST_CASE("no other single offer would make the order of pack goods cheaper") {
   CHECK(rc::check([] {
-    Kitchen kitchen = kitchen_with_offers();
+    TestKitchen kitchen = kitchen_with_offers();
     for (auto& [name, entry] : kitchen.prices.entries) {
       for (Purchase& purchase : entry.purchases) purchase.by_the_piece = false;
     }

@@ -12,7 +12,7 @@ using namespace platewright::test;
 
 namespace {
 
-PlateCost cost_of(const Kitchen& kitchen, const Rational& factor) {
+PlateCost cost_of(const TestKitchen& kitchen, const Rational& factor) {
   const Recipe& recipe = kitchen.book.recipe("recipe 5");
   return plate_cost(scale(recipe, plan_for_factor(recipe, factor, kitchen.book), kitchen.book),
                     kitchen.book, kitchen.prices);
@@ -66,7 +66,7 @@ TEST_CASE("a line costs what is bought at one price and what is used at the othe
 
 TEST_CASE("the cost follows the size of the batch, a portion's does not") {
   CHECK(rc::check([] {
-    const Kitchen kitchen = random_kitchen();
+    const TestKitchen kitchen = random_kitchen();
     const Rational factor = random_number(9);
     const PlateCost one = cost_of(kitchen, 1);
     const PlateCost scaled_up = cost_of(kitchen, factor);
@@ -77,7 +77,7 @@ TEST_CASE("the cost follows the size of the batch, a portion's does not") {
 
 TEST_CASE("a dearer ingredient makes the plate dearer by its own share") {
   CHECK(rc::check([] {
-    Kitchen kitchen = random_kitchen();
+    TestKitchen kitchen = random_kitchen();
     const Money before = cost_of(kitchen, 1).total;
     Money all_raised;
     for (auto& [name, entry] : kitchen.prices.entries) {
@@ -92,7 +92,7 @@ TEST_CASE("a dearer ingredient makes the plate dearer by its own share") {
 
 TEST_CASE("every allergen reaches the top") {
   CHECK(rc::check([] {
-    const Kitchen kitchen = random_kitchen();
+    const TestKitchen kitchen = random_kitchen();
     const RecipeAllergens top = allergens_of(kitchen.book.recipe("recipe 5"), kitchen.book);
     std::set<std::string> found;
     for (const AllergenFound& allergen : top.found) found.insert(allergen.key);

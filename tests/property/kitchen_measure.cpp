@@ -13,14 +13,15 @@
 #include "platewright/kitchen/measure.hpp"
 #include "platewright/kitchen/usual_measures.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
-const std::array<KitchenSet, 3> kitchens{us_kitchen(table), imperial_kitchen(table),
-                                         metric_kitchen(table)};
+const std::array<KitchenSet, 3> kitchens{us_kitchen(unit_table()), imperial_kitchen(unit_table()),
+                                         metric_kitchen(unit_table())};
 
 /// A capacity from a drop to some hundred litres, of awkward fractions too.
 Volume any_volume() {

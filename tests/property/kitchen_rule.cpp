@@ -10,12 +10,12 @@
 #include "platewright/kitchen/rounding_rule.hpp"
 #include "platewright/kitchen/scales.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
-
-const UnitTable table;
 
 Rational any_size() {
   const auto numerator = *rc::gen::inRange<std::int64_t>(0, 1000000);
@@ -32,12 +32,12 @@ Rational sum_of(const KitchenMeasure& measure) {
 
 TEST_CASE("a weight is the sum of its parts, and rounding it again changes nothing") {
   const std::array<KitchenRule, 6> rules{
-      {{army_card_weights(), pounds_and_ounces(table)},
-       {usda_schools_weights(), pounds_and_ounces(table)},
-       {weight_steps(KitchenPolicy::exact), pounds_and_ounces(table)},
-       ounce_scale(table),
-       decimal_pound_scale(table),
-       gram_scale(table)}};
+      {{army_card_weights(), pounds_and_ounces(unit_table())},
+       {usda_schools_weights(), pounds_and_ounces(unit_table())},
+       {weight_steps(KitchenPolicy::exact), pounds_and_ounces(unit_table())},
+       ounce_scale(unit_table()),
+       decimal_pound_scale(unit_table()),
+       gram_scale(unit_table())}};
   CHECK(rc::check("weights", [&] {
     const KitchenRule& rule = rules[*rc::gen::inRange<std::size_t>(0, rules.size())];
     const KitchenMeasure once = weigh_out(Mass::of(any_size(), units::gram), rule);
@@ -51,9 +51,9 @@ TEST_CASE("a weight is the sum of its parts, and rounding it again changes nothi
 
 TEST_CASE("a capacity is the sum of its parts, and rounding it again changes nothing") {
   const std::array<KitchenRule, 3> rules{
-      {{army_card_measures(), gallons_to_teaspoons(table)},
-       {usda_schools_measures(), gallons_to_teaspoons(table)},
-       {measure_steps(KitchenPolicy::exact), litres_and_millilitres(table)}}};
+      {{army_card_measures(), gallons_to_teaspoons(unit_table())},
+       {usda_schools_measures(), gallons_to_teaspoons(unit_table())},
+       {measure_steps(KitchenPolicy::exact), litres_and_millilitres(unit_table())}}};
   CHECK(rc::check("capacities", [&] {
     const KitchenRule& rule = rules[*rc::gen::inRange<std::size_t>(0, rules.size())];
     const KitchenMeasure once = measure_out(Volume::of(any_size(), units::millilitre), rule);
@@ -67,7 +67,7 @@ TEST_CASE("a capacity is the sum of its parts, and rounding it again changes not
 
 TEST_CASE("the army card's chain stays below the next larger measure") {
   CHECK(rc::check("counts", [&] {
-    const KitchenRule rule{army_card_measures(), gallons_to_teaspoons(table)};
+    const KitchenRule rule{army_card_measures(), gallons_to_teaspoons(unit_table())};
     const Volume volume = Volume::of(any_size(), units::us_teaspoon);
     for (const KitchenPart& part : measure_out(volume, rule).parts) {
       const std::string& name = part.amount.unit.name();

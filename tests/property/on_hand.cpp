@@ -28,7 +28,7 @@ Rational used_of(const Ingredient& ingredient, const Unit& unit, const Productio
 
 TEST_CASE("a recipe and its sub-recipes use up what is on hand, no more and no less") {
   CHECK(rc::check([] {
-    const Kitchen kitchen = random_kitchen();
+    const TestKitchen kitchen = random_kitchen();
     const Recipe& recipe = kitchen.book.recipe("recipe 5");
     const Amount on_hand = random_weight();
     for (const auto& [name, ingredient] : kitchen.book.ingredients) {

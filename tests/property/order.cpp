@@ -12,7 +12,7 @@ using namespace platewright::test;
 namespace {
 
 struct Occasion {
-  Kitchen kitchen = random_kitchen();
+  TestKitchen kitchen = random_kitchen();
   Event event = random_event();
   Production production = plan_production(event, kitchen.book, kitchen.prices);
   Order order = make_order(event, production, kitchen.book, kitchen.prices);

@@ -10,7 +10,7 @@ using namespace platewright::test;
 
 TEST_CASE("splitting an order in two never makes it cheaper") {
   CHECK(rc::check([] {
-    const Kitchen kitchen = random_kitchen();
+    const TestKitchen kitchen = random_kitchen();
     const Event first = random_event();
     const Event second = random_event();
     const auto total = [&](const std::vector<Event>& events) {
@@ -22,7 +22,7 @@ TEST_CASE("splitting an order in two never makes it cheaper") {
 
 TEST_CASE("an event split in two by its guests is never cheaper in packs") {
   CHECK(rc::check([] {
-    const Kitchen kitchen = random_kitchen();
+    const TestKitchen kitchen = random_kitchen();
     Event whole = random_event();
     whole.guests[0].count = *rc::gen::inRange<std::int64_t>(2, 300);
     whole.guests[1].count = 0;
@@ -40,7 +40,7 @@ TEST_CASE("an event split in two by its guests is never cheaper in packs") {
 
 TEST_CASE("what is in store is never ordered, and the order with it covers the need") {
   CHECK(rc::check([] {
-    Kitchen kitchen = random_kitchen();
+    TestKitchen kitchen = random_kitchen();
     const Event event = random_event();
     for (auto& [name, entry] : kitchen.prices.entries) entry.in_store = random_weight();
     const Order order = order_of_day({event}, kitchen.book, kitchen.prices);

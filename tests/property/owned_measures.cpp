@@ -8,14 +8,14 @@
 #include "platewright/kitchen/read_tools.hpp"
 #include "platewright/quantity/approximate.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
-
-Rational any_fraction() {
+Rational any_amount() {
   const auto top = *rc::gen::inRange<std::int64_t>(1, 10000000);
   const auto bottom = *rc::gen::element<std::int64_t>(1, 2, 3, 7, 48, 1000, 9973);
   return fraction(top, bottom);
@@ -39,11 +39,11 @@ Rational distance(const Rational& value) {
 
 TEST_CASE("any drawer measures within the tolerance, or says that it can not") {
   CHECK(rc::check("owned measures", [] {
-    Kitchen kitchen = usual_kitchen(MeasuringSystem::us, table);
-    kitchen.measures = read_measures(any_drawer(), MeasuringSystem::us, table);
+    Kitchen kitchen = usual_kitchen(MeasuringSystem::us, unit_table());
+    kitchen.measures = read_measures(any_drawer(), MeasuringSystem::us, unit_table());
     kitchen.tolerance = fraction(*rc::gen::inRange(0, 20), 100);
     const KitchenMeasure measured =
-        measured_in(Volume::of(any_fraction(), units::millilitre), kitchen);
+        measured_in(Volume::of(any_amount(), units::millilitre), kitchen);
     RC_ASSERT(measured.nearest_only || distance(measured.error()) <= kitchen.tolerance);
     Rational sum;
     for (const KitchenPart& part : measured.parts) {
@@ -61,7 +61,7 @@ TEST_CASE("any drawer measures within the tolerance, or says that it can not") {
 
 TEST_CASE("a double holds a fraction to 2^-53 and is itself a fraction") {
   CHECK(rc::check("there and back", [] {
-    const Rational value = any_fraction() / any_fraction();
+    const Rational value = any_amount() / any_amount();
     const double near = nearest_double(value);
     RC_ASSERT(distance(exact_value(near) - value) * Rational(Integer(1) << 53U) <= value);
     RC_ASSERT(nearest_double(exact_value(near)) == near);

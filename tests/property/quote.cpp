@@ -167,7 +167,7 @@ TEST_CASE("a margin m and a mark-up m / (1 - m) ask the same price") {
 
 TEST_CASE("at the break-even number what the guests pay covers the cost, and one fewer does not") {
   CHECK(rc::check([] {
-    const Kitchen kitchen = random_kitchen();
+    const TestKitchen kitchen = random_kitchen();
     Occasion occasion{random_event(), kitchen.book, kitchen.prices};
     occasion.event.guests[0].count = *rc::gen::inRange<std::int64_t>(2, 60);
     occasion.event.terms = random_terms();

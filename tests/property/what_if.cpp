@@ -14,8 +14,8 @@ using namespace platewright::test;
 namespace {
 
 /// A random kitchen in which some ingredients are cuts and some lines shares of others.
-Kitchen kitchen_with_shares() {
-  Kitchen out = random_kitchen();
+TestKitchen kitchen_with_shares() {
+  TestKitchen out = random_kitchen();
   for (auto& [name, ingredient] : out.book.ingredients) {
     if (*rc::gen::inRange(0, 3) == 0) continue;
     Rung cooked;
@@ -67,7 +67,7 @@ Recipe written_with(const RecipeBook& book, const Recipe& recipe, const std::str
 
 TEST_CASE("a swap gives what the recipes give that are written so") {
   CHECK(rc::check([] {
-    const Kitchen kitchen = kitchen_with_shares();
+    const TestKitchen kitchen = kitchen_with_shares();
     const std::string from = "ingredient " + std::to_string(*rc::gen::inRange(0, 4));
     const std::string to = "ingredient " + std::to_string(*rc::gen::inRange(0, 5));
     Occasion asked{random_event(), kitchen.book, kitchen.prices};
@@ -92,7 +92,7 @@ TEST_CASE("a swap gives what the recipes give that are written so") {
 
 TEST_CASE("a price that is changed gives what the list gives that is written so") {
   CHECK(rc::check([] {
-    const Kitchen kitchen = kitchen_with_shares();
+    const TestKitchen kitchen = kitchen_with_shares();
     Occasion asked{random_event(), kitchen.book, kitchen.prices};
     Occasion written = asked;
     const std::string name = "ingredient " + std::to_string(*rc::gen::inRange(0, 5));

@@ -33,7 +33,7 @@ Quote invoice(bool service_taxed) {
 // Holt, MTH 81 lecture notes, chapter 11: 173.89 for 200 portions at a target food cost of 25 %;
 // the portion is .86945, not rounded before it is divided, and the price 3.48.
 TEST_CASE("a food cost of 25 %: 173.89 for 200") {
-  Kitchen kitchen;
+  TestKitchen kitchen;
   kitchen.add(ingredient("stew"), pack("50 lb", "173.89"));
   kitchen.add(recipe_for("stew for 200", 200, {line("stew", "50 lb")}));
   const Recipe& recipe = kitchen.book.recipe("stew for 200");

@@ -8,40 +8,38 @@
 #include "platewright/number/write.hpp"
 #include "platewright/quantity/read_amount.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::the_tables;
 
 namespace {
 
-const Tables& tables() {
-  static const Tables built_in = built_in_tables();
-  return built_in;
-}
-
 /// What an amount of a food weighs, in grams.
 std::string grams(const char* amount, const char* food) {
-  const IngredientWeights* weights = tables().weights.find(food);
+  const IngredientWeights* weights = the_tables().weights.find(food);
   if (weights == nullptr) return "not known";
-  const Amount asked = read_amount(amount, tables().units, MeasuringSystem::us);
+  const Amount asked = read_amount(amount, the_tables().units, MeasuringSystem::us);
   return as_exact(weight_of(asked, *weights).in(units::gram));
 }
 
 Rational millilitres(const std::string& volume) {
-  return to_volume(read_amount(volume, tables().units, MeasuringSystem::us)).in(units::millilitre);
+  return to_volume(read_amount(volume, the_tables().units, MeasuringSystem::us))
+      .in(units::millilitre);
 }
 
 }  // namespace
 
 TEST_CASE("at least 450 ingredients have a weight, whatever their preparation") {
   std::set<std::string> ingredients;
-  for (const auto& [plain, weights] : tables().weights.all()) {
+  for (const auto& [plain, weights] : the_tables().weights.all()) {
     ingredients.insert(plain.substr(0, plain.find(',')));
   }
   CHECK(ingredients.size() >= 450);
 }
 
 TEST_CASE("every weight has its source, and the USDA's its food and its row") {
-  for (const auto& [plain, weights] : tables().weights.all()) {
+  for (const auto& [plain, weights] : the_tables().weights.all()) {
     for (const MeasureWeight& row : weights.rows) {
       INFO(plain);
       CHECK_FALSE(row.source.empty());
@@ -73,7 +71,7 @@ TEST_CASE("what is not in the table has no weight") {
 // give: No. 10 holds 3/8 cup there and 2/5 by the rule.
 TEST_CASE("scoops and ladles have what is printed and what the rule gives") {
   std::size_t both = 0;
-  for (const Vessel& vessel : tables().vessels) {
+  for (const Vessel& vessel : the_tables().vessels) {
     INFO(vessel.name);
     CHECK_FALSE(vessel.source.empty());
     CHECK_FALSE(vessel.capacity.empty());
@@ -92,7 +90,7 @@ TEST_CASE("scoops and ladles have what is printed and what the rule gives") {
 TEST_CASE("a can's contents, water capacity and drained weight are different rows") {
   std::set<std::string> kinds;
   std::set<std::string> capacities;
-  for (const Vessel& vessel : tables().vessels) {
+  for (const Vessel& vessel : the_tables().vessels) {
     kinds.insert(vessel.kind);
     if (vessel.kind == "can") capacities.insert(vessel.capacity);
   }

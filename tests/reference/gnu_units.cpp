@@ -12,9 +12,11 @@
 #include "support/catch.hpp"
 #include "support/folder.hpp"
 #include "support/process.hpp"
+#include "support/tables.hpp"
 #include "yaml/read_yaml.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
@@ -108,9 +110,8 @@ TEST_CASE("every unit has the size that GNU units gives it") {
   REQUIRE(asked.size() > 80);
   const std::vector<std::string> answers = answers_of(asked);
   REQUIRE(answers.size() == asked.size());
-  const UnitTable table;
   for (std::size_t i = 0; i < asked.size(); ++i) {
-    const Rational size = table.find(asked[i].unit, MeasuringSystem::any).size();
+    const Rational size = unit_table().find(asked[i].unit, MeasuringSystem::any).size();
     INFO(asked[i].unit << ": " << as_exact(size) << " here, " << answers[i] << " there");
     CHECK(agrees(size, answers[i]));
   }
@@ -121,7 +122,6 @@ TEST_CASE("any two units of one dimension convert as GNU units converts them") {
     WARN("skipped: the program `units` (GNU units) is not installed");
     return;
   }
-  const UnitTable table;
   std::vector<Question> pairs;
   std::vector<Rational> ours;
   const std::vector<Question> all = questions();
@@ -129,8 +129,8 @@ TEST_CASE("any two units of one dimension convert as GNU units converts them") {
     for (const Question& to : all) {
       if (from.canonical != to.canonical) continue;
       pairs.push_back({from.unit + " in " + to.unit, from.expression, to.expression});
-      ours.push_back(table.find(from.unit, MeasuringSystem::any).size() /
-                     table.find(to.unit, MeasuringSystem::any).size());
+      ours.push_back(unit_table().find(from.unit, MeasuringSystem::any).size() /
+                     unit_table().find(to.unit, MeasuringSystem::any).size());
     }
   }
   REQUIRE(pairs.size() > 3000);

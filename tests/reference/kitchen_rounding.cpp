@@ -7,29 +7,29 @@
 #include "platewright/kitchen/measure_text.hpp"
 #include "platewright/kitchen/scales.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
-
-Mass ounces(const Rational& count) {
+Mass ounces_of(const Rational& count) {
   return Mass::of(count, units::ounce);
 }
 
 KitchenRule army_weights() {
-  return {weight_steps(KitchenPolicy::army_card), pounds_and_ounces(table)};
+  return {weight_steps(KitchenPolicy::army_card), pounds_and_ounces(unit_table())};
 }
 
 std::string usda_weight(const Rational& count) {
   return kitchen_parts_text(
-      weigh_out(ounces(count), {usda_schools_weights(), pounds_and_ounces(table)}));
+      weigh_out(ounces_of(count), {usda_schools_weights(), pounds_and_ounces(unit_table())}));
 }
 
 std::string usda_measure(const Rational& count, const NamedUnit<VolumeDimension>& unit) {
-  return kitchen_parts_text(
-      measure_out(Volume::of(count, unit), {usda_schools_measures(), gallons_to_teaspoons(table)}));
+  return kitchen_parts_text(measure_out(
+      Volume::of(count, unit), {usda_schools_measures(), gallons_to_teaspoons(unit_table())}));
 }
 
 }  // namespace
@@ -39,11 +39,11 @@ TEST_CASE("ounces are decimal pounds as card A-1 prints them") {
   constexpr std::array<int, 15> hundredths{6,  13, 19, 25, 31, 38, 44, 50,
                                            56, 63, 69, 75, 81, 88, 94};
   for (int i = 1; i <= 15; ++i) {
-    const KitchenMeasure shown = weigh_out(ounces(i), decimal_pound_scale(table));
+    const KitchenMeasure shown = weigh_out(ounces_of(i), decimal_pound_scale(unit_table()));
     const int printed = hundredths[static_cast<std::size_t>(i) - 1];
     CHECK(shown.parts.front().amount.number == fraction(printed, 100));
   }
-  CHECK(kitchen_parts_text(weigh_out(ounces(2 * 16 + 10), decimal_pound_scale(table))) ==
+  CHECK(kitchen_parts_text(weigh_out(ounces_of(2 * 16 + 10), decimal_pound_scale(unit_table()))) ==
         "2.63 lb");
 }
 
@@ -55,8 +55,9 @@ TEST_CASE("hundredths of an ounce become quarters as card A-1 prints them") {
                          : hundredth <= 62 ? 2
                          : hundredth <= 87 ? 3
                                            : 4;
-    const KitchenMeasure shown = weigh_out(ounces(20 + fraction(hundredth, 100)), army_weights());
-    CHECK(shown.measured == ounces(20 + fraction(quarters, 4)).in(units::gram));
+    const KitchenMeasure shown =
+        weigh_out(ounces_of(20 + fraction(hundredth, 100)), army_weights());
+    CHECK(shown.measured == ounces_of(20 + fraction(quarters, 4)).in(units::gram));
   }
 }
 
@@ -64,8 +65,8 @@ TEST_CASE("hundredths of an ounce become quarters as card A-1 prints them") {
 TEST_CASE("1 lb 4 oz for 100 is 4 lb 5 1/2 oz for 348") {
   const Rational factor = fraction(348, 100);
   CHECK(as_decimal(factor, 2) == "3.48");
-  const Mass scaled = ounces(20) * factor;
-  const KitchenMeasure pounds = weigh_out(scaled, decimal_pound_scale(table));
+  const Mass scaled = ounces_of(20) * factor;
+  const KitchenMeasure pounds = weigh_out(scaled, decimal_pound_scale(unit_table()));
   CHECK(kitchen_measure_text(pounds) == "4.35 lb");
   CHECK(pounds.error() == 0);
   CHECK(kitchen_parts_text(weigh_out(scaled, army_weights())) == "4 lb 5 1/2 oz");

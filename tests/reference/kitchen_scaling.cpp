@@ -8,20 +8,20 @@
 #include "platewright/kitchen/scales.hpp"
 #include "platewright/kitchen/usual_measures.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
-
 std::string weight(const Rational& ounces) {
-  const KitchenRule rule{usda_schools_weights(), pounds_and_ounces(table)};
+  const KitchenRule rule{usda_schools_weights(), pounds_and_ounces(unit_table())};
   return kitchen_measure_text(weigh_out(Mass::of(ounces, units::ounce), rule));
 }
 
 std::string capacity(const Rational& count, const NamedUnit<VolumeDimension>& unit) {
-  return kitchen_measure_text(kitchen_measure(Volume::of(count, unit), us_kitchen(table)));
+  return kitchen_measure_text(kitchen_measure(Volume::of(count, unit), us_kitchen(unit_table())));
 }
 
 }  // namespace
@@ -65,6 +65,6 @@ TEST_CASE("a quart divided by a scoop's number is the measure printed") {
                                          {100, "2 tsp"}}};
   for (const Scoop& scoop : scoops) {
     const Volume level = Volume::of(fraction(1, scoop.number), units::us_quart);
-    CHECK(kitchen_parts_text(kitchen_measure(level, us_kitchen(table))) == scoop.printed);
+    CHECK(kitchen_parts_text(kitchen_measure(level, us_kitchen(unit_table()))) == scoop.printed);
   }
 }

@@ -6,16 +6,12 @@
 #include "platewright/book/tables.hpp"
 #include "support/catch.hpp"
 #include "support/roast_terms.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
 using namespace platewright::test;
 
 namespace {
-
-const Tables& tables() {
-  static const Tables out = built_in_tables();
-  return out;
-}
 
 /// Cold, then `held` at a temperature, then cold, with a reading every ten minutes or more often.
 CoreCurve held_at(const Temperature& at, const Duration& held) {
@@ -54,9 +50,9 @@ void each_row_just_met(const LethalityStandard& standard) {
 }  // namespace
 
 TEST_CASE("every row of Appendix A and of the roast holds") {
-  CHECK(tables().lethality.size() == 26U);
-  for (const LethalityStandard& standard : tables().lethality) each_row_just_met(standard);
-  each_row_just_met(roast_standard(tables().safety));
+  CHECK(the_tables().lethality.size() == 26U);
+  for (const LethalityStandard& standard : the_tables().lethality) each_row_just_met(standard);
+  each_row_just_met(roast_standard(the_tables().safety));
 }
 
 TEST_CASE("the tables as they are printed") {
@@ -64,7 +60,7 @@ TEST_CASE("the tables as they are printed") {
   const auto hold = [](const char* food, const char* reduction, int fat, int degrees) {
     std::optional<Rational> share;
     if (fat > 0) share = fraction(fat, 100);
-    const auto standard = standard_for(tables().lethality, food, reduction, share);
+    const auto standard = standard_for(the_tables().lethality, food, reduction, share);
     for (const LethalityStep& step : standard.steps) {
       if (step.at == fahrenheit(degrees)) return step.hold;
     }
@@ -83,7 +79,7 @@ TEST_CASE("the tables as they are printed") {
 
 TEST_CASE("hotter is never longer") {
   std::size_t rows = 0;
-  for (const LethalityStandard& standard : tables().lethality) {
+  for (const LethalityStandard& standard : the_tables().lethality) {
     rows += standard.steps.size();
     for (std::size_t i = 1; i < standard.steps.size(); ++i) {
       CHECK(standard.steps[i - 1].at < standard.steps[i].at);

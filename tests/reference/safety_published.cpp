@@ -7,24 +7,21 @@
 #include "platewright/safety/pull_temperature.hpp"
 #include "platewright/safety/roast_oven.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::the_tables;
 
 namespace {
 
-const Tables& tables() {
-  static const Tables out = built_in_tables();
-  return out;
-}
-
 PullCheck check(const char* key, int degrees) {
   return check_pull_temperature(key, Temperature::fahrenheit(degrees), std::nullopt,
-                                tables().safety);
+                                the_tables().safety);
 }
 
 RoastOvenCheck roast_oven(int pounds, int degrees) {
   return check_roast_oven({Temperature::fahrenheit(degrees)}, Mass::of(pounds, units::pound),
-                          tables().safety)
+                          the_tables().safety)
       .value();
 }
 
@@ -69,24 +66,24 @@ TEST_CASE("fish that is minced, and game by whether it was raised") {
   CHECK(check("ground game, raised", 155).advisory == Advisory::not_needed);
   CHECK(check("ground game, raised", 154).advisory == Advisory::cook_on);
   CHECK(check("game", 155).advisory == Advisory::cook_on);
-  const auto& minimums = tables().safety.minimums_for("minced fish");
+  const auto& minimums = the_tables().safety.minimums_for("minced fish");
   REQUIRE_FALSE(minimums.empty());
   CHECK(minimums.front().hold == Duration::of(17, units::second));
 }
 
 TEST_CASE("steaks that are intact, roasts that are left, allergens that are told") {
   // FDA Food Code 2022, 3-401.11(C): 145 F on the surface, top and bottom.
-  const auto steak = tables().safety.limit("intact steak, surface");
+  const auto steak = the_tables().safety.limit("intact steak, surface");
   REQUIRE(steak.has_value());
   CHECK(steak->at == Temperature::fahrenheit(145));
   CHECK(steak->row == "3-401.11(C)");
   // 3-403.11(E): by the oven and the holds of 3-401.11(B), the lowest of which is 130 F.
-  const auto roast = tables().safety.limit("reheating, roast");
+  const auto roast = the_tables().safety.limit("reheating, roast");
   REQUIRE(roast.has_value());
-  CHECK(roast->at == tables().safety.roast_holds.front().at);
-  CHECK(tables().safety.roast_holds.front().hold == Duration::of(112, units::minute));
+  CHECK(roast->at == the_tables().safety.roast_holds.front().at);
+  CHECK(the_tables().safety.roast_holds.front().hold == Duration::of(112, units::minute));
   // 3-602.12(C): in writing; no figure.
-  const auto told = tables().safety.limit("allergens, unpackaged");
+  const auto told = the_tables().safety.limit("allergens, unpackaged");
   REQUIRE(told.has_value());
   CHECK_FALSE(told->at.has_value());
   CHECK(told->note.find("in writing") != std::string::npos);
@@ -94,7 +91,7 @@ TEST_CASE("steaks that are intact, roasts that are left, allergens that are told
 
 TEST_CASE("how long food may be neither hot nor cold") {
   // FDA Food Code 2022, 3-501.19(B): 4 h from 135 F or above
-  const auto limit = tables().safety.limit("time as control, hot");
+  const auto limit = the_tables().safety.limit("time as control, hot");
   REQUIRE(limit.has_value());
   CHECK(limit->within == Duration::of(4, units::hour));
   CHECK(limit->at == Temperature::fahrenheit(135));
@@ -103,14 +100,14 @@ TEST_CASE("how long food may be neither hot nor cold") {
 TEST_CASE("every built-in cut is of a kind that has a minimum") {
   for (const Cut& cut : built_in_yields().cuts) {
     INFO(cut.name);
-    CHECK_FALSE(tables().safety.minimums_for(cut.safety).empty());
+    CHECK_FALSE(the_tables().safety.minimums_for(cut.safety).empty());
   }
 }
 
 TEST_CASE("allergens by the names that cooks write") {
   // The keys are those of 21 U.S.C. 321(qq) and of Regulation (EU) 1169/2011, Annex II; the
   // everyday names: common practice, no source.
-  const AllergenTable& table = tables().allergens;
+  const AllergenTable& table = the_tables().allergens;
   CHECK(table.key_for("Shrimps") == "crustaceans");
   CHECK(table.key_for("mollusk") == "molluscs");
   CHECK(table.key_for("scallop") == "molluscs");

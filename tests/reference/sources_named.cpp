@@ -5,8 +5,10 @@
 
 #include "platewright/book/tables.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::the_tables;
 
 namespace {
 
@@ -16,11 +18,6 @@ bool names_a_publication(const std::string& source) {
     if (source.find(word) != std::string::npos) return false;
   }
   return true;
-}
-
-const Tables& tables() {
-  static const Tables built_in = built_in_tables();
-  return built_in;
 }
 
 }  // namespace
@@ -34,39 +31,39 @@ TEST_CASE("a domain, memory and habit are no publications") {
 }
 
 TEST_CASE("yields and weights name their publications") {
-  for (const Cut& cut : tables().yields.cuts()) {
+  for (const Cut& cut : the_tables().yields.cuts()) {
     INFO(cut.name);
     for (const Rung& rung : cut.ladder.rungs()) CHECK(names_a_publication(rung.source.text));
   }
-  for (const Produce& row : tables().yields.produce()) {
+  for (const Produce& row : the_tables().yields.produce()) {
     INFO(row.name);
     CHECK(names_a_publication(row.source.text));
   }
-  for (const Grain& row : tables().yields.grains()) {
+  for (const Grain& row : the_tables().yields.grains()) {
     INFO(row.name);
     CHECK(names_a_publication(row.source.text));
     CHECK(row.source.row.find("NDB ") != std::string::npos);
   }
-  for (const auto& [plain, weights] : tables().weights.all()) {
+  for (const auto& [plain, weights] : the_tables().weights.all()) {
     INFO(plain);
     for (const MeasureWeight& row : weights.rows) CHECK(names_a_publication(row.source));
   }
 }
 
 TEST_CASE("units, temperatures, limits and times name their publications") {
-  for (const Unit& unit : tables().units.all()) {
+  for (const Unit& unit : the_tables().units.all()) {
     INFO(unit.record().name);
     CHECK(names_a_publication(unit.record().source));
   }
-  for (const MinimumTemperature& row : tables().safety.minimums) {
+  for (const MinimumTemperature& row : the_tables().safety.minimums) {
     INFO(row.product);
     CHECK(names_a_publication(row.source));
   }
-  for (const SafetyLimit& row : tables().safety.limits) {
+  for (const SafetyLimit& row : the_tables().safety.limits) {
     INFO(row.limit);
     CHECK(names_a_publication(row.source));
   }
-  for (const PublishedTime& row : tables().times) {
+  for (const PublishedTime& row : the_tables().times) {
     INFO(row.of);
     CHECK(names_a_publication(row.source));
   }
@@ -76,7 +73,7 @@ TEST_CASE("units, temperatures, limits and times name their publications") {
 // tablespoon of 15 mL and a metric teaspoon of 5 mL.
 TEST_CASE("metric spoons are those of the publication that names them") {
   const auto millilitres = [](const char* unit) {
-    return tables().units.find(unit, MeasuringSystem::metric).size();
+    return the_tables().units.find(unit, MeasuringSystem::metric).size();
   };
   CHECK(millilitres("metric cup") == 250);
   CHECK(millilitres("metric tablespoon") == 15);
@@ -86,7 +83,7 @@ TEST_CASE("metric spoons are those of the publication that names them") {
 // USDA SR28 (2016), NDB 18364: a medium tortilla is the one of about 6 in across, at 30 g.
 TEST_CASE("a size is the one that the source prints, or the row says that it is named here") {
   int named_here = 0;
-  for (const auto& [plain, weights] : tables().weights.all()) {
+  for (const auto& [plain, weights] : the_tables().weights.all()) {
     for (const MeasureWeight& row : weights.rows) {
       if (row.row.find("the size is named here") != std::string::npos) ++named_here;
       if (plain == "flour tortilla" && row.size == "medium") {

@@ -5,14 +5,15 @@
 #include "platewright/quantity/unit_table.hpp"
 #include "platewright/quantity/units.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
 Unit unit(const char* name) {
-  static const UnitTable table;
-  return table.find(name, MeasuringSystem::us);
+  return unit_table().find(name, MeasuringSystem::us);
 }
 
 /// The exact size in grams, millilitres or centimetres.

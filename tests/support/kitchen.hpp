@@ -40,7 +40,7 @@ inline Purchase piece(const char* content, const char* price, std::string suppli
 inline const RecipeBook no_book;
 
 /// A book with its prices.
-struct Kitchen {
+struct TestKitchen {
   RecipeBook book;
   PriceList prices;
 

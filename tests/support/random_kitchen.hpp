@@ -22,7 +22,7 @@ inline Amount random_weight() {
 
 namespace detail {
 
-inline void add_ingredient(Kitchen& kitchen, const std::string& name) {
+inline void add_ingredient(TestKitchen& kitchen, const std::string& name) {
   const Rational yield = fraction(*rc::gen::inRange<std::int64_t>(1, 21), 20);
   const Amount content = random_weight();
   const Money price = money(fraction(*rc::gen::inRange<std::int64_t>(1, 10000), 100));
@@ -39,8 +39,8 @@ inline RecipeLine random_line(std::string name) {
 
 /// Five ingredients; six recipes that serve portions of a weight and use any of the recipes before
 /// them. Every line follows the batch in proportion.
-inline Kitchen random_kitchen() {
-  Kitchen out;
+inline TestKitchen random_kitchen() {
+  TestKitchen out;
   for (int i = 0; i < 5; ++i) detail::add_ingredient(out, "ingredient " + std::to_string(i));
   for (int i = 0; i < 6; ++i) {
     Recipe recipe =

@@ -46,8 +46,8 @@ inline Recipe roast_lamb() {
 
 }  // namespace detail
 
-inline Kitchen supper_kitchen() {
-  Kitchen out;
+inline TestKitchen supper_kitchen() {
+  TestKitchen out;
   Purchase leg = piece("7.5 lb", "67.50", "the butcher");
   leg.days = 3;
   out.add(detail::stated(detail::lamb_leg(), {}), leg);

@@ -13,7 +13,6 @@ namespace {
 
 /// `{price: 12,50}` is to YAML a price of 12 and a key 50 without a value.
 bool are_parts_of_a_number(std::string_view left, std::string_view right) {
-  const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
   return !left.empty() && is_digit(left.back()) && !right.empty() && is_digit(right.front());
 }
 

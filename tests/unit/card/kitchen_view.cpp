@@ -5,22 +5,22 @@
 #include "platewright/kitchen/read_tools.hpp"
 #include "platewright/quantity/read_amount.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
-
 std::string shown(const char* amount, const Rational& factor = 1,
                   MeasuringSystem system = MeasuringSystem::us) {
-  const KitchenView view(usual_kitchen(system, table));
-  return view.measure(scaled(read_line_amount(amount, table, system), factor)).text;
+  const KitchenView view(usual_kitchen(system, unit_table()));
+  return view.measure(scaled(read_line_amount(amount, unit_table(), system), factor)).text;
 }
 
 std::string described(const char* rounding, const Rational& tolerance = kitchen_tolerance()) {
-  Kitchen kitchen = usual_kitchen(MeasuringSystem::us, table);
-  kitchen.rounding = read_rounding(rounding, MeasuringSystem::us, table);
+  Kitchen kitchen = usual_kitchen(MeasuringSystem::us, unit_table());
+  kitchen.rounding = read_rounding(rounding, MeasuringSystem::us, unit_table());
   kitchen.tolerance = tolerance;
   return KitchenView(std::move(kitchen)).described();
 }
@@ -64,7 +64,7 @@ TEST_CASE("a sheet says whose cups they are and how they were rounded") {
         "US customary cups, spoons and pints; rounded to the nearest 5 g, capacities in the fewest "
         "measures within 5 %");
   const auto of = [](MeasuringSystem system) {
-    const std::string text = KitchenView(usual_kitchen(system, table)).described();
+    const std::string text = KitchenView(usual_kitchen(system, unit_table())).described();
     return text.substr(0, text.find(" cups"));
   };
   CHECK(of(MeasuringSystem::imperial) == "imperial");
@@ -76,8 +76,8 @@ TEST_CASE("a sheet says whose cups they are and how they were rounded") {
 TEST_CASE("a length is cut in the kitchen's own measures, exact where nothing is rounded") {
   CHECK(shown("6 ft", fraction(31, 8)) == "24 ft");
   CHECK(shown("1 in", 1, MeasuringSystem::metric) == "3 cm");
-  Kitchen exact = usual_kitchen(MeasuringSystem::metric, table);
-  exact.rounding = rounding_by(KitchenPolicy::exact, MeasuringSystem::metric, table);
-  CHECK(KitchenView(exact).measure(read_amount("6 ft", table, MeasuringSystem::us)).text ==
+  Kitchen exact = usual_kitchen(MeasuringSystem::metric, unit_table());
+  exact.rounding = rounding_by(KitchenPolicy::exact, MeasuringSystem::metric, unit_table());
+  CHECK(KitchenView(exact).measure(read_amount("6 ft", unit_table(), MeasuringSystem::us)).text ==
         "1.8288 m");
 }

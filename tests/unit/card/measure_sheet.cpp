@@ -6,22 +6,23 @@
 
 #include "platewright/quantity/read_amount.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
 constexpr MeasuringSystem us = MeasuringSystem::us;
 
 MeasureAnswer asked(const char* amount, const char* unit) {
-  const Amount from = read_amount(amount, table, us);
-  return {from, in_unit(from, table.find(unit, us)), {}, {}, {}};
+  const Amount from = read_amount(amount, unit_table(), us);
+  return {from, in_unit(from, unit_table().find(unit, us)), {}, {}, {}};
 }
 
 /// The text behind a key of the sheet; empty where it is not there.
 std::string fact(const MeasureAnswer& answer, const std::string& key) {
-  const Sheet sheet = measure_sheet(answer, KitchenView(usual_kitchen(us, table)));
+  const Sheet sheet = measure_sheet(answer, KitchenView(usual_kitchen(us, unit_table())));
   for (const Fact& fact : std::get<Facts>(sheet.blocks.front()).facts) {
     if (fact.key == key) return fact.value.text;
   }
@@ -56,7 +57,7 @@ TEST_CASE("a whole number has but one form") {
 }
 
 TEST_CASE("the sheet says which figure it went through and what another would give") {
-  MeasureWeight cup{read_amount("1 cup", table, us),
+  MeasureWeight cup{read_amount("1 cup", unit_table(), us),
                     Mass::of(227, units::gram),
                     {},
                     true,
@@ -64,11 +65,11 @@ TEST_CASE("the sheet says which figure it went through and what another would gi
                     "NDB 01145 seq 3",
                     false};
   MeasureWeight spoon = cup;
-  spoon.measure = read_amount("1 tbsp", table, us);
+  spoon.measure = read_amount("1 tbsp", unit_table(), us);
   spoon.weighs = Mass::of(fraction(142, 10), units::gram);
   const IngredientWeights butter{"butter", {cup, spoon}};
-  MeasureAnswer answer{read_amount("1 cup", table, us)};
-  const Conversion given = convert(answer.asked, table.find("g", us), butter);
+  MeasureAnswer answer{read_amount("1 cup", unit_table(), us)};
+  const Conversion given = convert(answer.asked, unit_table().find("g", us), butter);
   answer.converted = given.amount;
   answer.through = given.through;
   answer.others = other_answers(answer.asked, butter, given);

@@ -24,7 +24,7 @@ std::string texts(const OrderLine& line) {
   return need.text + ", " + left.text;
 }
 
-Sheet sheet_of(const Kitchen& kitchen) {
+Sheet sheet_of(const TestKitchen& kitchen) {
   return order_sheet(supper(), order_of_day({supper()}, kitchen.book, kitchen.prices),
                      kitchen.prices);
 }
@@ -48,7 +48,7 @@ TEST_CASE("a large delivery is spoken of in the larger unit") {
 }
 
 TEST_CASE("every line of an order's data has its supplier, its days, its pack and its price") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   const std::string csv = write_csv(sheet_of(kitchen));
   CHECK(csv.find("the butcher,2027-10-04,2027-10-07,a piece,7.5,7.5,pound,67.50,67.5,USD") !=
         std::string::npos);
@@ -61,7 +61,7 @@ TEST_CASE("every line of an order's data has its supplier, its days, its pack an
 }
 
 TEST_CASE("what is paid now is the goods with the deposits") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   const Sheet plain = sheet_of(kitchen);
   CHECK(write_json(plain).find("\"to_pay\"") == std::string::npos);
   kitchen.prices.entries["flour"].purchases[0].deposit = money("2.50");

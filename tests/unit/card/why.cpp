@@ -15,7 +15,7 @@ using namespace platewright::test;
 namespace {
 
 Occasion occasion() {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   Occasion out{supper(), kitchen.book, kitchen.prices};
   QuoteTerms& terms = out.event.terms;
   terms.rule = PricingRule::margin;

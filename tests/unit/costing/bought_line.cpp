@@ -9,7 +9,7 @@ using namespace platewright::test;
 
 namespace {
 
-std::optional<Bought> bought(const Kitchen& kitchen, const ScaledRecipe& scaled,
+std::optional<Bought> bought(const TestKitchen& kitchen, const ScaledRecipe& scaled,
                              std::size_t index) {
   const ScaledLine& line = scaled.lines.at(index);
   return bought_for(scaled, line, kitchen.book.ingredient(line.line->name), kitchen.book,
@@ -19,7 +19,7 @@ std::optional<Bought> bought(const Kitchen& kitchen, const ScaledRecipe& scaled,
 }  // namespace
 
 TEST_CASE("the cut of a recipe of whole pieces counts with the pieces' weight") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   Recipe& recipe = kitchen.book.recipes.at("roast lamb");
   const auto three = bought(
       kitchen, scale(recipe, plan_for_pieces(recipe, 3, kitchen.book, pounds(8)), kitchen.book), 0);
@@ -35,7 +35,7 @@ TEST_CASE("the cut of a recipe of whole pieces counts with the pieces' weight") 
 }
 
 TEST_CASE("a cut in a recipe without pieces is bought as it is written") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.add(recipe_for("stew", 4, {line("lamb leg", "3 lb")}));
   const Recipe& recipe = kitchen.book.recipe("stew");
   const auto meat =
@@ -45,7 +45,7 @@ TEST_CASE("a cut in a recipe without pieces is bought as it is written") {
 }
 
 TEST_CASE("the piece line is the first cut, wherever it stands") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   Recipe& recipe = kitchen.book.recipes.at("roast lamb");
   std::swap(recipe.lines[0], recipe.lines[2]);
   CHECK(piece_line(recipe, kitchen.book) == &recipe.lines[2]);
@@ -55,14 +55,14 @@ TEST_CASE("the piece line is the first cut, wherever it stands") {
 }
 
 TEST_CASE("a line to taste takes no known amount") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries["salt"].purchases = {pack("1 kg", "1.00")};
   const Recipe& recipe = kitchen.book.recipe("roast lamb");
   CHECK(!bought(kitchen, scale(recipe, plan_for_factor(recipe, 1, kitchen.book), kitchen.book), 4));
 }
 
 TEST_CASE("an amount that can't be bought is reported at its line") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   Recipe& recipe = kitchen.book.recipes.at("flat bread");
   recipe.lines[0] = line("flour", "3 cups");
   recipe.lines[0].place.line = 17;

@@ -9,7 +9,7 @@ using namespace platewright::test;
 
 namespace {
 
-PlateCost cost_of(const Kitchen& kitchen, const std::string& name, const Rational& factor = 1) {
+PlateCost cost_of(const TestKitchen& kitchen, const std::string& name, const Rational& factor = 1) {
   const Recipe& recipe = kitchen.book.recipe(name);
   return plate_cost(scale(recipe, plan_for_factor(recipe, factor, kitchen.book), kitchen.book),
                     kitchen.book, kitchen.prices);
@@ -18,7 +18,7 @@ PlateCost cost_of(const Kitchen& kitchen, const std::string& name, const Rationa
 }  // namespace
 
 TEST_CASE("a recipe without sub-recipes is the sum of its lines") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   const PlateCost cost = cost_of(kitchen, "anchovy paste");
   REQUIRE(cost.lines.size() == 2);
   CHECK(cost.lines[0].cost == money("3.00"));
@@ -30,7 +30,7 @@ TEST_CASE("a recipe without sub-recipes is the sum of its lines") {
 }
 
 TEST_CASE("sub-recipes are costed by what they yield, to any depth") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   // 1/4 cup of paste 1.00, 4 oz of parsley from 8 oz 7.20, 2 cups of oil 4.00
   const PlateCost sauce = cost_of(kitchen, "green sauce");
   CHECK(sauce.lines[0].cost == money("1.00"));
@@ -45,7 +45,7 @@ TEST_CASE("sub-recipes are costed by what they yield, to any depth") {
 }
 
 TEST_CASE("a line shows how its cost comes about") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   const CostLine garlic = cost_of(kitchen, "roast lamb").lines[1];
   CHECK(garlic.written.low() == amount("8 cloves"));
   CHECK(garlic.stage == Stage::trimmed);
@@ -74,7 +74,7 @@ TEST_CASE("lines to taste and free goods are listed without a cost") {
 }
 
 TEST_CASE("a missing price names the ingredient and its line") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries.erase("anchovy");
   kitchen.book.recipes.at("anchovy paste").lines[0].place.line = 5;
   const Problem problem = problem_of([&] { cost_of(kitchen, "roast lamb"); });
@@ -84,7 +84,7 @@ TEST_CASE("a missing price names the ingredient and its line") {
 }
 
 TEST_CASE("recipes that use each other in a circle can't be costed") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("anchovy paste").lines.push_back(line("green sauce", "1 tbsp"));
   const Problem problem = problem_of([&] { cost_of(kitchen, "roast lamb"); });
   CHECK(problem.id == "recipe-cycle");
@@ -93,13 +93,13 @@ TEST_CASE("recipes that use each other in a circle can't be costed") {
 }
 
 TEST_CASE("a sub-recipe in another measure than it makes is reported") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("roast lamb").lines[3] = line("green sauce", "1 lb");
   CHECK(problem_of([&] { cost_of(kitchen, "roast lamb"); }).id == "recipe-amount-unreachable");
 }
 
 TEST_CASE("a plate of free things costs nothing") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.add(recipe_for("a glass of water", 1, {line("water", "1 cup")}));
   const PlateCost cost = cost_of(kitchen, "a glass of water");
   CHECK(cost.total == Money{});
@@ -109,7 +109,7 @@ TEST_CASE("a plate of free things costs nothing") {
 // The by-products' worth is taken off before the yield divides: a leg at 9.00 a pound with a fifth
 // of it in bones worth 1.00 a pound costs 8.80 net, and half of it is served: 17.60 (not 18.00).
 TEST_CASE("the edible-portion price is that of the price less what the by-products are worth") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries["lamb leg"].by_products = {
       {"bones", fraction(1, 5), money("1.00"), amount("1 lb").unit}};
   const CostLine lamb = cost_of(kitchen, "roast lamb").lines[0];

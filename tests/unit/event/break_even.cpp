@@ -11,7 +11,7 @@ namespace {
 /// Adults who eat bread whose flour costs 1.00 each, at this margin and with 100.00 of hire.
 Occasion bread_for(const Rational& adults, const Rational& margin) {
   Occasion out;
-  Kitchen kitchen;
+  TestKitchen kitchen;
   kitchen.add(ingredient("flour"), pack("1 lb", "1.00"));
   kitchen.add(recipe_for("bread", 1, {line("flour", "1 lb")}));
   out.book = kitchen.book;

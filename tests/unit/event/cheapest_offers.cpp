@@ -16,20 +16,20 @@ struct Bought {
   std::string from;
 };
 
-Bought cheapest(const Kitchen& kitchen, const std::string& ingredient) {
+Bought cheapest(const TestKitchen& kitchen, const std::string& ingredient) {
   const PriceList list = with_cheapest_offers({supper()}, kitchen.book, kitchen.prices);
   return {order_of_day({supper()}, kitchen.book, list).total,
           list.find(ingredient)->purchases.front().supplier};
 }
 
-Money as_written(const Kitchen& kitchen) {
+Money as_written(const TestKitchen& kitchen) {
   return order_of_day({supper()}, kitchen.book, kitchen.prices).total;
 }
 
 }  // namespace
 
 TEST_CASE("pieces that are cheaper by the pound lose where more of them must be bought") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   // 8.50 for 9.00 a pound, but 3 legs of 12 lb (306.00) instead of 4 of 7.5 lb (270.00)
   kitchen.prices.entries["lamb leg"].purchases.push_back(piece("12 lb", "102.00", "the farm"));
   CHECK(cheapest(kitchen, "lamb leg").from == "the butcher");
@@ -37,7 +37,7 @@ TEST_CASE("pieces that are cheaper by the pound lose where more of them must be 
 }
 
 TEST_CASE("a small pack wins over a large one that is cheaper by the pound") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   auto& offers = kitchen.prices.entries["anchovy"].purchases;
   // 10.295 oz: 3 packs of 4 oz for 9.00, or one jar
   offers.push_back(pack("5 lb", "20.00", "the importer"));
@@ -48,7 +48,7 @@ TEST_CASE("a small pack wins over a large one that is cheaper by the pound") {
 }
 
 TEST_CASE("of equal offers the first stays, and one in another measure is passed over") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   auto& offers = kitchen.prices.entries["anchovy"].purchases;
   offers.push_back(pack("4 oz", "3.00", "the deli"));
   offers.push_back(pack("1 tbsp", "0.01", "the pharmacy"));
@@ -56,7 +56,7 @@ TEST_CASE("of equal offers the first stays, and one in another measure is passed
 }
 
 TEST_CASE("a recipe alone is bought for by the size that it is made at") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries["anchovy"].purchases.push_back(pack("5 lb", "20.00", "the importer"));
   const Recipe& paste = kitchen.book.recipe("anchovy paste");
   const auto from = [&](const Rational& factor) {

@@ -10,7 +10,7 @@ using namespace platewright::test;
 
 namespace {
 
-std::vector<DishNotice> notices_for(const Event& event, const Kitchen& kitchen) {
+std::vector<DishNotice> notices_for(const Event& event, const TestKitchen& kitchen) {
   return dish_notices(event, kitchen.book, allergen_rows(), safety_rows());
 }
 
@@ -37,7 +37,7 @@ TEST_CASE("a dish below the minimum is undercooked") {
 }
 
 TEST_CASE("a dish at the minimum, or of unknown food, is not called undercooked") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("roast lamb").oven[1].until = Temperature::fahrenheit(145);
   CHECK(notices_for(supper(), kitchen)[0].undercooked.empty());
   kitchen.book.ingredients.at("lamb leg").safety.clear();
@@ -48,7 +48,7 @@ TEST_CASE("a dish at the minimum, or of unknown food, is not called undercooked"
 }
 
 TEST_CASE("a dish that stands twice on the menu is told once, with what it is made of") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("flat bread").lines.push_back(line("roast lamb", "1/10 each"));
   Event event = supper();
   event.menu = {{"flat bread", 1, {}}, {"flat bread", 1, {}}};

@@ -9,7 +9,7 @@ using namespace platewright::test;
 
 namespace {
 
-EventCost cost_of(const Event& event, const Kitchen& kitchen) {
+EventCost cost_of(const Event& event, const TestKitchen& kitchen) {
   return event_cost(plan_production(event, kitchen.book, kitchen.prices), kitchen.book,
                     kitchen.prices);
 }
@@ -26,7 +26,7 @@ TEST_CASE("an event's food costs what its dishes cost") {
 }
 
 TEST_CASE("an event is quoted by its own terms and guests") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   Event event = supper();
   event.terms.rule = PricingRule::food_cost;
   event.terms.rule_share = fraction(1, 4);

@@ -105,7 +105,7 @@ TEST_CASE("the spread of a price comes from its history, that of a yield from it
 }
 
 TEST_CASE("the food by ingredient sums to the food") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   const Occasion occasion{supper(), kitchen.book, kitchen.prices};
   Money sum;
   for (const UncertainCost& cost : uncertain_costs(occasion, kitchen.prices)) sum += cost.cost;

@@ -12,7 +12,7 @@ using namespace platewright::test;
 
 namespace {
 
-Order order_for(const Event& event, const Kitchen& kitchen) {
+Order order_for(const Event& event, const TestKitchen& kitchen) {
   return make_order(event, plan_production(event, kitchen.book, kitchen.prices), kitchen.book,
                     kitchen.prices);
 }
@@ -88,7 +88,7 @@ TEST_CASE("an order's totals are the sums of its lines") {
   CHECK(left_over == order.left_over_value);
   CHECK(order.used_value + order.left_over_value == order.total);
   // Here no sub-recipe is made of whole pieces, so that all that is used is on the plates.
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   const Production production = plan_production(supper(), kitchen.book, kitchen.prices);
   CHECK(order.used_value == event_cost(production, kitchen.book, kitchen.prices).food);
 }
@@ -114,7 +114,7 @@ TEST_CASE("the last day to order counts back from the day of the first use") {
 }
 
 TEST_CASE("the earliest day of a supplier's lines is the supplier's") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries["flour"].purchases[0].days = 2;
   kitchen.prices.entries["garlic"].purchases[0].days = 5;
   kitchen.prices.entries["parsley"].purchases[0].days = 1;
@@ -127,7 +127,7 @@ TEST_CASE("the earliest day of a supplier's lines is the supplier's") {
 }
 
 TEST_CASE("free goods, goods without an offer and goods to taste are listed apart") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries.erase("flour");
   const Order order = order_for(supper(), kitchen);
   REQUIRE(order.not_ordered.size() == 2);

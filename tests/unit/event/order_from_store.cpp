@@ -11,7 +11,7 @@ using namespace platewright::test;
 
 namespace {
 
-Order order_for(const Kitchen& kitchen) {
+Order order_for(const TestKitchen& kitchen) {
   return order_of_day({supper()}, kitchen.book, kitchen.prices);
 }
 
@@ -27,7 +27,7 @@ const OrderLine* find_line(const Order& order, const std::string& ingredient) {
 }  // namespace
 
 TEST_CASE("what is in store is taken off, and nothing is ordered where it is enough") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries["anchovy"].in_store = amount("3 oz");
   const Order order = order_for(kitchen);
   CHECK(find_line(order, "anchovy")->need.number == printed("7.295"));
@@ -40,7 +40,7 @@ TEST_CASE("what is in store is taken off, and nothing is ordered where it is eno
 }
 
 TEST_CASE("a by-product that is used is taken off the order and saved once") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   const Production plain = plan_production(supper(), kitchen.book, kitchen.prices);
   const Money before = event_cost(plain, kitchen.book, kitchen.prices).food;
   // 10 % of 30 lb of lamb instead of flour, which costs 0.80 a pound
@@ -56,7 +56,7 @@ TEST_CASE("a by-product that is used is taken off the order and saved once") {
 }
 
 TEST_CASE("a by-product with a worth is credited on the plate and leaves the order alone") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   const Production production = plan_production(supper(), kitchen.book, kitchen.prices);
   const Money before = event_cost(production, kitchen.book, kitchen.prices).food;
   kitchen.prices.entries["lamb leg"].by_products = {
@@ -66,7 +66,7 @@ TEST_CASE("a by-product with a worth is credited on the plate and leaves the ord
 }
 
 TEST_CASE("a supplier delivers no fewer packs than it says, and for no less than its minimum") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries["flour"].purchases[0].least = 3;
   kitchen.prices.entries["flour"].purchases[0].deposit = money("2.00");
   kitchen.prices.minimum_orders = {{"the market", money("500")}, {"the butcher", money("100")}};
@@ -79,7 +79,7 @@ TEST_CASE("a supplier delivers no fewer packs than it says, and for no less than
 }
 
 TEST_CASE("goods for two events are there for the one that uses them first") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   Event lunch = supper();
   lunch.at = read_local_time("2027-10-08 13:00");
   lunch.menu = {{"flat bread", 1, {}}};
@@ -89,7 +89,7 @@ TEST_CASE("goods for two events are there for the one that uses them first") {
 }
 
 TEST_CASE("one order for two events shares open packs") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   const Order one = order_for(kitchen);
   const Order both = order_of_day({supper(), supper()}, kitchen.book, kitchen.prices);
   CHECK(find_line(both, "flour")->need.number == find_line(one, "flour")->need.number * 2);

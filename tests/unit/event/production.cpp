@@ -9,11 +9,11 @@ using namespace platewright::test;
 
 namespace {
 
-Production plan(const Event& event, const Kitchen& kitchen) {
+Production plan(const Event& event, const TestKitchen& kitchen) {
   return plan_production(event, kitchen.book, kitchen.prices);
 }
 
-std::string refused(const Event& event, const Kitchen& kitchen) {
+std::string refused(const Event& event, const TestKitchen& kitchen) {
   return problem_of([&] { plan(event, kitchen); }).id;
 }
 
@@ -28,7 +28,7 @@ TEST_CASE("portions wanted follow heads, shares and over-production") {
 }
 
 TEST_CASE("a dish of whole pieces is made with whole pieces") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   const Production production = plan(supper(), kitchen);
   REQUIRE(production.dishes.size() == 2);
   const DishPlan& lamb = production.dishes[0];
@@ -40,7 +40,7 @@ TEST_CASE("a dish of whole pieces is made with whole pieces") {
 }
 
 TEST_CASE("the supplier's pieces decide how many there are") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries["lamb leg"].purchases[0].content = amount("6 lb");
   const Production light = plan(supper(), kitchen);
   CHECK(light.dishes[0].scaled.plan.piece_weight == pounds(6));
@@ -49,7 +49,7 @@ TEST_CASE("the supplier's pieces decide how many there are") {
 }
 
 TEST_CASE("sub-recipes are added up over all dishes and made before their users") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   const Production production = plan(supper(), kitchen);
   REQUIRE(production.sub_recipes.size() == 2);
   const SubRecipePlan& paste = production.sub_recipes[0];
@@ -66,7 +66,7 @@ TEST_CASE("sub-recipes are added up over all dishes and made before their users"
 }
 
 TEST_CASE("a sub-recipe that counts portions is taken by the piece") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.add(recipe_for("dumplings", 12, {line("flour", "1 lb")}));
   kitchen.add(recipe_for("broth", 4, {line("dumplings", "8")}));
   kitchen.add(recipe_for("hotpot", 4, {line("dumplings", "1 dozen")}));
@@ -81,7 +81,7 @@ TEST_CASE("a sub-recipe that counts portions is taken by the piece") {
 }
 
 TEST_CASE("a sub-recipe that no one takes any of is not made") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("roast lamb").lines[3] = line("green sauce", "to taste");
   Event event = supper();
   event.menu = {{"roast lamb", 1, {}}};
@@ -89,7 +89,7 @@ TEST_CASE("a sub-recipe that no one takes any of is not made") {
 }
 
 TEST_CASE("a menu that can't be made is reported at its place") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   Event event = supper();
   event.menu[1].recipe = "flat bred";
   event.menu[1].place.line = 9;
@@ -103,13 +103,13 @@ TEST_CASE("a menu that can't be made is reported at its place") {
 }
 
 TEST_CASE("recipes that use each other in a circle can't be planned") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("anchovy paste").lines.push_back(line("green sauce", "1 tbsp"));
   CHECK(refused(supper(), kitchen) == "recipe-cycle");
 }
 
 TEST_CASE("an amount that a sub-recipe does not make is reported at its line") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("roast lamb").lines[3] = line("green sauce", "1 lb");
   kitchen.book.recipes.at("roast lamb").lines[3].place.line = 12;
   const Problem problem = problem_of([&] { plan(supper(), kitchen); });

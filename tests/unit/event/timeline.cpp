@@ -9,14 +9,14 @@ using namespace platewright::test;
 
 namespace {
 
-Timeline whole_timeline(const Event& event, const Kitchen& kitchen) {
+Timeline whole_timeline(const Event& event, const TestKitchen& kitchen) {
   const Production production = plan_production(event, kitchen.book, kitchen.prices);
   return make_timeline(event, production,
                        make_order(event, production, kitchen.book, kitchen.prices), safety_rows());
 }
 
 /// What the kitchen does, and the last days to order.
-Timeline timeline_for(const Event& event, const Kitchen& kitchen) {
+Timeline timeline_for(const Event& event, const TestKitchen& kitchen) {
   Timeline out = whole_timeline(event, kitchen);
   std::erase_if(out.entries,
                 [](const TimelineEntry& entry) { return entry.kind == TimelineKind::delivery; });
@@ -74,7 +74,7 @@ TEST_CASE("a step of the oven without a time leaves the beginning open") {
 }
 
 TEST_CASE("steps that take a span have a latest and an earliest beginning") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("roast lamb").oven[1].time = time_of("95 min");
   const auto entries = timeline_for(supper(), kitchen).entries;
   // 18:30 less 20 min, 95 min, 25 min, and 12 h to 48 h
@@ -91,7 +91,7 @@ TEST_CASE("steps that take a span have a latest and an earliest beginning") {
 }
 
 TEST_CASE("a sub-recipe is ready for the first of all that use it") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   TimeSpan soak{time_of("30 min"), time_of("30 min")};
   kitchen.book.recipes.at("anchovy paste").steps = {{"Pound.", {}, soak, false, {}}};
   Event event = supper();
@@ -114,7 +114,7 @@ TEST_CASE("a sub-recipe is ready for the first of all that use it") {
 }
 
 TEST_CASE("a rest without an oven counts, and seconds round to an earlier minute") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   Recipe& bread = kitchen.book.recipes.at("flat bread");
   bread.rest = time_of("30 min");
   bread.steps = {{"Knead.", {}, TimeSpan{time_of("10 s"), time_of("90 s")}, false, {}}};
@@ -127,7 +127,7 @@ TEST_CASE("a rest without an oven counts, and seconds round to an earlier minute
 }
 
 TEST_CASE("the oven comes at the step that is marked for it") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   Recipe& lamb = kitchen.book.recipes.at("roast lamb");
   const TimeSpan quarter{time_of("15 min"), time_of("15 min")};
   lamb.oven.pop_back();
@@ -148,7 +148,7 @@ TEST_CASE("the oven comes at the step that is marked for it") {
 
 TEST_CASE("a dish that stands over four hours after the oven is named") {
   // FDA Food Code 2022, 3-501.19(B): 4 h at most
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   Recipe& lamb = kitchen.book.recipes.at("roast lamb");
   CHECK(timeline_for(supper(), kitchen).standing.empty());
   lamb.rest = time_of("4 h");
@@ -172,7 +172,7 @@ TEST_CASE("a timeline needs the time of serving") {
 }
 
 TEST_CASE("a step of more than a year is refused") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("roast lamb").rest = time_of("367 days");
   CHECK(problem_of([&] { timeline_for(supper(), kitchen); }).id == "step-too-long");
 }

@@ -13,7 +13,7 @@ using namespace platewright::test;
 namespace {
 
 Occasion occasion() {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   Occasion out{supper(), kitchen.book, kitchen.prices};
   out.event.terms.rule = PricingRule::margin;
   out.event.terms.rule_share = fraction(3, 10);

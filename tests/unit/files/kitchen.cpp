@@ -15,7 +15,7 @@ namespace {
 
 using Ids = std::vector<std::string>;
 
-std::string larder(const std::string& kitchen) {
+std::string larder_with(const std::string& kitchen) {
   return test::larder_text() + "kitchen:\n" + kitchen;
 }
 
@@ -28,10 +28,10 @@ std::string measured(const Book& book, const char* volume, MeasuringSystem syste
 }  // namespace
 
 TEST_CASE("a book's kitchen is followed") {
-  SmallBook files(Files{{"larder.yaml", larder("  owns: 1 tsp, 1 tbsp, 1/4 cup, 1 cup\n"
-                                               "  scale: [1 g, 5 g from 1 kg]\n"
-                                               "  tolerance: 5 %\n"
-                                               "  rounding: fewest measures\n")}});
+  SmallBook files(Files{{"larder.yaml", larder_with("  owns: 1 tsp, 1 tbsp, 1/4 cup, 1 cup\n"
+                                                    "  scale: [1 g, 5 g from 1 kg]\n"
+                                                    "  tolerance: 5 %\n"
+                                                    "  rounding: fewest measures\n")}});
   const auto book = files.read({"larder.yaml"});
   REQUIRE(book);
   REQUIRE(book->kitchen);
@@ -54,7 +54,7 @@ TEST_CASE("a book without a kitchen has the usual one of its measures") {
 }
 
 TEST_CASE("what is not rounded in one system is not rounded in the other") {
-  SmallBook files(Files{{"larder.yaml", larder("  rounding: exact\n")}});
+  SmallBook files(Files{{"larder.yaml", larder_with("  rounding: exact\n")}});
   const auto book = files.read({"larder.yaml"});
   REQUIRE(book);
   CHECK(measured(*book, "1/3 L", MeasuringSystem::metric) == "1000/3 mL");
@@ -62,7 +62,7 @@ TEST_CASE("what is not rounded in one system is not rounded in the other") {
 
 TEST_CASE("a unit of the book's own measures its kitchen") {
   SmallBook files(
-      Files{{"larder.yaml", "with: ours.yaml\n" + larder("  owns: [1 mug, 1 tbsp]\n")},
+      Files{{"larder.yaml", "with: ours.yaml\n" + larder_with("  owns: [1 mug, 1 tbsp]\n")},
             {"ours.yaml", "tables: ours\nunits:\n  - {unit: mug, is: 350 mL, source: ours}\n"}});
   const auto book = files.read({"larder.yaml"});
   REQUIRE(book);
@@ -70,12 +70,12 @@ TEST_CASE("a unit of the book's own measures its kitchen") {
 }
 
 TEST_CASE("each slip of a kitchen is reported where it stands") {
-  CHECK(ids_of(larder("  owns: [1 cup by, 1 tsp]\n  scale: 0 g\n  tolerance: 90 %\n"
-                      "  rounding: armed card\n  own: 1 cup\n")) ==
+  CHECK(ids_of(larder_with("  owns: [1 cup by, 1 tsp]\n  scale: 0 g\n  tolerance: 90 %\n"
+                           "  rounding: armed card\n  own: 1 cup\n")) ==
         Ids{"amount-malformed", "number-not-positive", "share-out-of-range", "rounding-unknown",
             "key-unknown"});
-  CHECK(ids_of(larder("  owns: 1-2 cups\n")) == Ids{"kitchen-entry-malformed"});
-  CHECK(ids_of("measures: metric\n" + larder("  rounding: army card\n")) ==
+  CHECK(ids_of(larder_with("  owns: 1-2 cups\n")) == Ids{"kitchen-entry-malformed"});
+  CHECK(ids_of("measures: metric\n" + larder_with("  rounding: army card\n")) ==
         Ids{"rounding-other-system"});
-  CHECK(ids_of(larder("  - army card\n")) == Ids{"wrong-shape"});
+  CHECK(ids_of(larder_with("  - army card\n")) == Ids{"wrong-shape"});
 }

@@ -4,18 +4,15 @@
 
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::the_tables;
 
 namespace {
 
-const Tables& tables() {
-  static const Tables all = built_in_tables();
-  return all;
-}
-
 RecipeVessel vessel(const char* text) {
-  return read_vessel(text, "leg", tables(), MeasuringSystem::us);
+  return read_vessel(text, "leg", the_tables(), MeasuringSystem::us);
 }
 
 std::string refused(const char* text) {

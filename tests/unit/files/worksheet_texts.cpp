@@ -2,6 +2,7 @@
 
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
+#include "support/tables.hpp"
 #include "support/weights.hpp"
 
 using namespace platewright;
@@ -11,8 +12,7 @@ using namespace platewright::reading;
 namespace {
 
 const TextUnits& as_typed() {
-  static const UnitTable table;
-  static const TextUnits texts{table, MeasuringSystem::us};
+  static const TextUnits texts{unit_table(), MeasuringSystem::us};
   return texts;
 }
 

@@ -8,15 +8,16 @@
 #include "platewright/kitchen/measure_text.hpp"
 #include "platewright/kitchen/usual_measures.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
-
 KitchenMeasure us(const Rational& teaspoons, const Rational& tolerance = kitchen_tolerance()) {
-  return kitchen_measure(Volume::of(teaspoons, units::us_teaspoon), us_kitchen(table), tolerance);
+  return kitchen_measure(Volume::of(teaspoons, units::us_teaspoon), us_kitchen(unit_table()),
+                         tolerance);
 }
 
 std::string us_text(const Rational& teaspoons) {
@@ -25,7 +26,7 @@ std::string us_text(const Rational& teaspoons) {
 
 std::string metric_text(const Rational& ml) {
   return kitchen_measure_text(
-      kitchen_measure(Volume::of(ml, units::millilitre), metric_kitchen(table)));
+      kitchen_measure(Volume::of(ml, units::millilitre), metric_kitchen(unit_table())));
 }
 
 }  // namespace
@@ -71,7 +72,7 @@ TEST_CASE("of two sums equally near the one in larger units comes first, then th
   CHECK(us(150, fraction(5, 100)).parts.front().amount.number == fraction(13, 4));
   // 10 imperial fluid ounces are half a pint.
   const KitchenMeasure half_pint =
-      kitchen_measure(Volume::of(10, units::imperial_fluid_ounce), imperial_kitchen(table));
+      kitchen_measure(Volume::of(10, units::imperial_fluid_ounce), imperial_kitchen(unit_table()));
   CHECK(kitchen_measure_text(half_pint) == "1/2 pt");
 }
 
@@ -113,7 +114,7 @@ TEST_CASE("metric measures are spoons, a jug and litres") {
 }
 
 TEST_CASE("an Australian tablespoon is 20 mL") {
-  const KitchenSet set = kitchen_of(MeasuringSystem::australian, table);
+  const KitchenSet set = kitchen_of(MeasuringSystem::australian, unit_table());
   CHECK(kitchen_measure_text(kitchen_measure(Volume::of(20, units::millilitre), set)) == "1 tbsp");
   CHECK(kitchen_measure_text(kitchen_measure(Volume::of(35, units::millilitre), set)) ==
         "1 tbsp + 3 tsp");

@@ -10,15 +10,15 @@
 #include "platewright/kitchen/measure_text.hpp"
 #include "platewright/kitchen/usual_measures.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
-
 Unit us_unit(const char* name) {
-  return table.find(name, MeasuringSystem::us);
+  return unit_table().find(name, MeasuringSystem::us);
 }
 
 std::string refused(const KitchenTool& tool) {
@@ -71,9 +71,9 @@ TEST_CASE("a kitchen without measures is refused") {
 }
 
 TEST_CASE("the tools of a set stand in one order, however they are given") {
-  std::vector<KitchenTool> tools = metric_kitchen(table).tools();
+  std::vector<KitchenTool> tools = metric_kitchen(unit_table()).tools();
   std::reverse(tools.begin(), tools.end());
-  CHECK(KitchenSet(tools) == metric_kitchen(table));
+  CHECK(KitchenSet(tools) == metric_kitchen(unit_table()));
   CHECK(tools.back().unit.name() == "litre");
   CHECK(tools.front().unit.name() == "metric teaspoon");
 }
@@ -86,7 +86,7 @@ TEST_CASE("a smaller unit ends below the largest, whatever it says") {
 }
 
 TEST_CASE("a kitchen that owns half a tablespoon uses it") {
-  std::vector<KitchenTool> tools = us_kitchen(table).tools();
+  std::vector<KitchenTool> tools = us_kitchen(unit_table()).tools();
   for (KitchenTool& tool : tools) {
     if (tool.unit.name() != "US tablespoon") continue;
     tool.from = fraction(1, 2);
@@ -94,5 +94,5 @@ TEST_CASE("a kitchen that owns half a tablespoon uses it") {
   }
   const Volume half = Volume::of(fraction(3, 2), units::us_teaspoon);
   CHECK(kitchen_measure_text(kitchen_measure(half, KitchenSet(tools))) == "1/2 tbsp");
-  CHECK(kitchen_measure_text(kitchen_measure(half, us_kitchen(table))) == "1 1/2 tsp");
+  CHECK(kitchen_measure_text(kitchen_measure(half, us_kitchen(unit_table()))) == "1 1/2 tsp");
 }

@@ -7,42 +7,45 @@
 #include "platewright/quantity/typed_text.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
 using platewright::test::problem_of;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
-constexpr MeasuringSystem us = MeasuringSystem::us;
+constexpr MeasuringSystem us_measures = MeasuringSystem::us;
 constexpr MeasuringSystem metric = MeasuringSystem::metric;
 
 std::string measured(const char* volume, const std::vector<std::string>& owned,
-                     MeasuringSystem system = us) {
-  Kitchen kitchen = usual_kitchen(system, table);
-  kitchen.measures = read_measures(owned, system, table);
-  return kitchen_measure_text(measured_in(read<Volume>(volume, table, system), kitchen));
+                     MeasuringSystem system = us_measures) {
+  Kitchen kitchen = usual_kitchen(system, unit_table());
+  kitchen.measures = read_measures(owned, system, unit_table());
+  return kitchen_measure_text(measured_in(read<Volume>(volume, unit_table(), system), kitchen));
 }
 
 std::string weighed(const char* weight, const std::vector<std::string>& scale) {
-  return kitchen_measure_text(weigh_out(read<Mass>(weight, table), read_scale(scale, us, table)));
+  return kitchen_measure_text(
+      weigh_out(read<Mass>(weight, unit_table()), read_scale(scale, us_measures, unit_table())));
 }
 
-std::string rounded(const char* amount, const char* rounding, MeasuringSystem system = us) {
-  Kitchen kitchen = usual_kitchen(system, table);
-  kitchen.rounding = read_rounding(rounding, system, table);
-  const Amount asked = read_amount(amount, table, system);
+std::string rounded(const char* amount, const char* rounding,
+                    MeasuringSystem system = us_measures) {
+  Kitchen kitchen = usual_kitchen(system, unit_table());
+  kitchen.rounding = read_rounding(rounding, system, unit_table());
+  const Amount asked = read_amount(amount, unit_table(), system);
   return kitchen_measure_text(asked.dimension() == UnitDimension::mass
                                   ? weighed_in(to_mass(asked), kitchen)
                                   : measured_in(to_volume(asked), kitchen));
 }
 
 std::string refused(const std::vector<std::string>& owned) {
-  return problem_of([&] { read_measures(owned, us, table); }).id;
+  return problem_of([&] { read_measures(owned, us_measures, unit_table()); }).id;
 }
 
-std::string refused_rounding(const char* text, MeasuringSystem system = us) {
-  return problem_of([&] { read_rounding(text, system, table); }).id;
+std::string refused_rounding(const char* text, MeasuringSystem system = us_measures) {
+  return problem_of([&] { read_rounding(text, system, unit_table()); }).id;
 }
 
 }  // namespace
@@ -87,8 +90,10 @@ TEST_CASE("a scale shows what it is said to show") {
   CHECK(weighed("1234 g", {"1 g", "20 g from 1 kg"}) == "1.24 kg (+0.5 %)");
   CHECK(weighed("1234 g", {"20 g from 1 kg", "1 g"}) == "1.24 kg (+0.5 %)");
   CHECK(weighed("33.3 oz", {"1/4 oz"}) == "2 lb 1 1/4 oz (-0.2 %)");
-  CHECK(problem_of([] { read_scale({"0 g"}, us, table); }).id == "number-not-positive");
-  CHECK(problem_of([] { read_scale({"1 cup"}, us, table); }).id == "wrong-dimension");
+  CHECK(problem_of([] { read_scale({"0 g"}, us_measures, unit_table()); }).id ==
+        "number-not-positive");
+  CHECK(problem_of([] { read_scale({"1 cup"}, us_measures, unit_table()); }).id ==
+        "wrong-dimension");
 }
 
 // The steps of the two tables are in tests/reference/kitchen_rounding.cpp, with their sources.
@@ -108,7 +113,7 @@ TEST_CASE("the rounding is the one that is named") {
 }
 
 TEST_CASE("a rounding that is not known is refused, with help") {
-  const Problem problem = problem_of([] { read_rounding("amry card", us, table); });
+  const Problem problem = problem_of([] { read_rounding("amry card", us_measures, unit_table()); });
   CHECK(problem.id == "rounding-unknown");
   CHECK(problem.remedy == "did you mean \"army card\"?");
   CHECK(refused_rounding("nearest 5 g and 1 oz") == "rounding-unknown");

@@ -7,12 +7,13 @@
 #include "platewright/quantity/read_amount.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
 using platewright::test::problem_of;
+using platewright::test::unit_table;
 
 TEST_CASE("ten megabytes of digits are refused at once") {
-  const UnitTable table;
   const std::string digits(10'000'000, '7');
   const std::string fractions = [] {
     std::string out;
@@ -25,7 +26,7 @@ TEST_CASE("ten megabytes of digits are refused at once") {
   CHECK(problem_of([&] { read_number("1/" + digits); }).id == "number-too-long");
   CHECK(problem_of([&] { read_number(fractions); }).id == "number-malformed");
   const Problem problem =
-      problem_of([&] { read_amount(digits + " g", table, MeasuringSystem::us); });
+      problem_of([&] { read_amount(digits + " g", unit_table(), MeasuringSystem::us); });
   CHECK(problem.id == "number-too-long");
   CHECK(problem.found.size() < 200);
   // Hundreds of times what it takes, and far less than multiplying the digits out would.
@@ -33,10 +34,10 @@ TEST_CASE("ten megabytes of digits are refused at once") {
 }
 
 TEST_CASE("ten megabytes of words behind a number are no unit") {
-  const UnitTable table;
   std::string words = "1";
   while (words.size() < 10'000'000) words += " gribbles";
-  const Problem problem = problem_of([&] { read_amount(words, table, MeasuringSystem::us); });
+  const Problem problem =
+      problem_of([&] { read_amount(words, unit_table(), MeasuringSystem::us); });
   CHECK(problem.id == "unit-unknown");
   CHECK(problem.found.size() < 200);
 }

@@ -4,15 +4,15 @@
 
 #include "platewright/number/write.hpp"
 #include "support/catch.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable table;
-
 Amount amount(const Rational& number, const char* unit) {
-  return {number, table.find(unit, MeasuringSystem::us)};
+  return {number, unit_table().find(unit, MeasuringSystem::us)};
 }
 
 MeasureWeight row(const Rational& number, const char* unit, const Rational& grams) {
@@ -24,7 +24,7 @@ const IngredientWeights butter{
     "butter", {row(1, "cup", 227), row(1, "tbsp", fraction(142, 10)), row(1, "pat", 5)}};
 
 Conversion to(const Amount& asked, const char* unit, const IngredientWeights& weights = butter) {
-  return convert(asked, table.find(unit, MeasuringSystem::us), weights);
+  return convert(asked, unit_table().find(unit, MeasuringSystem::us), weights);
 }
 
 }  // namespace

@@ -4,15 +4,16 @@
 
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
 using platewright::test::problem_of;
+using platewright::test::unit_table;
 
 namespace {
 
 LineAmount line(std::string_view text) {
-  static const UnitTable table;
-  return read_line_amount(text, table, MeasuringSystem::us);
+  return read_line_amount(text, unit_table(), MeasuringSystem::us);
 }
 
 std::string read(std::string_view text) {
@@ -130,9 +131,8 @@ TEST_CASE("a text of any length is answered, shortened in the message") {
 }
 
 TEST_CASE("where one amount is needed, ranges and tastes are refused") {
-  static const UnitTable table;
   const auto id = [](std::string_view text) {
-    return problem_of([&] { read_amount(text, table, MeasuringSystem::us); }).id;
+    return problem_of([&] { read_amount(text, unit_table(), MeasuringSystem::us); }).id;
   };
   CHECK(id("2-3 cups") == "amount-malformed");
   CHECK(id("to taste") == "amount-malformed");

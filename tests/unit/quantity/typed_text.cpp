@@ -9,30 +9,30 @@
 #include "platewright/quantity/literals.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
 using namespace platewright::literals;
 using platewright::test::problem_of;
+using platewright::test::unit_table;
 
-namespace {
-const UnitTable table;
-}
+namespace {}
 
 TEST_CASE("typed quantities are read from what a cook writes") {
-  CHECK(read<Mass>("2 lb 3 oz", table) == 2_lb + 3_oz);
-  CHECK(read<Volume>("1 cup plus 2 tbsp", table) == 1_cup + 2_tbsp);
-  CHECK(read<Pieces>("1 dozen", table) == 12_each);
-  CHECK(read<Length>("2 ft", table) == 24_in);
-  CHECK(read<Area>("2 sq in", table) == 2_in * 1_in);
-  CHECK(read<Duration>("1 h 30 min", table) == 90_min);
-  CHECK(read<Volume>("1 pint", table, MeasuringSystem::imperial) ==
+  CHECK(read<Mass>("2 lb 3 oz", unit_table()) == 2_lb + 3_oz);
+  CHECK(read<Volume>("1 cup plus 2 tbsp", unit_table()) == 1_cup + 2_tbsp);
+  CHECK(read<Pieces>("1 dozen", unit_table()) == 12_each);
+  CHECK(read<Length>("2 ft", unit_table()) == 24_in);
+  CHECK(read<Area>("2 sq in", unit_table()) == 2_in * 1_in);
+  CHECK(read<Duration>("1 h 30 min", unit_table()) == 90_min);
+  CHECK(read<Volume>("1 pint", unit_table(), MeasuringSystem::imperial) ==
         Volume::of(1, units::imperial_pint));
 }
 
 TEST_CASE("text of another dimension is refused where it is read") {
-  CHECK(problem_of([] { read<Mass>("2 cups", table); }).id == "wrong-dimension");
-  CHECK(problem_of([] { read<Volume>("2 lb 3 fl oz", table); }).id == "units-do-not-mix");
-  CHECK(problem_of([] { read<Mass>("to taste", table); }).id == "amount-malformed");
+  CHECK(problem_of([] { read<Mass>("2 cups", unit_table()); }).id == "wrong-dimension");
+  CHECK(problem_of([] { read<Volume>("2 lb 3 fl oz", unit_table()); }).id == "units-do-not-mix");
+  CHECK(problem_of([] { read<Mass>("to taste", unit_table()); }).id == "amount-malformed");
 }
 
 TEST_CASE("typed quantities are written exactly, or rounded by name") {
@@ -44,7 +44,8 @@ TEST_CASE("typed quantities are written exactly, or rounded by name") {
 
 TEST_CASE("what is written is read back as it was") {
   const Mass mass = 17_g + 5_oz;
-  CHECK(read<Mass>(text(mass * fraction(1, 7), units::ounce), table) == mass * fraction(1, 7));
+  CHECK(read<Mass>(text(mass * fraction(1, 7), units::ounce), unit_table()) ==
+        mass * fraction(1, 7));
 }
 
 TEST_CASE("ranges of quantities are summed, and two of a kind make a ratio") {

@@ -5,19 +5,16 @@
 #include "platewright/quantity/unit_table.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
+#include "support/tables.hpp"
 
 using namespace platewright;
 using platewright::test::problem_of;
+using platewright::test::unit_table;
 
 namespace {
 
-const UnitTable& table() {
-  static const UnitTable units;
-  return units;
-}
-
 std::string named(std::string_view name, MeasuringSystem system = MeasuringSystem::us) {
-  const auto unit = table().look_up(name, system);
+  const auto unit = unit_table().look_up(name, system);
   return unit ? unit->name() : "";
 }
 
@@ -29,7 +26,7 @@ std::string in_capitals(std::string text) {
 }  // namespace
 
 TEST_CASE("every unit is found by each of its names, in capitals and with a full stop") {
-  for (const Unit& unit : table().all()) {
+  for (const Unit& unit : unit_table().all()) {
     const UnitRecord& record = unit.record();
     std::vector<std::string> names = record.names;
     names.push_back(record.name);
@@ -49,7 +46,7 @@ TEST_CASE("the full stops of abbreviations do not count") {
 }
 
 TEST_CASE("every unit is found by its symbol and its plural") {
-  for (const Unit& unit : table().all()) {
+  for (const Unit& unit : unit_table().all()) {
     const UnitRecord& record = unit.record();
     INFO(record.name);
     CHECK(named(record.symbol, record.system) == record.name);
@@ -58,7 +55,7 @@ TEST_CASE("every unit is found by its symbol and its plural") {
 }
 
 TEST_CASE("every unit is found by its bare names in its own system") {
-  for (const Unit& unit : table().all()) {
+  for (const Unit& unit : unit_table().all()) {
     const UnitRecord& record = unit.record();
     for (const std::string& name : record.bare) {
       INFO(name << " in " << system_name(record.system));
@@ -68,11 +65,11 @@ TEST_CASE("every unit is found by its bare names in its own system") {
 }
 
 TEST_CASE("every unit is found by its UCUM code") {
-  for (const Unit& unit : table().all()) {
+  for (const Unit& unit : unit_table().all()) {
     const UnitRecord& record = unit.record();
     if (record.ucum.empty()) continue;
     INFO(record.name << ": " << record.ucum);
-    const auto found = table().look_up(record.ucum, record.system);
+    const auto found = unit_table().look_up(record.ucum, record.system);
     REQUIRE(found);
     CHECK(found->size() == record.size);
     CHECK(found->dimension() == record.dimension);
@@ -102,12 +99,12 @@ TEST_CASE("a full name is the same unit in every system") {
 }
 
 TEST_CASE("an ounce is weight, a fluid ounce is capacity") {
-  CHECK(table().find("oz", MeasuringSystem::us).dimension() == UnitDimension::mass);
-  CHECK(table().find("fl oz", MeasuringSystem::us).dimension() == UnitDimension::volume);
+  CHECK(unit_table().find("oz", MeasuringSystem::us).dimension() == UnitDimension::mass);
+  CHECK(unit_table().find("fl oz", MeasuringSystem::us).dimension() == UnitDimension::volume);
 }
 
 TEST_CASE("a bare name that the system does not have asks which is meant") {
-  const Problem problem = problem_of([] { table().find("pint", MeasuringSystem::metric); });
+  const Problem problem = problem_of([] { unit_table().find("pint", MeasuringSystem::metric); });
   CHECK(problem.id == "unit-ambiguous");
   CHECK(problem.remedy.find("US pint") != std::string::npos);
   CHECK(problem.remedy.find("imperial pint") != std::string::npos);
@@ -115,12 +112,12 @@ TEST_CASE("a bare name that the system does not have asks which is meant") {
 
 TEST_CASE("T and t are refused: one cook's tablespoon is another's teaspoon") {
   for (const std::string_view name : {"T", "t", "T.", "t."}) {
-    CHECK(problem_of([&] { table().find(name, MeasuringSystem::us); }).id == "unit-ambiguous");
+    CHECK(problem_of([&] { unit_table().find(name, MeasuringSystem::us); }).id == "unit-ambiguous");
   }
 }
 
 TEST_CASE("an unknown unit names the nearest") {
-  const Problem problem = problem_of([] { table().find("tabelspoon", MeasuringSystem::us); });
+  const Problem problem = problem_of([] { unit_table().find("tabelspoon", MeasuringSystem::us); });
   CHECK(problem.id == "unit-unknown");
   CHECK(problem.remedy.find("tablespoon") != std::string::npos);
 }

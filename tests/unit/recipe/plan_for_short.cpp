@@ -20,7 +20,7 @@ Recipe stew() {
 }
 
 /// Ten portions from one leg of 8 lb.
-Recipe roast() {
+Recipe roast_of_one_leg() {
   Recipe out = recipe_for("roast", 10, {line("leg", "8 lb"), line("salt", "1 tbsp")});
   out.tested = TestedPieces{1, "leg", pounds(8)};
   return out;
@@ -102,7 +102,7 @@ TEST_CASE("what can't be short is refused") {
 }
 
 TEST_CASE("what is on hand is cooked as it is") {
-  const ScalePlan plan = plan_for_weight_on_hand(roast(), pounds(31), {});
+  const ScalePlan plan = plan_for_weight_on_hand(roast_of_one_leg(), pounds(31), {});
   CHECK(plan.factor == fraction(31, 8));
   CHECK(*plan.pieces == fraction(31, 8));
   CHECK_FALSE(plan.rounded_up);
@@ -125,7 +125,7 @@ TEST_CASE("nothing is made from nothing on hand") {
   CHECK(on_hand(recipe_for("a", 1, {}), pounds(1)) == "scale-nothing");
   CHECK(on_hand(recipe_for("a", 1, {line("stock", "3 qt")}), pounds(1)) == "wrong-dimension");
   CHECK(on_hand(recipe_for("a", 1, {line("leg", "0 lb")}), pounds(1)) == "number-not-positive");
-  CHECK(on_hand(roast(), Mass()) == "number-not-positive");
+  CHECK(on_hand(roast_of_one_leg(), Mass()) == "number-not-positive");
 }
 
 TEST_CASE("the plan says what decided the size") {
@@ -134,6 +134,7 @@ TEST_CASE("the plan says what decided the size") {
   CHECK(plan.on_hand->name == "garlic");
   CHECK(plan.on_hand->amount == amount("200 g"));
   CHECK(plan.on_hand->takers == std::vector<std::string>{"stew"});
-  CHECK(plan_for_weight_on_hand(roast(), pounds(31), {}).on_hand->amount == amount("31 lb"));
+  CHECK(plan_for_weight_on_hand(roast_of_one_leg(), pounds(31), {}).on_hand->amount ==
+        amount("31 lb"));
   CHECK_FALSE(plan_for_factor(stew(), 2, no_book).on_hand);
 }

@@ -8,7 +8,7 @@ using namespace platewright;
 using namespace platewright::test;
 
 TEST_CASE("an allergen deep in a sub-recipe reaches the top") {
-  const Kitchen kitchen = supper_kitchen();
+  const TestKitchen kitchen = supper_kitchen();
   const RecipeAllergens lamb = allergens_of(kitchen.book.recipe("roast lamb"), kitchen.book);
   REQUIRE(lamb.found.size() == 1);
   CHECK(lamb.found[0].key == "fish");
@@ -16,7 +16,7 @@ TEST_CASE("an allergen deep in a sub-recipe reaches the top") {
 }
 
 TEST_CASE("an allergen goes up through thirty recipes") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   std::string below = "anchovy paste";
   for (int depth = 0; depth < 30; ++depth) {
     const std::string name = "sauce " + std::to_string(depth);
@@ -30,7 +30,7 @@ TEST_CASE("an allergen goes up through thirty recipes") {
 }
 
 TEST_CASE("ingredients whose allergens the book does not state are never lost") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   const RecipeAllergens lamb = allergens_of(kitchen.book.recipe("roast lamb"), kitchen.book);
   CHECK(lamb.not_stated == std::vector<std::string>{"garlic"});
   kitchen.book.ingredients.at("salt").allergens.reset();
@@ -42,7 +42,7 @@ TEST_CASE("ingredients whose allergens the book does not state are never lost") 
 }
 
 TEST_CASE("all ingredients that bring an allergen are named, with what comes with it") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.ingredients.at("garlic").allergens = {"wheat"};
   const RecipeAllergens bread =
       allergens_of(kitchen.book.recipe("flat bread"), kitchen.book, allergen_rows());
@@ -53,7 +53,7 @@ TEST_CASE("all ingredients that bring an allergen are named, with what comes wit
 }
 
 TEST_CASE("recipes that use each other in a circle come to an end") {
-  Kitchen kitchen = supper_kitchen();
+  TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("anchovy paste").lines.push_back(line("green sauce", "1 tbsp"));
   CHECK(allergens_of(kitchen.book.recipe("green sauce"), kitchen.book).found.size() == 1);
 }

@@ -14,7 +14,7 @@ using Names = std::vector<std::string>;
 namespace {
 
 RecipeBook book_of(const std::vector<std::pair<std::string, Names>>& uses) {
-  Kitchen out;
+  TestKitchen out;
   for (const auto& [name, below] : uses) {
     Recipe recipe = recipe_making(name, "1 qt", {});
     for (const std::string& other : below) recipe.lines.push_back(line(other, "1 cup"));
@@ -39,7 +39,7 @@ TEST_CASE("a cycle is given without the way that leads to it") {
 }
 
 TEST_CASE("a name that is not there names the nearest") {
-  Kitchen kitchen;
+  TestKitchen kitchen;
   kitchen.add(ingredient("garlic"));
   kitchen.add(recipe_making("green sauce", "1 qt", {}));
   CHECK(problem_of([&] { kitchen.book.ingredient("galric"); }).remedy ==

@@ -16,8 +16,8 @@ Ingredient of_kind(const char* name, const char* kind) {
   return out;
 }
 
-Kitchen kitchen() {
-  Kitchen out;
+TestKitchen kitchen() {
+  TestKitchen out;
   out.add(of_kind("thighs", "poultry"));
   out.add(of_kind("wings", "poultry"));
   out.add(of_kind("mince", "ground"));
@@ -58,7 +58,7 @@ TEST_CASE("an ingredient without a kind makes the minimum unknown") {
 }
 
 TEST_CASE("a pie is cooked to the minimum of its filling") {
-  Kitchen book = kitchen();
+  TestKitchen book = kitchen();
   book.add(recipe_making("filling", "2 lb", {line("thighs", "2 lb")}));
   const Recipe pie = recipe_for("pie", 8, {line("filling", "2 lb"), line("flour", "1 lb")});
   const RecipeSafety safety = safety_of(until_140(pie), book.book);

@@ -11,7 +11,7 @@ using namespace platewright::test;
 
 namespace {
 
-Recipe roast() {
+Recipe roast_with_rub() {
   Recipe out = recipe_for(
       "roast", 10,
       {line("leg", "8 lb"), line("rub", "4 tbsp", ScalingRule::by_surface),
@@ -26,7 +26,7 @@ Recipe roast() {
 }  // namespace
 
 TEST_CASE("each rule, at ten roasts of the tested weight") {
-  const Recipe recipe = roast();
+  const Recipe recipe = roast_with_rub();
   const ScaledRecipe ten = scale(recipe, plan_for_pieces(recipe, 10, no_book), no_book);
   CHECK(ten.lines[0].amount.low() == amount("80 lb"));
   CHECK(ten.lines[1].amount.low() == amount("40 tbsp"));
@@ -40,7 +40,7 @@ TEST_CASE("each rule, at ten roasts of the tested weight") {
 }
 
 TEST_CASE("each rule, at one roast of eight times the weight") {
-  const Recipe recipe = roast();
+  const Recipe recipe = roast_with_rub();
   const ScaledRecipe large =
       scale(recipe, plan_for_pieces(recipe, 1, no_book, pounds(64)), no_book);
   CHECK(large.lines[0].amount.low() == amount("64 lb"));
@@ -52,7 +52,7 @@ TEST_CASE("each rule, at one roast of eight times the weight") {
 
 // Eight is 8 and 4 and 1; twice is 2 and 1.587 and 1.
 TEST_CASE("the rules differ, so that none can stand for another") {
-  const ScalePlan plan = plan_for_pieces(roast(), 2, no_book, pounds(64));
+  const ScalePlan plan = plan_for_pieces(roast_with_rub(), 2, no_book, pounds(64));
   CHECK(factor_for(ScalingRule::proportional, plan) == 16);
   CHECK(factor_for(ScalingRule::held_back, plan) == 16);
   CHECK(factor_for(ScalingRule::by_surface, plan) == 8);

@@ -10,7 +10,7 @@ using namespace platewright::test;
 namespace {
 
 /// 10 lb at 6.00: 6 lb usable, 2 lb of stew meat at 3.00, 1 lb of waste, 1 lb lost.
-TrimTest shoulder() {
+TrimTest trimmed_shoulder() {
   return {"lamb shoulder",
           pounds(10),
           per_pound("6.00"),
@@ -24,7 +24,7 @@ TrimTest shoulder() {
 }  // namespace
 
 TEST_CASE("a trim test shows every step") {
-  const TrimTestResult result = work_out(shoulder());
+  const TrimTestResult result = work_out(trimmed_shoulder());
   CHECK(result.invoice == money("60.00"));
   CHECK(result.labour == Money{});
   CHECK(result.usable == pounds(6));
@@ -46,13 +46,13 @@ TEST_CASE("a trim test shows every step") {
 }
 
 TEST_CASE("the factors carry the cost to another purchase price") {
-  const TrimTestResult result = work_out(shoulder());
+  const TrimTestResult result = work_out(trimmed_shoulder());
   CHECK(for_a_pound(result.cost_per_weight_at(per_pound("8.00"))) == 12);
   CHECK(result.portion->at(per_pound("8.00")) == money("6.00"));
 }
 
 TEST_CASE("the price may be that of the whole piece") {
-  TrimTest test = shoulder();
+  TrimTest test = trimmed_shoulder();
   test.price = money("60.00");
   const TrimTestResult result = work_out(test);
   CHECK(for_a_pound(result.purchase_price) == 6);
@@ -60,7 +60,7 @@ TEST_CASE("the price may be that of the whole piece") {
 }
 
 TEST_CASE("labour is paid on the purchased weight and is not part of the purchase price") {
-  TrimTest test = shoulder();
+  TrimTest test = trimmed_shoulder();
   test.labour = per_pound("0.60");
   const TrimTestResult result = work_out(test);
   CHECK(result.labour == money("6.00"));
@@ -70,7 +70,7 @@ TEST_CASE("labour is paid on the purchased weight and is not part of the purchas
 }
 
 TEST_CASE("parts that do not add up are reported with the difference") {
-  TrimTest test = shoulder();
+  TrimTest test = trimmed_shoulder();
   test.parts[0].weight = pounds(6, 8);
   Problem problem = problem_of([&] { work_out(test); });
   CHECK(problem.id == "parts-above-whole");
@@ -82,23 +82,23 @@ TEST_CASE("parts that do not add up are reported with the difference") {
 }
 
 TEST_CASE("one cutting loss may be what is left of the whole") {
-  TrimTest test = shoulder();
+  TrimTest test = trimmed_shoulder();
   test.parts[3] = TrimPart::cutting_loss_left_over();
   CHECK(work_out(test).lines[3].weight == pounds(1));
   test.parts[0].weight = pounds(8);
   CHECK(problem_of([&] { work_out(test); }).id == "parts-above-whole");
-  test = shoulder();
+  test = trimmed_shoulder();
   test.parts[2] = TrimPart::cutting_loss_left_over();
   test.parts[3] = TrimPart::cutting_loss_left_over();
   CHECK(problem_of([&] { work_out(test); }).id == "part-weight-missing");
-  test = shoulder();
+  test = trimmed_shoulder();
   test.parts[2].weight = std::nullopt;
   CHECK(problem_of([&] { work_out(test); }).found == "no weight for \"bone\"");
 }
 
 TEST_CASE("a sheet without sense is refused") {
   const auto id_with = [](auto change) {
-    TrimTest test = shoulder();
+    TrimTest test = trimmed_shoulder();
     change(test);
     return problem_of([&] { work_out(test); }).id;
   };
