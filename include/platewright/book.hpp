@@ -5,5 +5,6 @@
 #include "platewright/book/builders.hpp"
 #include "platewright/book/check_book.hpp"
 #include "platewright/book/checked_files.hpp"
+#include "platewright/book/file_kind.hpp"
 #include "platewright/book/kitchen_for.hpp"
 #include "platewright/book/tables.hpp"

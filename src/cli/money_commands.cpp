@@ -46,8 +46,9 @@ MarginRisk risk_asked(const QuoteArguments& arguments, const Occasion& occasion,
 }
 
 /// The answer to the question asked of the quote; the quote itself where there is none.
-Sheet answer(const QuoteArguments& arguments, const Occasion& occasion, const Book& book) {
-  const Event& event = occasion.event;
+Sheet answer(const QuoteArguments& arguments, const EventPlan& plan, const Book& book) {
+  const Occasion& occasion = plan.occasion();
+  const Event& event = plan.event();
   if (!arguments.guest_table.empty()) {
     return guest_table_sheet(event, guest_table(occasion, numbers_of_guests(arguments.guest_table)),
                              occasion.prices);
@@ -57,9 +58,9 @@ Sheet answer(const QuoteArguments& arguments, const Occasion& occasion, const Bo
     const auto movers = from_argument("--movers", [&] { return price_movers(occasion, change); });
     return movers_sheet(event, movers, change, occasion.prices);
   }
-  const EventCost cost = event_cost(occasion);
-  const Quote quote = quote_for(event, cost, occasion.prices);
+  const Quote quote = plan.quote();
   if (!arguments.why.empty()) {
+    const EventCost cost = plan.cost();
     return from_argument(
         "--why", [&] { return why_sheet(event, cost, quote, arguments.why, occasion.prices); });
   }
@@ -102,8 +103,9 @@ std::optional<PlatePrice> plate_price_asked(const Money& plate,
   return from_argument("the plate's price", [&] { return plate_price(plate, *question); });
 }
 
-Sheet event_answer(const CostArguments& arguments, const Occasion& occasion) {
-  const EventCost cost = event_cost(occasion);
+Sheet event_answer(const CostArguments& arguments, const EventPlan& plan) {
+  const Occasion& occasion = plan.occasion();
+  const EventCost cost = plan.cost();
   if (!arguments.why.empty()) {
     return from_argument(
         "--why", [&] { return why_sheet(occasion.event, cost, arguments.why, occasion.prices); });
@@ -126,7 +128,7 @@ Sheet recipe_answer(const CostArguments& arguments, const PlateCost& cost, const
 
 Sheet planned_event_cost(const CostArguments& arguments, Occasion occasion) {
   choose_offers(arguments.prices, occasion);
-  return event_answer(arguments, occasion);
+  return event_answer(arguments, EventPlan(std::move(occasion)));
 }
 
 Sheet recipe_cost(const CostArguments& arguments, const Book& book, Occasion occasion,
@@ -162,7 +164,7 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
   const Book book = open_book({arguments.file}, problems);
   Occasion occasion = occasion_of(book, arguments.file, arguments.prices);
   if (!changes_anything(arguments.prices) && arguments.agreed_price.empty()) {
-    return {answer(arguments, occasion, book), {}, 80};
+    return {answer(arguments, EventPlan(std::move(occasion)), book), {}, 80};
   }
   const Quote before = quote_of(occasion);
   apply_changes(arguments.prices, book, occasion);
@@ -171,14 +173,14 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
     occasion.event.terms.agreed_price = Money::of(
         number_above_zero("--agreed-price", arguments.agreed_price), units::currency_unit);
   }
-  Sheet sheet = answer(arguments, occasion, book);
+  const EventPlan plan(std::move(occasion));
+  Sheet sheet = answer(arguments, plan, book);
   say_changes(arguments.prices, sheet);
   if (!arguments.agreed_price.empty()) {
     sheet.subtitles.push_back("what if: " + arguments.agreed_price + " agreed for a guest");
   }
   if (sheet.kind == SheetKind::quote) {
-    sheet.blocks.insert(sheet.blocks.begin(),
-                        what_if_table(before, quote_of(occasion), occasion.prices));
+    sheet.blocks.insert(sheet.blocks.begin(), what_if_table(before, plan.quote(), plan.prices()));
   }
   return {std::move(sheet), {}, 80};
 }

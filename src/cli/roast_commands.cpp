@@ -82,7 +82,9 @@ std::vector<PublishedTime> published_for(const std::vector<std::string>& wanted,
     const bool named = std::all_of(wanted.begin(), wanted.end(), [&](const std::string& word) {
       return time.of.find(word) != std::string::npos;
     });
-    if (time.kind == "carry-over" || (time.kind == "roasting" && named)) out.push_back(time);
+    if (time.kind == PublishedTimeKind::carry_over ||
+        (time.kind == PublishedTimeKind::roasting && named))
+      out.push_back(time);
   }
   return out;
 }
@@ -91,8 +93,8 @@ std::vector<PublishedTime> published_for(const std::vector<std::string>& wanted,
 
 Result run(const RoastArguments& arguments, const CommonOptions& common, ProblemList& problems) {
   const Book book = tables_or_book({}, problems);
-  const std::string kind =
-      from_argument("--kind", [&] { return book.tables.safety.key_for(arguments.kind); });
+  const FoodKind kind =
+      from_argument("--kind", [&] { return book.tables.safety.kind_called(arguments.kind); });
   const RoastTerms terms = terms_from(arguments, book);
   const RoastQuestion question =
       from_argument("the roast", [&] { return RoastQuestion::of(terms); });

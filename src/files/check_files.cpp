@@ -14,21 +14,21 @@ namespace platewright {
 namespace reading {
 namespace {
 
-/// The kind of a file that is read by itself. Empty for one of a book and for one that can't be
+/// The kind of a file that is read by itself. Nothing for one of a book and for one that can't be
 /// read, of which the book's reader says what is wrong.
-std::string single_kind(const std::string& file) {
+std::optional<FileKind> single_kind(const std::string& file) {
   ProblemList unread;
   const auto text = yaml::read_file(file, unread);
-  if (!text) return {};
+  if (!text) return std::nullopt;
   const auto root = yaml::read_yaml(*text, file, unread);
-  if (!root || !kind_among(book_kinds, *root).empty()) return {};
+  if (!root || kind_among(book_kinds, *root)) return std::nullopt;
   return kind_among(single_kinds, *root);
 }
 
 void read_single(const SingleFile& file, const Book& book, ProblemList& problems) {
-  if (file.kind == "worksheet") {
+  if (file.kind == FileKind::worksheet) {
     read_worksheet(file.file, book, problems);
-  } else if (file.kind == "trials") {
+  } else if (file.kind == FileKind::trials) {
     read_trials(file.file, book, problems);
   } else if (book.recipes.ingredients.empty()) {
     problems.add(at(problems::price_list_without_larder(), Place{file.file, 1, 1, {}}));
@@ -45,13 +45,13 @@ CheckedFiles check_files(const std::vector<std::string>& files, ProblemList& pro
   std::vector<std::string> of_a_book;
   std::set<std::string> seen;
   for (const std::string& file : files) {
-    std::string kind = reading::single_kind(file);
-    if (kind.empty()) {
+    const auto kind = reading::single_kind(file);
+    if (!kind) {
       of_a_book.push_back(file);
       continue;
     }
     const std::string plain = std::filesystem::path(file).lexically_normal().string();
-    if (seen.insert(plain).second) out.single.push_back({plain, std::move(kind), false});
+    if (seen.insert(plain).second) out.single.push_back({plain, *kind, false});
   }
   const Book book = reading::read_what_can_be(of_a_book, problems);
   out.files = book.files;

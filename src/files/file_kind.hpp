@@ -2,28 +2,29 @@
 // What a file is, by its leading key.
 
 #include <array>
-#include <string>
-#include <string_view>
+#include <optional>
 
+#include "platewright/book/file_kind.hpp"
 #include "yaml/node.hpp"
 
 namespace platewright::reading {
 
 /// The kinds of files that make up a book.
-inline constexpr std::array<std::string_view, 5> book_kinds{"recipe", "larder", "event", "tables",
-                                                            "prices"};
+inline constexpr std::array<FileKind, 5> book_kinds{
+    FileKind::recipe, FileKind::larder, FileKind::event, FileKind::tables, FileKind::prices};
 /// The kinds that are read by themselves.
-inline constexpr std::array<std::string_view, 3> single_kinds{"worksheet", "trials", "price list"};
+inline constexpr std::array<FileKind, 3> single_kinds{FileKind::worksheet, FileKind::trials,
+                                                      FileKind::price_list};
 
-/// The first of `kinds` that the map has as a key; empty where it has none, or is no map.
+/// The first of `kinds` that the map has as a key; nothing where it has none, or is no map.
 template <class Kinds>
-std::string kind_among(const Kinds& kinds, const yaml::Node& root) {
-  for (const std::string_view kind : kinds) {
+std::optional<FileKind> kind_among(const Kinds& kinds, const yaml::Node& root) {
+  for (const FileKind kind : kinds) {
     for (const auto& [key, value] : root.entries) {
-      if (key.text == kind) return std::string(kind);
+      if (key.text == name_of(kind)) return kind;
     }
   }
-  return {};
+  return std::nullopt;
 }
 
 }  // namespace platewright::reading

@@ -5,16 +5,17 @@
 
 namespace platewright::reading {
 
-std::optional<BookFile> read_one_file(const std::string& file, std::string_view kind,
-                                      const Book& book, ProblemList& problems) {
+std::optional<BookFile> read_one_file(const std::string& file, FileKind kind, const Book& book,
+                                      ProblemList& problems) {
   const auto text = yaml::read_file(file, problems);
   if (!text) return std::nullopt;
   auto root = yaml::read_yaml(*text, file, problems);
   if (!root) return std::nullopt;
-  BookFile loaded{file, std::move(*root), std::string(kind), true, book.measures};
+  BookFile loaded{file, std::move(*root), kind, true, book.measures};
   yaml::Fields top(loaded.root, {loaded.file, problems}, {});
   if (!top.is_map()) return std::nullopt;
-  if (top.need(kind, std::string(kind) + ": its name") == nullptr) return std::nullopt;
+  const std::string key(name_of(kind));
+  if (top.need(key, key + ": its name") == nullptr) return std::nullopt;
   const auto measures = top.read<MeasuringSystem>(
       "measures", [](const std::string& name) { return read_system(name); });
   loaded.measures = measures.value_or(book.measures);

@@ -3,7 +3,6 @@
 
 #include <optional>
 #include <string>
-#include <string_view>
 
 #include "files/reading.hpp"
 
@@ -11,7 +10,7 @@ namespace platewright::reading {
 
 /// Loads the file, which has to have the key `kind`; its own `measures` win over those of the book.
 /// Problems go into `problems`, and nothing is returned then.
-std::optional<BookFile> read_one_file(const std::string& file, std::string_view kind,
-                                      const Book& book, ProblemList& problems);
+std::optional<BookFile> read_one_file(const std::string& file, FileKind kind, const Book& book,
+                                      ProblemList& problems);
 
 }  // namespace platewright::reading

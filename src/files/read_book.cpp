@@ -87,14 +87,14 @@ class Loader {
       return false;
     }
     see_price_list(*root, plain);
-    BookFile loaded{plain, std::move(*root), {}, named_at == nullptr, MeasuringSystem::us};
-    loaded.kind = kind_among(book_kinds, loaded.root);
-    if (loaded.kind.empty()) {
+    const auto kind = kind_among(book_kinds, *root);
+    if (!kind) {
       const std::string first =
-          loaded.root.entries.empty() ? std::string{} : loaded.root.entries.front().first.text;
-      problems_.add(at(problems::not_a_book(first), yaml::place_of(loaded.root, plain)));
+          root->entries.empty() ? std::string{} : root->entries.front().first.text;
+      problems_.add(at(problems::not_a_book(first), yaml::place_of(*root, plain)));
       return false;
     }
+    BookFile loaded{plain, std::move(*root), *kind, named_at == nullptr, MeasuringSystem::us};
     const bool whole = !is_broken_larder(loaded);
     files_.push_back(std::move(loaded));
     return whole;
@@ -102,7 +102,7 @@ class Loader {
 
   /// A larder without its ingredients: they are not a map, which its reader reports.
   static bool is_broken_larder(const BookFile& file) {
-    if (file.kind != "larder") return false;
+    if (file.kind != FileKind::larder) return false;
     return std::any_of(file.root.entries.begin(), file.root.entries.end(), [](const auto& entry) {
       return entry.first.text == "larder" && !entry.second.is_map();
     });
@@ -173,22 +173,21 @@ Book read_what_can_be(const std::vector<std::string>& names, ProblemList& proble
   std::vector<BookFile> tables;
   for (const BookFile& file : files) {
     book.files.push_back(file.file);
-    if (file.kind == "tables") tables.push_back(file);
+    if (file.kind == FileKind::tables) tables.push_back(file);
   }
   // Own units and weights first, since larders are written in them; larders before what
   // stands on them.
   read_own_tables(tables, book, problems);
   for (const BookFile& file : files) read_kitchen({file, book, problems});
-  for (const std::string_view kind : {"larder", "prices", "recipe", "event"}) {
+  const auto read_all = [&](FileKind kind, void (*read)(const Reading&)) {
     for (const BookFile& file : files) {
-      if (file.kind != kind) continue;
-      const Reading reading{file, book, problems};
-      if (kind == "larder") read_larder(reading);
-      if (kind == "prices" && !loader.left_any_out()) read_prices(reading);
-      if (kind == "recipe") read_recipe(reading);
-      if (kind == "event") read_event(reading);
+      if (file.kind == kind) read({file, book, problems});
     }
-  }
+  };
+  read_all(FileKind::larder, read_larder);
+  if (!loader.left_any_out()) read_all(FileKind::prices, read_prices);
+  read_all(FileKind::recipe, read_recipe);
+  read_all(FileKind::event, read_event);
   book.prices = with_newest_first(std::move(book.prices));
   // Where a file is missing, so is what it names: no more is said of that until it can be read.
   if (!loader.left_any_out()) problems.add_all(check(book));

@@ -58,11 +58,11 @@ std::map<std::string, ForeignCurrency> read_exchange_rates(yaml::Fields& top) {
 void set_currencies(std::deque<BookFile>& files, Book& book, ProblemList& problems) {
   bool declared = false;
   for (BookFile& file : files) {
-    if (file.kind != "larder" && file.kind != "prices") continue;
+    if (file.kind != FileKind::larder && file.kind != FileKind::prices) continue;
     yaml::Fields top(file.root, {file.file, problems}, {});
     file.currency = top.text("currency").value_or("");
     file.exchange_rates = read_exchange_rates(top);
-    if (file.kind != "larder") continue;
+    if (file.kind != FileKind::larder) continue;
     book.prices.exchange_rates.insert(file.exchange_rates.begin(), file.exchange_rates.end());
     // Another code is reported when the file is read.
     if (declared || !is_currency(file.currency)) continue;

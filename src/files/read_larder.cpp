@@ -18,9 +18,9 @@ class EntryReader {
     read_yields();
     read_weights();
     read_allergens();
-    if (const auto kind = fields_.read<std::string>(
-            "safety", [&](const std::string& text) { return tables().safety.key_for(text); })) {
-      ingredient_.safety = *kind;
+    if (const auto kind = fields_.read<FoodKind>(
+            "safety", [&](const std::string& text) { return tables().safety.kind_called(text); })) {
+      ingredient_.safety = kind;
     }
     prices.free = fields_.flag("free");
     for (const yaml::Node& node : fields_.list("buy")) {

@@ -126,9 +126,9 @@ void read_cut(yaml::Fields& fields, const Reading& reading, YieldRows& rows) {
   cut.name = names.name;
   cut.names = names.others;
   cut.species = fields.text("species").value_or("");
-  const auto kind = fields.read<std::string>(
-      "safety", [&](const std::string& text) { return reading.book.tables.safety.key_for(text); });
-  cut.safety = kind.value_or("whole cut");
+  cut.safety = fields.read<FoodKind>("safety", [&](const std::string& text) {
+    return reading.book.tables.safety.kind_called(text);
+  });
   const auto bought = fields.read<std::string>("bought", [](const std::string& text) {
     check_bought(text);
     return text;

@@ -131,7 +131,7 @@ std::string rung_text(const Rung& rung) {
 
 std::optional<KeptResult> read_trials(const std::string& file, const Book& book,
                                       ProblemList& problems) {
-  const auto loaded = reading::read_one_file(file, "trials", book, problems);
+  const auto loaded = reading::read_one_file(file, FileKind::trials, book, problems);
   if (!loaded) return std::nullopt;
   Book known = book;
   const reading::Reading reading{*loaded, known, problems};

@@ -198,7 +198,7 @@ std::optional<Worksheet> read_worksheet(const std::string& file, const Book& boo
   // A list of its own: what was wrong before with other files stops nothing here.
   ProblemList own;
   std::optional<Worksheet> sheet;
-  if (const auto loaded = reading::read_one_file(file, "worksheet", book, own)) {
+  if (const auto loaded = reading::read_one_file(file, FileKind::worksheet, book, own)) {
     Book known = book;
     const reading::Reading reading{*loaded, known, own};
     yaml::Fields top(loaded->root, reading.context(), {});

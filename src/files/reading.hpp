@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "platewright/book/book.hpp"
+#include "platewright/book/file_kind.hpp"
 #include "platewright/problem/problem_list.hpp"
 #include "platewright/quantity/read_amount.hpp"
 #include "yaml/fields.hpp"
@@ -19,7 +20,7 @@ namespace platewright::reading {
 struct BookFile {
   std::string file;
   yaml::Node root;
-  std::string kind;    ///< recipe, larder, event or tables
+  FileKind kind;
   bool named = false;  ///< on the command line, not in another file
   MeasuringSystem measures = MeasuringSystem::us;
   std::string currency = {};                                   ///< of prices that name none

@@ -227,7 +227,7 @@ std::optional<TakenPrices> take_in_prices(const std::string& header_file, const 
   if (!text) return std::nullopt;
   auto root = yaml::read_yaml(*text, header_file, problems);
   if (!root) return std::nullopt;
-  BookFile file{header_file, std::move(*root), "price list", true, book.measures};
+  BookFile file{header_file, std::move(*root), FileKind::price_list, true, book.measures};
   Book own = book;
   yaml::Fields top(file.root, {file.file, problems}, {});
   const PriceListHeader header = read_price_list_header(top, header_file);

@@ -50,11 +50,18 @@ std::string safety_text(const std::vector<TableFile>& files, ProblemList& proble
   std::vector<std::string> limits;
   each_row(files, "limits", "limit", problems, [&](yaml::Fields& fields) {
     limits.push_back(literal_of(fields, "limit") + ", " + literal_of(fields, "key") + ", " +
-                     celsius_of(fields, "at") + ", " + seconds_of(fields, "within") + ", " +
-                     source_of(fields) + ", " + literal_of(fields, "row") + ", " +
-                     literal_of(fields, "note"));
+                     celsius_of(fields, "at") + ", " + literal_of(fields, "bound") + ", " +
+                     seconds_of(fields, "within") + ", " + source_of(fields) + ", " +
+                     literal_of(fields, "row") + ", " + literal_of(fields, "note"));
+  });
+  std::vector<std::string> undercooked;
+  each_row(files, "undercooked", "kind", problems, [&](yaml::Fields& fields) {
+    undercooked.push_back(literal_of(fields, "kind") + ", " +
+                          literal(fields.needed_text("rule", "rule: told").value_or("")) + ", " +
+                          source_of(fields) + ", " + literal_of(fields, "row"));
   });
   return source_file(array_text("MinimumRow", "minimum_rows", minimums) + "\n" +
+                     array_text("UndercookedRow", "undercooked_rows", undercooked) + "\n" +
                      array_text("RoastHoldRow", "roast_hold_rows", holds) + "\n" +
                      array_text("LimitRow", "limit_rows", limits));
 }

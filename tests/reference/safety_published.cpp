@@ -15,7 +15,7 @@ using platewright::test::the_tables;
 namespace {
 
 PullCheck check(const char* key, int degrees) {
-  return check_pull_temperature(key, Temperature::fahrenheit(degrees), std::nullopt,
+  return check_pull_temperature(FoodKind(key), Temperature::fahrenheit(degrees), std::nullopt,
                                 the_tables().safety);
 }
 
@@ -66,7 +66,7 @@ TEST_CASE("fish that is minced, and game by whether it was raised") {
   CHECK(check("ground game, raised", 155).advisory == Advisory::not_needed);
   CHECK(check("ground game, raised", 154).advisory == Advisory::cook_on);
   CHECK(check("game", 155).advisory == Advisory::cook_on);
-  const auto& minimums = the_tables().safety.minimums_for("minced fish");
+  const auto& minimums = the_tables().safety.minimums_for(FoodKind("minced fish"));
   REQUIRE_FALSE(minimums.empty());
   CHECK(minimums.front().hold == Duration::of(17, units::second));
 }
@@ -75,17 +75,17 @@ TEST_CASE("steaks that are intact, roasts that are left, allergens that are told
   // FDA Food Code 2022, 3-401.11(C): 145 F on the surface, top and bottom.
   const auto steak = the_tables().safety.limit("intact steak, surface");
   REQUIRE(steak.has_value());
-  CHECK(steak->at == Temperature::fahrenheit(145));
+  CHECK(steak->temperature->at == Temperature::fahrenheit(145));
   CHECK(steak->row == "3-401.11(C)");
   // 3-403.11(E): by the oven and the holds of 3-401.11(B), the lowest of which is 130 F.
   const auto roast = the_tables().safety.limit("reheating, roast");
   REQUIRE(roast.has_value());
-  CHECK(roast->at == the_tables().safety.roast_holds.front().at);
+  CHECK(roast->temperature->at == the_tables().safety.roast_holds.front().at);
   CHECK(the_tables().safety.roast_holds.front().hold == Duration::of(112, units::minute));
   // 3-602.12(C): in writing; no figure.
   const auto told = the_tables().safety.limit("allergens, unpackaged");
   REQUIRE(told.has_value());
-  CHECK_FALSE(told->at.has_value());
+  CHECK_FALSE(told->temperature.has_value());
   CHECK(told->note.find("in writing") != std::string::npos);
 }
 
@@ -94,13 +94,13 @@ TEST_CASE("how long food may be neither hot nor cold") {
   const auto limit = the_tables().safety.limit("time as control, hot");
   REQUIRE(limit.has_value());
   CHECK(limit->within == Duration::of(4, units::hour));
-  CHECK(limit->at == Temperature::fahrenheit(135));
+  CHECK(limit->temperature->at == Temperature::fahrenheit(135));
 }
 
 TEST_CASE("every built-in cut is of a kind that has a minimum") {
   for (const Cut& cut : built_in_yields().cuts) {
     INFO(cut.name);
-    CHECK_FALSE(the_tables().safety.minimums_for(cut.safety).empty());
+    CHECK_FALSE(the_tables().safety.minimums_for(cut.safety.value()).empty());
   }
 }
 
@@ -115,4 +115,36 @@ TEST_CASE("allergens by the names that cooks write") {
   CHECK(table.key_for("cashew nuts") == "tree nuts");
   CHECK(table.key_for("egg yolks") == "eggs");
   CHECK(table.key_for("oat") == "cereals containing gluten");
+}
+
+TEST_CASE("which way from a limit is safe stands with each of them") {
+  // FDA Food Code 2022: 3-501.16 (hot, cold), 3-501.14 (cooling), 3-403.11 (reheating).
+  const SafetyTable& table = the_tables().safety;
+  for (const char* key : {"hot holding", "hot holding, roast", "reheating", "reheating, roast",
+                          "oven, still, small roast", "time as control, hot"}) {
+    INFO(key);
+    CHECK(table.limit(key).value().temperature.value().bound == Bound::at_least);
+  }
+  for (const char* key : {"cold holding", "cooling", "cooling, first step", "thawing, refrigerator",
+                          "oven, humid", "date mark", "parasites", "time as control"}) {
+    INFO(key);
+    CHECK(table.limit(key).value().temperature.value().bound == Bound::at_most);
+  }
+}
+
+TEST_CASE("what may be served below its minimum is what the Food Code lets be, and nothing else") {
+  // FDA Food Code 2022, 3-401.11(B) and (D), 3-603.11.
+  const SafetyTable& table = the_tables().safety;
+  for (const char* kind : {"poultry", "ground", "stuffed", "injected or tenderised", "game",
+                           "minced fish", "ground game, raised", "leftovers", "casserole"}) {
+    INFO(kind);
+    CHECK_FALSE(table.minimums_for(FoodKind(kind)).empty());
+    CHECK(table.undercooked(FoodKind(kind)) == Undercooked::never);
+  }
+  CHECK(table.undercooked(FoodKind("whole cut")) == Undercooked::held_or_advised);
+  CHECK(table.undercooked(FoodKind("fish")) == Undercooked::advised);
+  for (const UndercookedKind& row : table.undercooked_kinds) {
+    INFO(row.kind.key());
+    CHECK_FALSE(table.minimums_for(row.kind).empty());
+  }
 }

@@ -16,7 +16,7 @@ inline Ingredient stated(Ingredient out, std::vector<std::string> allergens) {
 inline Ingredient lamb_leg() {
   Ingredient out = ingredient("lamb leg");
   out.is_cut = true;
-  out.safety = "whole cut";
+  out.safety = FoodKind("whole cut");
   Rung cooked;
   cooked.to = Stage::served;
   cooked.yield = fraction(1, 2);

@@ -4,12 +4,14 @@
 #include <string>
 #include <vector>
 
+#include "platewright/book/file_kind.hpp"
+
 namespace platewright {
 
 /// A file that no book holds and that is read by itself: a worksheet, trials, a supplier's list.
 struct SingleFile {
   std::string file;
-  std::string kind;  ///< `worksheet`, `trials` or `price list`, as its key says
+  FileKind kind;
   bool in_order = false;
 };
 

@@ -26,11 +26,25 @@ struct Vessel {
   std::string note;
 };
 
+enum class PublishedTimeKind { roasting, thawing, carry_over };
+
+inline std::string_view name_of(PublishedTimeKind kind) {
+  switch (kind) {
+    case PublishedTimeKind::roasting:
+      return "roasting";
+    case PublishedTimeKind::thawing:
+      return "thawing";
+    case PublishedTimeKind::carry_over:
+      return "carry-over";
+  }
+  return {};
+}
+
 /// A time of roasting, thawing or carry-over, as its source prints it: to be shown beside a cook's
 /// own timed roast, not to be calculated with.
 struct PublishedTime {
-  std::string kind;  ///< roasting, thawing or carry-over
-  std::string of;    ///< the cut or the food
+  PublishedTimeKind kind = PublishedTimeKind::roasting;
+  std::string of;  ///< the cut or the food
   std::string weight;
   std::string at;  ///< the oven, the place, or the temperature at which it leaves the oven
   std::string time;

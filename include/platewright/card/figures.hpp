@@ -29,15 +29,15 @@ inline Cell number_cell(const Rational& value, unsigned places) {
 }
 
 /// A temperature in whole degrees Fahrenheit, with Celsius beside it on the page.
-inline Cell fahrenheit_cell(const Temperature& temperature) {
-  return figure_as(fahrenheit_text(temperature), temperature.in_fahrenheit(),
-                   as_decimal(temperature.in_fahrenheit(), 0), "F");
+inline Cell fahrenheit_cell(const Temperature& temperature, Rounding rounding) {
+  return figure_as(fahrenheit_text(temperature, rounding), temperature.in_fahrenheit(),
+                   as_decimal(temperature.in_fahrenheit(), 0, rounding), "F");
 }
 
 /// A temperature in whole degrees Celsius, with Fahrenheit beside it on the page.
-inline Cell celsius_cell(const Temperature& temperature) {
-  return figure_as(celsius_text(temperature), temperature.in_celsius(),
-                   as_decimal(temperature.in_celsius(), 0), "C");
+inline Cell celsius_cell(const Temperature& temperature, Rounding rounding) {
+  return figure_as(celsius_text(temperature, rounding), temperature.in_celsius(),
+                   as_decimal(temperature.in_celsius(), 0, rounding), "C");
 }
 
 /// A time span, given in minutes; shown in hundredths of one under ten.

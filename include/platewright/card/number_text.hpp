@@ -41,16 +41,17 @@ inline std::string signed_percent_text(const Rational& share, unsigned places = 
   return share > 0 && text != "0 %" ? "+" + text : text;
 }
 
-/// Whole degrees on both scales, the cook's own first: `130 °F (54 °C)`.
-inline std::string fahrenheit_text(const Temperature& temperature) {
-  return as_decimal(temperature.in_fahrenheit(), 0) + " \u00B0F (" +
-         as_decimal(temperature.in_celsius(), 0) + " \u00B0C)";
+/// Whole degrees on both scales, the cook's own first: `130 °F (55 °C)`. Both are rounded as is
+/// named: up for what must be reached, down for what must not be passed or for what was reached.
+inline std::string fahrenheit_text(const Temperature& temperature, Rounding rounding) {
+  return as_decimal(temperature.in_fahrenheit(), 0, rounding) + " \u00B0F (" +
+         as_decimal(temperature.in_celsius(), 0, rounding) + " \u00B0C)";
 }
 
-/// `54 °C (130 °F)`.
-inline std::string celsius_text(const Temperature& temperature) {
-  return as_decimal(temperature.in_celsius(), 0) + " \u00B0C (" +
-         as_decimal(temperature.in_fahrenheit(), 0) + " \u00B0F)";
+/// `55 °C (130 °F)`, likewise.
+inline std::string celsius_text(const Temperature& temperature, Rounding rounding) {
+  return as_decimal(temperature.in_celsius(), 0, rounding) + " \u00B0C (" +
+         as_decimal(temperature.in_fahrenheit(), 0, rounding) + " \u00B0F)";
 }
 
 /// A time span in whole seconds under ten minutes and in whole minutes from there on, rounded as is

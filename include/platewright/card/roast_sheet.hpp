@@ -16,7 +16,7 @@ namespace platewright {
 /// for `kind` of food, and for a whole roast what the planned curves hold; `published` times beside
 /// it. It says that the thermometer decides. The least time is rounded down to a minute, the most
 /// up.
-Sheet roast_sheet(const RoastQuestion& question, const RoastBand& band, const std::string& kind,
+Sheet roast_sheet(const RoastQuestion& question, const RoastBand& band, const FoodKind& kind,
                   const Tables& tables, const std::vector<PublishedTime>& published,
                   const KitchenView& view);
 

@@ -22,13 +22,10 @@ inline Purchase pack(const Amount& content, const SumIn& price, std::string supp
   return out;
 }
 
-/// Whole pieces of varying weight; the price is that of one of average weight.
-inline Purchase piece(const Amount& average, const Money& price, std::string supplier = {}) {
-  Purchase out = pack(average, price, std::move(supplier));
-  out.by_the_piece = true;
-  return out;
-}
-inline Purchase piece(const Amount& average, const SumIn& price, std::string supplier = {}) {
+/// Whole pieces of varying weight; the price, which may name its currency, is that of one of
+/// average weight.
+template <class Price>
+Purchase piece(const Amount& average, const Price& price, std::string supplier = {}) {
   Purchase out = pack(average, price, std::move(supplier));
   out.by_the_piece = true;
   return out;

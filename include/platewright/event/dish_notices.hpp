@@ -42,9 +42,9 @@ inline void add_temperatures(const Recipe& recipe, const RecipeBook& book, const
   if (!pull) return;
   const RecipeSafety safety = safety_of(recipe, book);
   if (safety.not_known()) out.not_known.push_back({safety.not_stated, *pull});
-  for (const FoodKind& kind : safety.kinds) {
-    PullCheck check = check_pull_temperature(kind.key, *pull, recipe.rest, table);
-    if (check.cook_to) out.undercooked.push_back({kind.ingredients, std::move(check)});
+  for (const FoodOfKind& food : safety.kinds) {
+    PullCheck check = check_pull_temperature(food.kind, *pull, recipe.rest, table);
+    if (check.cook_to) out.undercooked.push_back({food.ingredients, std::move(check)});
   }
 }
 

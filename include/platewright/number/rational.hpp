@@ -34,6 +34,12 @@ class Rational {
   // The name of the parameter is what a compiler prints where a double is refused.
   template <std::floating_point Write_fraction_or_read_number_or_exact_value>
   Rational(Write_fraction_or_read_number_or_exact_value) = delete;
+  template <std::floating_point Write_fraction_or_read_number_or_exact_value, class Denominator>
+  Rational(Write_fraction_or_read_number_or_exact_value, Denominator) = delete;
+  template <detail::WholeNumber Whole, std::floating_point Write_whole_numbers_above_and_below>
+  Rational(Whole, Write_whole_numbers_above_and_below) = delete;
+  template <std::same_as<bool> A_truth_value_is_no_number>
+  Rational(A_truth_value_is_no_number) = delete;
 
   friend Integer numerator_of(const Rational& value) {
     return boost::multiprecision::numerator(value.value_);

@@ -10,6 +10,7 @@
 
 #include "platewright/problem/place.hpp"
 #include "platewright/quantity/ingredient_weights.hpp"
+#include "platewright/safety/food_kind.hpp"
 #include "platewright/yield/ladder.hpp"
 
 namespace platewright {
@@ -28,9 +29,8 @@ struct Ingredient {
   /// Meat or poultry, whose amounts in recipes are weights as purchased unless a line says
   /// otherwise.
   bool is_cut = false;
-  /// Which minimum temperature applies (`whole cut`, `poultry`, ...); `none` where none does, empty
-  /// where the book does not say.
-  std::string safety;
+  /// Which minimum temperature applies, if any; nothing where the book does not say.
+  std::optional<FoodKind> safety;
   std::string species;
   /// Allergens by key; nothing where the book does not say.
   std::optional<std::vector<std::string>> allergens;

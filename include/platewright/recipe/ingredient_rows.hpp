@@ -2,7 +2,7 @@
 // Ingredients from the rows of the tables of yields and weights.
 
 #include "platewright/recipe/ingredient.hpp"
-#include "platewright/safety/safety_table.hpp"
+#include "platewright/safety/food_kind.hpp"
 #include "platewright/yield/yield_table.hpp"
 
 namespace platewright {
@@ -21,7 +21,7 @@ inline Ingredient with_row(Ingredient ingredient, const Cut& cut) {
 inline Ingredient with_row(Ingredient ingredient, const Produce& produce) {
   ingredient.yield_name = key_of(produce);
   ingredient.ladder = ladder_of(produce);
-  ingredient.safety = no_minimum_applies;
+  ingredient.safety = FoodKind::without_minimum();
   return ingredient;
 }
 
@@ -29,7 +29,7 @@ inline Ingredient with_row(Ingredient ingredient, const Produce& produce) {
 inline Ingredient with_row(Ingredient ingredient, const Grain& grain) {
   ingredient.yield_name = grain.name;
   ingredient.ladder = ladder_of(grain);
-  ingredient.safety = no_minimum_applies;
+  ingredient.safety = FoodKind::without_minimum();
   return ingredient;
 }
 

@@ -13,7 +13,7 @@ namespace platewright {
 /// and where there is not enough for one piece.
 inline ScalePlan plan_for_short(const Recipe& recipe, const std::string& name,
                                 const Amount& on_hand, const RecipeBook& book) {
-  detail::expect_above_zero("an amount on hand", on_hand.number);
+  check_positive("an amount on hand", on_hand.number);
   const Taken taken = taken_of(recipe, name, on_hand.unit, book);
   const Rational factor = on_hand.number / taken.number;
   Rational made = factor;
@@ -36,13 +36,13 @@ inline ScalePlan plan_for_short(const Recipe& recipe, const std::string& name,
 /// as `taken_of` does.
 inline ScalePlan plan_for_weight_on_hand(const Recipe& recipe, const Mass& on_hand,
                                          const RecipeBook& book) {
-  detail::expect_a_weight("a weight on hand", on_hand);
+  check_positive("a weight on hand", on_hand);
   if (recipe.lines.empty() || recipe.lines.front().amount.to_taste()) {
     throw Failure(problems::scale_missing_factor());
   }
   const RecipeLine& first = recipe.lines.front();
   const Amount written = *tested_amount(first, recipe, book).low();
-  detail::expect_a_weight("an amount of the first line", to_mass(written));
+  check_positive("an amount of the first line", to_mass(written));
   const Ingredient* ingredient = book.find_ingredient(first.name);
   std::optional<Stage> stage = first.stage;
   if (!stage && ingredient != nullptr) stage = usual_stage(*ingredient);

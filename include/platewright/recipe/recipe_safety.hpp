@@ -7,18 +7,18 @@
 #include <vector>
 
 #include "platewright/recipe/recipe_book.hpp"
-#include "platewright/safety/safety_table.hpp"
+#include "platewright/safety/food_kind.hpp"
 
 namespace platewright {
 
-/// One kind of food, by its key, and the ingredients that are of it.
-struct FoodKind {
-  std::string key;
+/// One kind of food, and the ingredients that are of it.
+struct FoodOfKind {
+  FoodKind kind;
   std::vector<std::string> ingredients;
 };
 
 struct RecipeSafety {
-  std::vector<FoodKind> kinds;  ///< in the order of the lines
+  std::vector<FoodOfKind> kinds;  ///< in the order of the lines
   /// Ingredients of which the book does not say what kind they are. Whether one of them comes from
   /// an animal can't be told from its name.
   std::vector<std::string> not_stated;
@@ -35,18 +35,17 @@ inline void add_kinds(const Recipe& recipe, const RecipeBook& book, RecipeSafety
   };
   for (const RecipeLine& line : recipe.lines) {
     const Ingredient* ingredient = book.ingredient_of(line);
-    if (ingredient == nullptr || ingredient->safety == no_minimum_applies) continue;
-    if (ingredient->safety.empty()) {
+    if (ingredient == nullptr) continue;
+    if (!ingredient->safety) {
       add_once(out.not_stated, line.name);
       continue;
     }
-    auto kind = std::find_if(out.kinds.begin(), out.kinds.end(), [&](const FoodKind& known) {
-      return known.key == ingredient->safety;
-    });
-    if (kind == out.kinds.end()) {
-      kind = out.kinds.insert(out.kinds.end(), {ingredient->safety, {}});
-    }
-    add_once(kind->ingredients, line.name);
+    const FoodKind& kind = *ingredient->safety;
+    if (!kind.has_minimum()) continue;
+    auto of_kind = std::find_if(out.kinds.begin(), out.kinds.end(),
+                                [&](const FoodOfKind& known) { return known.kind == kind; });
+    if (of_kind == out.kinds.end()) of_kind = out.kinds.insert(out.kinds.end(), {kind, {}});
+    add_once(of_kind->ingredients, line.name);
   }
 }
 

@@ -12,6 +12,7 @@
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/problem/failure.hpp"
+#include "platewright/quantity/positive.hpp"
 #include "platewright/recipe/piece_volume.hpp"
 #include "platewright/recipe/portions_by_yield.hpp"
 #include "platewright/recipe/power.hpp"
@@ -50,14 +51,6 @@ struct ScalePlan {
 };
 
 namespace detail {
-
-inline void expect_above_zero(std::string_view what, const Rational& value) {
-  if (value <= 0) throw Failure(problems::number_not_positive(what, as_mixed(value)));
-}
-
-inline void expect_a_weight(std::string_view what, const Mass& weight) {
-  if (weight <= Mass()) throw Failure(problems::number_not_positive(what, "0"));
-}
 
 inline const TestedPieces& need_pieces(const Recipe& recipe) {
   if (!recipe.tested) throw Failure(problems::recipe_has_no_pieces(recipe.name));
@@ -123,12 +116,12 @@ inline ScalePlan plan_for_pieces(const Recipe& recipe, const Rational& pieces,
                                  const RecipeBook& book,
                                  const std::optional<Mass>& weight = std::nullopt) {
   const TestedPieces& tested = detail::need_pieces(recipe);
-  detail::expect_above_zero("a number of pieces", pieces);
+  check_positive("a number of pieces", pieces);
   ScalePlan plan;
   plan.pieces = up_to(pieces, 1);
   plan.rounded_up = *plan.pieces != pieces;
   plan.piece_weight = weight.value_or(tested.weight);
-  detail::expect_a_weight("a weight of a piece", *plan.piece_weight);
+  check_positive("a weight of a piece", *plan.piece_weight);
   const Rational heavier = *plan.piece_weight / tested.weight;
   plan.asked = pieces * heavier / tested.count;
   plan.piece_factor = *plan.pieces / tested.count;
@@ -143,9 +136,9 @@ inline ScalePlan plan_for_pieces(const Recipe& recipe, const Rational& pieces,
 inline ScalePlan plan_for_factor(const Recipe& recipe, const Rational& factor,
                                  const RecipeBook& book,
                                  const std::optional<Mass>& weight = std::nullopt) {
-  detail::expect_above_zero("a factor", factor);
+  check_positive("a factor", factor);
   if (recipe.tested) {
-    if (weight) detail::expect_a_weight("a weight of a piece", *weight);
+    if (weight) check_positive("a weight of a piece", *weight);
     const Rational heavier = weight ? *weight / recipe.tested->weight : Rational(1);
     return plan_for_pieces(recipe, factor * recipe.tested->count / heavier, book, weight);
   }
@@ -162,7 +155,7 @@ inline ScalePlan plan_for_factor(const Recipe& recipe, const Rational& factor,
 inline ScalePlan plan_for_portions(const Recipe& recipe, const Rational& portions,
                                    const RecipeBook& book,
                                    const std::optional<Mass>& weight = std::nullopt) {
-  detail::expect_above_zero("a number of portions", portions);
+  check_positive("a number of portions", portions);
   if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
   return plan_for_factor(recipe, portions / *counted_portions(recipe, book), book, weight);
 }
@@ -175,13 +168,13 @@ inline ScalePlan plan_for_portion_size(const Recipe& recipe, const Amount& porti
                                        const RecipeBook& book,
                                        const std::optional<Rational>& portions = std::nullopt,
                                        const std::optional<Mass>& weight = std::nullopt) {
-  detail::expect_above_zero("a portion", portion.number);
+  check_positive("a portion", portion.number);
   if (!recipe.makes.portions || !recipe.makes.portion) {
     throw Failure(problems::recipe_has_no_portion_size(recipe.name));
   }
   const Rational counted = *counted_portions(recipe, book);
   const Rational count = portions.value_or(counted);
-  detail::expect_above_zero("a number of portions", count);
+  check_positive("a number of portions", count);
   const Rational larger =
       in_unit(portion, recipe.makes.portion->unit).number / recipe.makes.portion->number;
   ScalePlan plan = plan_for_factor(recipe, count / counted * larger, book, weight);

@@ -4,11 +4,9 @@
 #include <algorithm>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "platewright/safety/safety_table.hpp"
-#include "platewright/safety/undercooked.hpp"
 
 namespace platewright {
 
@@ -30,7 +28,7 @@ struct MinimumCheck {
 };
 
 struct PullCheck {
-  std::string key;
+  FoodKind kind;
   Temperature pull = Temperature::celsius(0);
   std::optional<Duration> rest;
   std::vector<MinimumCheck> checks;  ///< one for each authority
@@ -62,23 +60,18 @@ inline std::optional<MinimumTemperature> minimum_missed(const std::vector<Minimu
 }  // namespace detail
 
 /// What a sheet prints beside the pull temperature; it never refuses one. The rise after the oven
-/// is not counted, as no one can promise it. `key` is the kind of food, as in `whole cut`.
-inline PullCheck check_pull_temperature(std::string_view key, const Temperature& pull,
+/// is not counted, as no one can promise it.
+inline PullCheck check_pull_temperature(const FoodKind& kind, const Temperature& pull,
                                         const std::optional<Duration>& rest,
                                         const SafetyTable& table) {
-  PullCheck out;
-  out.key = key;
-  out.pull = pull;
-  out.rest = rest;
-  for (const MinimumTemperature& minimum : table.minimums_for(key)) {
-    MinimumCheck check;
-    check.minimum = minimum;
-    check.reached = pull >= minimum.at;
+  PullCheck out{kind, pull, rest, {}, {}, Advisory::no_minimum, {}};
+  for (const MinimumTemperature& minimum : table.minimums_for(kind)) {
+    MinimumCheck check{minimum, pull >= minimum.at, {}};
     if (!check.reached) check.short_by = minimum.at - pull;
     check.rests_enough = !minimum.rest || rest.value_or(Duration{}) >= *minimum.rest;
     out.checks.push_back(check);
   }
-  const Undercooked below = undercooked(key);
+  const Undercooked below = table.undercooked(kind);
   if (below == Undercooked::held_or_advised) out.hold = table.roast_hold_at(pull);
   if (out.checks.empty()) return out;
   out.cook_to = detail::minimum_missed(out.checks);

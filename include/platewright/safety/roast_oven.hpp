@@ -35,7 +35,10 @@ inline std::optional<RoastOvenCheck> check_roast_oven(const std::vector<Temperat
   const auto convection = table.limit(out.under_ten_pounds ? "oven, convection, small roast"
                                                            : "oven, convection, large roast");
   const auto humid = table.limit("oven, humid");
-  if (!still || !still->at || !convection || !convection->at || !humid || !humid->at) {
+  const auto known = [](const std::optional<SafetyLimit>& limit) {
+    return limit && limit->temperature;
+  };
+  if (!known(still) || !known(convection) || !known(humid)) {
     return std::nullopt;
   }
   if (settings.empty()) return std::nullopt;
@@ -43,9 +46,9 @@ inline std::optional<RoastOvenCheck> check_roast_oven(const std::vector<Temperat
   out.convection = *convection;
   out.humid = *humid;
   const auto [lowest, highest] = std::minmax_element(settings.begin(), settings.end());
-  out.still_meets = *lowest >= *still->at;
-  out.convection_meets = *lowest >= *convection->at;
-  out.humid_meets = *highest <= *humid->at;
+  out.still_meets = *lowest >= still->temperature->at;
+  out.convection_meets = *lowest >= convection->temperature->at;
+  out.humid_meets = *highest <= humid->temperature->at;
   return out;
 }
 

@@ -12,11 +12,10 @@
 #include "platewright/problem/failure.hpp"
 #include "platewright/problem/folded_name.hpp"
 #include "platewright/quantity/temperature.hpp"
+#include "platewright/safety/food_kind.hpp"
+#include "platewright/safety/undercooked.hpp"
 
 namespace platewright {
-
-/// What a book writes as the kind of an ingredient for which no minimum applies: flour, sugar.
-inline constexpr std::string_view no_minimum_applies = "none";
 
 /// For whom an authority speaks.
 enum class Audience { consumer, food_service };
@@ -42,7 +41,7 @@ inline Audience audience_from(std::string_view text) {
 /// What one authority asks of one kind of food. A lower figure of one never replaces another's.
 struct MinimumTemperature {
   std::string product;
-  std::string key;  ///< `whole cut`, `poultry`: what a cut names
+  FoodKind kind;  ///< what a cut names
   std::string authority;
   Audience audience = Audience::consumer;
   Temperature at = Temperature::celsius(0);
@@ -61,11 +60,38 @@ struct RoastHold {
   std::string row;
 };
 
+/// Which way from a temperature is safe.
+enum class Bound { at_least, at_most };
+
+inline std::string_view name_of(Bound bound) {
+  switch (bound) {
+    case Bound::at_least:
+      return "at least";
+    case Bound::at_most:
+      return "at most";
+  }
+  return {};
+}
+
+/// Throws Failure for a word that is none.
+inline Bound bound_from(std::string_view text) {
+  for (const Bound bound : {Bound::at_least, Bound::at_most}) {
+    if (name_of(bound) == text) return bound;
+  }
+  throw Failure(problems::word_unknown("bound", text, {"at least", "at most"}));
+}
+
+/// A temperature that must be reached, or must not be passed.
+struct BoundTemperature {
+  Temperature at = Temperature::celsius(0);
+  Bound bound = Bound::at_least;
+};
+
 /// A limit of holding, cooling, reheating and the like.
 struct SafetyLimit {
   std::string limit;
   std::string key;
-  std::optional<Temperature> at;
+  std::optional<BoundTemperature> temperature;
   std::optional<Duration> within;
   std::string source;
   std::string row;
@@ -77,33 +103,45 @@ struct SafetyTable {
   std::vector<MinimumTemperature> minimums;
   std::vector<RoastHold> roast_holds;
   std::vector<SafetyLimit> limits;
+  std::vector<UndercookedKind> undercooked_kinds;
 
   /// What each authority asks for this kind of food, in the order of the table.
-  std::vector<MinimumTemperature> minimums_for(std::string_view key) const {
+  std::vector<MinimumTemperature> minimums_for(const FoodKind& kind) const {
     std::vector<MinimumTemperature> out;
     for (const MinimumTemperature& row : minimums) {
-      if (row.key == key) out.push_back(row);
+      if (row.kind == kind) out.push_back(row);
     }
     return out;
   }
 
   /// The kinds of food that have a minimum, in the order of the table.
-  std::vector<std::string> keys() const {
-    std::vector<std::string> out;
+  std::vector<FoodKind> kinds() const {
+    std::vector<FoodKind> out;
     for (const MinimumTemperature& row : minimums) {
-      if (std::find(out.begin(), out.end(), row.key) == out.end()) out.push_back(row.key);
+      if (std::find(out.begin(), out.end(), row.kind) == out.end()) out.push_back(row.kind);
     }
     return out;
   }
 
+  /// What may be done where this kind of food stays below its minimum: any that has no row is
+  /// cooked on.
+  Undercooked undercooked(const FoodKind& kind) const {
+    for (const UndercookedKind& row : undercooked_kinds) {
+      if (row.kind == kind) return row.rule;
+    }
+    return Undercooked::never;
+  }
+
   /// The kind of food called so, or `none`; capitals do not matter. Throws Failure with the nearest
   /// kinds: a word that no row has would take every minimum off the card.
-  std::string key_for(std::string_view text) const {
+  FoodKind kind_called(std::string_view text) const {
     const std::string wanted = folded_name(text);
-    std::vector<std::string> known = keys();
-    known.emplace_back(no_minimum_applies);
-    for (const std::string& key : known) {
-      if (folded_name(key) == wanted) return key;
+    std::vector<FoodKind> all = kinds();
+    all.push_back(FoodKind::without_minimum());
+    std::vector<std::string> known;
+    for (const FoodKind& kind : all) {
+      if (folded_name(kind.key()) == wanted) return kind;
+      known.push_back(kind.key());
     }
     throw Failure(problems::word_unknown("kind of food", text, known));
   }

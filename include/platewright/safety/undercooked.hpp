@@ -1,8 +1,13 @@
 #pragma once
 // What may be done where food does not reach its minimum temperature.
 
-#include <array>
+#include <string>
 #include <string_view>
+#include <vector>
+
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/failure.hpp"
+#include "platewright/safety/food_kind.hpp"
 
 namespace platewright {
 
@@ -12,30 +17,35 @@ enum class Undercooked {
   held_or_advised,  ///< a whole roast may be held at a lower temperature for longer instead
 };
 
-/// A kind of food, by its key in the table of safety, that is not cooked on whatever happens.
-struct UndercookedKind {
-  std::string_view key;
-  Undercooked rule;
-};
-
-/// Held: beef, corned beef, lamb, pork and cured pork roasts (FDA Food Code 2022, 3-401.11(B)).
-/// Advised: whole cuts, fish, eggs (3-401.11(D) and 3-603.11). Poultry, ground, tenderised, stuffed
-/// and reheated food, and wild game, is never called acceptable here.
-inline constexpr std::array<UndercookedKind, 6> undercooked_kinds{{
-    {"whole cut", Undercooked::held_or_advised},
-    {"cured", Undercooked::held_or_advised},
-    {"fish", Undercooked::advised},
-    {"eggs", Undercooked::advised},
-    {"eggs, held", Undercooked::advised},
-    {"ratites", Undercooked::advised},
-}};
-
-/// Any kind that is not named is never left undercooked.
-inline Undercooked undercooked(std::string_view key) {
-  for (const UndercookedKind& kind : undercooked_kinds) {
-    if (kind.key == key) return kind.rule;
+inline std::string_view name_of(Undercooked rule) {
+  switch (rule) {
+    case Undercooked::never:
+      return "never";
+    case Undercooked::advised:
+      return "told";
+    case Undercooked::held_or_advised:
+      return "held or told";
   }
-  return Undercooked::never;
+  return {};
 }
+
+/// Throws Failure for a word that is none.
+inline Undercooked undercooked_from(std::string_view text) {
+  std::vector<std::string> known;
+  for (const Undercooked rule :
+       {Undercooked::never, Undercooked::advised, Undercooked::held_or_advised}) {
+    if (name_of(rule) == text) return rule;
+    known.emplace_back(name_of(rule));
+  }
+  throw Failure(problems::word_unknown("rule for undercooked food", text, known));
+}
+
+/// A row of the table: a kind of food that is not cooked on whatever happens.
+struct UndercookedKind {
+  FoodKind kind;
+  Undercooked rule = Undercooked::never;
+  std::string source;
+  std::string row;
+};
 
 }  // namespace platewright

@@ -163,7 +163,7 @@ inline ChosenRow choose_cut(const YieldTable& table, std::string_view words, Row
   if (rows.empty()) {
     std::vector<std::string> known;
     for (const Cut& cut : cuts) known.push_back(cut.name);
-    throw Failure(problems::yield_name_unknown("cut", words, did_you_mean(words, known)));
+    throw Failure(problems::cut_unknown(words, did_you_mean(words, known)));
   }
   const std::size_t index = choice == RowChoice::careful ? 0 : (rows.size() - 1) / 2;
   return detail::with_others(table, *rows[index], rows);

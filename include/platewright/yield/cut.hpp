@@ -1,9 +1,11 @@
 #pragma once
 // A row of the table of cuts.
 
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "platewright/safety/food_kind.hpp"
 #include "platewright/yield/bought.hpp"
 #include "platewright/yield/ladder.hpp"
 
@@ -16,8 +18,8 @@ struct Cut {
   /// Other names for the same row.
   std::vector<std::string> names;
   std::string species;
-  /// The key of its row in the table of safe temperatures.
-  std::string safety;
+  /// Which minimum temperature applies; nothing where nobody said.
+  std::optional<FoodKind> safety;
   /// As in `bone-in`, `boneless`, `whole bird`: a word of `bought_words`.
   std::string bought;
   /// Item number of the Institutional Meat Purchase Specifications (USDA AMS), where it has one.

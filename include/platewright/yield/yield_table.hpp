@@ -56,10 +56,14 @@ class YieldTable {
   /// several rows share.
   const Cut& cut(std::string_view name) const& {
     if (const Cut* row = find_cut(name)) return *row;
-    return found("cut", name, cuts_);
+    return found(problems::cut_unknown, name, cuts_);
   }
-  const Produce& produce(std::string_view name) const& { return found("produce", name, produce_); }
-  const Grain& grain(std::string_view name) const& { return found("grain", name, grains_); }
+  const Produce& produce(std::string_view name) const& {
+    return found(problems::produce_unknown, name, produce_);
+  }
+  const Grain& grain(std::string_view name) const& {
+    return found(problems::grain_unknown, name, grains_);
+  }
   const Cut& cut(std::string_view) && = delete;
   const Produce& produce(std::string_view) && = delete;
   const Grain& grain(std::string_view) && = delete;
@@ -78,7 +82,7 @@ class YieldTable {
     cuts_.append_names(known);
     produce_.append_names(known);
     grains_.append_names(known);
-    throw Failure(problems::yield_name_unknown("yield", name, did_you_mean(name, known)));
+    throw Failure(problems::yield_unknown(name, did_you_mean(name, known)));
   }
 
   /// The rows of the same goods that serve the same, the careful one first; any number of cooking
@@ -130,12 +134,12 @@ class YieldTable {
   }
 
   template <class Row>
-  static const Row& found(std::string_view kind, std::string_view name,
+  static const Row& found(Problem (*unknown)(std::string_view, std::string), std::string_view name,
                           const detail::LayeredRows<Row>& rows) {
     if (const Row* row = rows.find(name)) return *row;
     std::vector<std::string> known;
     rows.append_names(known);
-    throw Failure(problems::yield_name_unknown(kind, name, did_you_mean(name, known)));
+    throw Failure(unknown(name, did_you_mean(name, known)));
   }
 
   detail::LayeredRows<Cut> cuts_;

@@ -58,7 +58,7 @@ Cut cut_from(const tables::CutRow& row) {
   cut.name = row.name;
   cut.names = split_list(row.names);
   cut.species = row.species;
-  cut.safety = row.safety;
+  if (!row.safety.empty()) cut.safety = FoodKind(text(row.safety));
   cut.bought = row.bought;
   cut.imps = row.imps;
   cut.goods = row.goods;
@@ -72,7 +72,7 @@ Cut cut_from(const tables::CutRow& row) {
 SafetyTable safety_table() {
   std::vector<MinimumTemperature> minimums;
   for (const tables::MinimumRow& row : tables::minimum_rows()) {
-    minimums.push_back({text(row.product), text(row.key), text(row.authority),
+    minimums.push_back({text(row.product), FoodKind(text(row.key)), text(row.authority),
                         audience_from(row.audience), Temperature::celsius(to_rational(row.celsius)),
                         seconds(row.rest), seconds(row.hold), text(row.source), text(row.row),
                         text(row.note)});
@@ -84,12 +84,20 @@ SafetyTable safety_table() {
   }
   std::vector<SafetyLimit> limits;
   for (const tables::LimitRow& row : tables::limit_rows()) {
-    std::optional<Temperature> at;
-    if (const auto celsius = printed(row.celsius)) at = Temperature::celsius(*celsius);
+    std::optional<BoundTemperature> at;
+    if (const auto celsius = printed(row.celsius)) {
+      at = BoundTemperature{Temperature::celsius(*celsius), bound_from(row.bound)};
+    }
     limits.push_back({text(row.limit), text(row.key), at, seconds(row.within), text(row.source),
                       text(row.row), text(row.note)});
   }
-  return SafetyTable{std::move(minimums), std::move(holds), std::move(limits)};
+  std::vector<UndercookedKind> undercooked;
+  for (const tables::UndercookedRow& row : tables::undercooked_rows()) {
+    undercooked.push_back(
+        {FoodKind(text(row.kind)), undercooked_from(row.rule), text(row.source), text(row.row)});
+  }
+  return SafetyTable{std::move(minimums), std::move(holds), std::move(limits),
+                     std::move(undercooked)};
 }
 
 /// The rows of one table stand together for each temperature, a share of fat each.
@@ -129,11 +137,21 @@ std::vector<Vessel> vessels() {
   return out;
 }
 
+PublishedTimeKind time_kind_from(std::string_view word) {
+  std::vector<std::string> known;
+  for (const PublishedTimeKind kind :
+       {PublishedTimeKind::roasting, PublishedTimeKind::thawing, PublishedTimeKind::carry_over}) {
+    if (name_of(kind) == word) return kind;
+    known.emplace_back(name_of(kind));
+  }
+  throw Failure(problems::word_unknown("kind of time", word, known));
+}
+
 std::vector<PublishedTime> times() {
   std::vector<PublishedTime> out;
   for (const tables::TimeRow& row : tables::time_rows()) {
-    out.push_back({text(row.kind), text(row.of), text(row.weight), text(row.at), text(row.time),
-                   text(row.end), text(row.source), text(row.row), text(row.note)});
+    out.push_back({time_kind_from(row.kind), text(row.of), text(row.weight), text(row.at),
+                   text(row.time), text(row.end), text(row.source), text(row.row), text(row.note)});
   }
   return out;
 }

@@ -89,6 +89,14 @@ struct MinimumRow {
   std::string_view note;
 };
 
+/// A kind of food that may be served below its minimum, and on which terms.
+struct UndercookedRow {
+  std::string_view kind;
+  std::string_view rule;
+  std::string_view source;
+  std::string_view row;
+};
+
 /// A row of the step table of roasts: held for `hold` seconds at `celsius` or more.
 struct RoastHoldRow {
   Ratio celsius;
@@ -113,6 +121,7 @@ struct LimitRow {
   std::string_view limit;
   std::string_view key;
   Ratio celsius;
+  std::string_view bound;
   Ratio within;
   std::string_view source;
   std::string_view row;
@@ -149,6 +158,7 @@ std::span<const GoodsRow> produce_rows();
 std::span<const GoodsRow> grain_rows();
 std::span<const VesselRow> vessel_rows();
 std::span<const MinimumRow> minimum_rows();
+std::span<const UndercookedRow> undercooked_rows();
 std::span<const RoastHoldRow> roast_hold_rows();
 std::span<const LethalityRow> lethality_rows();
 std::span<const LimitRow> limit_rows();

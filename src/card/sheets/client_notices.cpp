@@ -15,15 +15,16 @@ bool has_temperatures(const DishNotice& notice) {
 std::string undercooked_text(const std::string& dish, const UndercookedFood& food) {
   const MinimumTemperature& minimum = *food.check.cook_to;
   const std::string out = "* " + dish + ": " + listed(food.ingredients) + " cooked to " +
-                          fahrenheit_text(food.check.pull) + " inside, below the " +
-                          fahrenheit_text(minimum.at) + " of the " + minimum.authority;
+                          fahrenheit_text(food.check.pull, Rounding::down) + " inside, below the " +
+                          fahrenheit_text(minimum.at, Rounding::up) + " of the " +
+                          minimum.authority;
   return food.check.advisory == Advisory::cook_on
              ? out + ". NOT SAFE TO SERVE SO: it has to be cooked on to that temperature."
              : out + ". It may be served undercooked.";
 }
 
 std::string not_known_text(const std::string& dish, const UnknownMinimum& food) {
-  return "* " + dish + ": cooked to " + fahrenheit_text(food.pull) +
+  return "* " + dish + ": cooked to " + fahrenheit_text(food.pull, Rounding::down) +
          " inside. NOT KNOWN whether that is enough for " + listed(food.ingredients) +
          "; ask the caterer.";
 }

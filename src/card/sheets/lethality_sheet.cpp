@@ -33,8 +33,8 @@ Cell hold_cell(const Rational& seconds) {
 
 /// A step of the table prints its temperature without rounding.
 Cell step_cell(const Temperature& at) {
-  return figure_as(fahrenheit_text(at), at.in_fahrenheit(), as_short_decimal(at.in_fahrenheit(), 1),
-                   "F");
+  return figure_as(fahrenheit_text(at, Rounding::up), at.in_fahrenheit(),
+                   as_short_decimal(at.in_fahrenheit(), 1), "F");
 }
 
 Table steps_table(const LethalityCheck& check, const std::string& key, const std::string& title) {
@@ -66,12 +66,12 @@ std::string standard_text(const LethalityStandard& standard) {
 std::string verdict_text(const LethalityCheck& check) {
   if (const auto met = check.met()) {
     return "MET: " + hold_text(seconds_up(met->step.hold)) + " at " +
-           fahrenheit_text(met->step.at) + " or more, by " +
+           fahrenheit_text(met->step.at, Rounding::up) + " or more, by " +
            duration_text(met->met->in(units::minute), Rounding::up);
   }
   if (const auto nearest = check.nearest()) {
     return "NOT MET: " + hold_text(seconds_up(nearest->missing())) + " missing at " +
-           fahrenheit_text(nearest->step.at);
+           fahrenheit_text(nearest->step.at, Rounding::up);
   }
   return "NOT MET: no step of the table was reached";
 }

@@ -9,7 +9,7 @@ namespace {
 Facts single_files(const std::vector<SingleFile>& single) {
   Facts facts{"read_by_themselves", "", {}, ColumnKind::words};
   for (const SingleFile& file : single) {
-    facts.add("file_" + std::to_string(facts.facts.size() + 1), file.kind,
+    facts.add("file_" + std::to_string(facts.facts.size() + 1), std::string(name_of(file.kind)),
               words(file.file + (file.in_order ? ", in order" : ", not in order")));
   }
   return facts;

@@ -10,20 +10,20 @@ namespace platewright::card {
 namespace {
 
 /// Both scales, the one of the book's measures first.
-std::string degrees(const Temperature& temperature, const KitchenView& view) {
-  return view.system() == MeasuringSystem::us ? fahrenheit_text(temperature)
-                                              : celsius_text(temperature);
+std::string degrees(const Temperature& temperature, Rounding rounding, const KitchenView& view) {
+  return view.system() == MeasuringSystem::us ? fahrenheit_text(temperature, rounding)
+                                              : celsius_text(temperature, rounding);
 }
 
 std::string oven_text(const PlannedOvenStep& planned, const KitchenView& view) {
   const OvenStep& step = planned.step;
-  std::string out = degrees(step.oven, view);
+  std::string out = degrees(step.oven, Rounding::half_up, view);
   if (step.time) {
     out += step.until || planned.estimate ? " for about " : " for ";
     out += duration_text(step.time->in(units::minute), Rounding::half_up);
     if (planned.estimate) out += " (an estimate from the tested roast, by thickness)";
   }
-  if (step.until) out += ", until " + degrees(*step.until, view) + " inside";
+  if (step.until) out += ", until " + degrees(*step.until, Rounding::up, view) + " inside";
   return out;
 }
 

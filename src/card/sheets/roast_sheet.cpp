@@ -17,7 +17,8 @@ Cell minutes_cell(const Duration& time, Rounding rounding) {
 /// Whole degrees: the model knows no more.
 Cell degrees_cell(const Temperature& temperature, Rounding rounding) {
   return fahrenheit_cell(
-      Temperature::fahrenheit(round_to(temperature.in_fahrenheit(), Rational(1), rounding)));
+      Temperature::fahrenheit(round_to(temperature.in_fahrenheit(), Rational(1), rounding)),
+      rounding);
 }
 
 std::string shape_text(const RoastShape& shape) {
@@ -37,11 +38,11 @@ std::string shape_text(const RoastShape& shape) {
 std::string oven_text(const RoastTerms& terms) {
   std::string out = terms.oven_kind == OvenKind::fan ? "Fan oven" : "Still oven";
   for (std::size_t i = 0; i < terms.oven.size(); ++i) {
-    out += (i == 0 ? " at " : ", then ") + fahrenheit_text(terms.oven[i].at);
+    out += (i == 0 ? " at " : ", then ") + fahrenheit_text(terms.oven[i].at, Rounding::half_up);
     if (terms.oven[i].time)
       out += " for " + duration_text(terms.oven[i].time->in(units::minute), Rounding::half_up);
   }
-  return out + ", out at " + fahrenheit_text(terms.pull) + " inside";
+  return out + ", out at " + fahrenheit_text(terms.pull, Rounding::up) + " inside";
 }
 
 Table band_table(const RoastTerms& terms, const RoastBand& band) {
@@ -64,7 +65,7 @@ Table band_table(const RoastTerms& terms, const RoastBand& band) {
   times("Reached after the oven in", band.highest_after);
   table.notes = {
       "The rest is " + duration_text(terms.rest.in(units::minute), Rounding::up) + " at " +
-          fahrenheit_text(terms.room) + ".",
+          fahrenheit_text(terms.room, Rounding::half_up) + ".",
       band.calibrated
           ? "Fitted to your own timed roast; two roasts of one kind still differ by a tenth."
           : "From published figures of meat and ovens: time one roast of your own to narrow it."};
@@ -99,21 +100,21 @@ Table curve_table(const RoastBand& band) {
 }
 
 /// What each authority asks, and for a whole roast what the planned curves hold.
-Box safety_box(Sheet& sheet, const RoastTerms& terms, const RoastBand& band,
-               const std::string& kind, const SafetyTable& table) {
-  Box box{"temperature", "TEMPERATURE: " + kind, {}};
+Box safety_box(Sheet& sheet, const RoastTerms& terms, const RoastBand& band, const FoodKind& kind,
+               const SafetyTable& table) {
+  Box box{"temperature", "TEMPERATURE: " + kind.key(), {}};
   const PullCheck check = check_pull_temperature(kind, terms.pull, terms.rest, table);
   for (const MinimumCheck& minimum : check.checks) {
     cite(sheet, minimum.minimum.source);
     box.lines.push_back(minimum.minimum.authority + " (" +
                         std::string(name_of(minimum.minimum.audience)) +
-                        "): " + fahrenheit_text(minimum.minimum.at) +
+                        "): " + fahrenheit_text(minimum.minimum.at, Rounding::up) +
                         (minimum.reached ? ": reached in the oven" : ": NOT reached in the oven"));
   }
   if (check.advisory == Advisory::cook_on) {
     box.lines.emplace_back("BELOW THE MINIMUM: no notice to guests makes this food safe. Cook on.");
   }
-  if (undercooked(kind) == Undercooked::held_or_advised) {
+  if (table.undercooked(kind) == Undercooked::held_or_advised) {
     const LethalityStandard standard = roast_standard(table);
     const auto line = [&](const char* name, const RoastCourse& course) {
       box.lines.push_back(std::string(name) + " as planned, " + standard.row + ": " +
@@ -144,14 +145,15 @@ Table published_table(Sheet& sheet, const std::vector<PublishedTime>& published)
 
 }  // namespace
 
-Sheet roast_sheet(const RoastQuestion& question, const RoastBand& band, const std::string& kind,
+Sheet roast_sheet(const RoastQuestion& question, const RoastBand& band, const FoodKind& kind,
                   const Tables& tables, const std::vector<PublishedTime>& published,
                   const KitchenView& view) {
   const RoastTerms& terms = question.terms();
   Sheet sheet(SheetKind::roast);
   sheet.title = "Roast of " + view.weight(terms.shape.weight(), Rounding::half_up).text + ", " +
                 shape_text(terms.shape);
-  sheet.subtitles = {oven_text(terms), "From " + fahrenheit_text(terms.start) + " all through"};
+  sheet.subtitles = {oven_text(terms),
+                     "From " + fahrenheit_text(terms.start, Rounding::half_up) + " all through"};
   sheet.add(band_table(terms, band));
   sheet.add(safety_box(sheet, terms, band, kind, tables.safety));
   sheet.add(curve_table(band));

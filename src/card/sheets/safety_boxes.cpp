@@ -17,11 +17,12 @@ std::string signed_step(const TemperatureStep& step) {
 
 std::string hold_text(const RoastHold& hold) {
   return duration_text(hold.hold.in(units::minute), Rounding::up) + " at " +
-         fahrenheit_text(hold.at) + " or more (" + hold.authority + ", " + hold.row + ")";
+         fahrenheit_text(hold.at, Rounding::up) + " or more (" + hold.authority + ", " + hold.row +
+         ")";
 }
 
 std::string held_temperature_text(const MinimumTemperature& minimum) {
-  std::string out = fahrenheit_text(minimum.at);
+  std::string out = fahrenheit_text(minimum.at, Rounding::up);
   if (minimum.rest && *minimum.rest > Duration()) {
     out += ", then rest " + duration_text(minimum.rest->in(units::minute), Rounding::up);
   }
@@ -38,7 +39,7 @@ std::string minimum_text(const MinimumTemperature& minimum) {
 }
 
 std::string pull_text(const Temperature& pull) {
-  return "Pull at " + fahrenheit_text(pull) + " inside, in the thickest part.";
+  return "Pull at " + fahrenheit_text(pull, Rounding::up) + " inside, in the thickest part.";
 }
 
 std::string cook_on_text(const MinimumTemperature& minimum) {
@@ -56,12 +57,13 @@ std::string met(const char* oven, bool meets) {
 
 /// The oven half of the rule whose holding time stands before it.
 std::string roast_oven_text(const RoastOvenCheck& check) {
-  std::string out = std::string("That hold is for a roast ") +
-                    (check.under_ten_pounds ? "under 10 lb" : "of 10 lb or more") +
-                    " from an oven at " + fahrenheit_text(*check.still.at) +
-                    " or more if still and dry, " + fahrenheit_text(*check.convection.at) +
-                    " or more if convection, " + fahrenheit_text(*check.humid.at) +
-                    " or less if humid (" + check.still.source + ", " + check.still.row + "). ";
+  std::string out =
+      std::string("That hold is for a roast ") +
+      (check.under_ten_pounds ? "under 10 lb" : "of 10 lb or more") + " from an oven at " +
+      fahrenheit_text(check.still.temperature->at, Rounding::up) + " or more if still and dry, " +
+      fahrenheit_text(check.convection.temperature->at, Rounding::up) + " or more if convection, " +
+      fahrenheit_text(check.humid.temperature->at, Rounding::down) + " or less if humid (" +
+      check.still.source + ", " + check.still.row + "). ";
   return out + "By this recipe's settings: " + met("still", check.still_meets) + ", " +
          met("convection", check.convection_meets) + ", " + met("humid", check.humid_meets) + ".";
 }
@@ -143,12 +145,12 @@ std::vector<Box> safety_boxes(Sheet& sheet, const ScaledRecipe& scaled, const Bo
   const auto pull = pull_temperature(recipe);
   const RecipeSafety safety = safety_of(recipe, book.recipes);
   if (pull && safety.not_known()) return {not_known_box(safety.not_stated, *pull)};
-  for (const FoodKind& kind : safety.kinds) {
-    const auto minimums = table.minimums_for(kind.key);
+  for (const FoodOfKind& food : safety.kinds) {
+    const auto minimums = table.minimums_for(food.kind);
     if (minimums.empty()) continue;
-    Box box{"temperature_" + std::to_string(out.size() + 1), "TEMPERATURE: " + kind.key, {}};
+    Box box{"temperature_" + std::to_string(out.size() + 1), "TEMPERATURE: " + food.kind.key(), {}};
     if (pull) {
-      const PullCheck check = check_pull_temperature(kind.key, *pull, recipe.rest, table);
+      const PullCheck check = check_pull_temperature(food.kind, *pull, recipe.rest, table);
       box.lines.push_back(pull_text(*pull));
       for (const MinimumCheck& minimum : check.checks) {
         box.lines.push_back(

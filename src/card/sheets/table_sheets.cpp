@@ -113,20 +113,25 @@ void fill_vessels(RowFilter& rows, const Tables& tables) {
   }
 }
 
+Cell limit_cell(const BoundTemperature& limit) {
+  return fahrenheit_cell(limit.at, limit.bound == Bound::at_least ? Rounding::up : Rounding::down);
+}
+
 void fill_safety(RowFilter& rows, const Tables& tables) {
   // What is held or waited for is never shown shorter, what must not be exceeded never longer.
   const auto time = [](const std::optional<Duration>& duration, Rounding rounding) {
     return duration ? duration_cell(duration->in(units::minute), rounding) : Cell{};
   };
   for (const MinimumTemperature& row : tables.safety.minimums) {
-    rows.add({words("minimum"), words(row.product + " (safety: " + row.key + ")"),
-              fahrenheit_cell(row.at), time(row.hold, Rounding::up), time(row.rest, Rounding::up),
+    rows.add({words("minimum"), words(row.product + " (safety: " + row.kind.key() + ")"),
+              fahrenheit_cell(row.at, Rounding::up), time(row.hold, Rounding::up),
+              time(row.rest, Rounding::up),
               words(with_row(with_row(row.source, row.row), row.note))});
   }
   for (const RoastHold& row : tables.safety.roast_holds) {
     rows.add({words("roast hold"),
               words("whole meat roasts"),
-              fahrenheit_cell(row.at),
+              fahrenheit_cell(row.at, Rounding::up),
               duration_cell(row.hold.in(units::minute), Rounding::up),
               {},
               words(with_row(row.authority, row.row))});
@@ -134,7 +139,7 @@ void fill_safety(RowFilter& rows, const Tables& tables) {
   for (const SafetyLimit& row : tables.safety.limits) {
     rows.add({words("limit"),
               words(row.limit),
-              row.at ? fahrenheit_cell(*row.at) : Cell{},
+              row.temperature ? limit_cell(*row.temperature) : Cell{},
               time(row.within, Rounding::down),
               {},
               words(with_row(with_row(row.source, row.row), row.note))});
@@ -143,8 +148,9 @@ void fill_safety(RowFilter& rows, const Tables& tables) {
 
 void fill_times(RowFilter& rows, const Tables& tables) {
   for (const PublishedTime& row : tables.times) {
-    rows.add({words(row.kind), words(row.of), words(row.weight), words(row.at), words(row.time),
-              words(row.end), words(with_row(with_row(row.source, row.row), row.note))});
+    rows.add({words(std::string(name_of(row.kind))), words(row.of), words(row.weight),
+              words(row.at), words(row.time), words(row.end),
+              words(with_row(with_row(row.source, row.row), row.note))});
   }
 }
 

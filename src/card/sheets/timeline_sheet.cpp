@@ -54,14 +54,16 @@ std::string what(const TimelineEntry& entry) {
     case TimelineKind::method_step:
       return entry.text;
     case TimelineKind::oven_step: {
-      std::string text = "Oven " + fahrenheit_text(entry.oven->oven);
+      std::string text = "Oven " + fahrenheit_text(entry.oven->oven, Rounding::half_up);
       if (entry.oven->time)
         text += ", about " + duration_text(entry.oven->time->in(units::minute), Rounding::half_up);
-      if (entry.oven->until) text += ", until " + fahrenheit_text(*entry.oven->until) + " inside";
+      if (entry.oven->until)
+        text += ", until " + fahrenheit_text(*entry.oven->until, Rounding::up) + " inside";
       return text;
     }
     case TimelineKind::pull:
-      return entry.inside ? "Out of the oven at " + fahrenheit_text(*entry.inside) + " inside; rest"
+      return entry.inside ? "Out of the oven at " + fahrenheit_text(*entry.inside, Rounding::up) +
+                                " inside; rest"
                           : "Out of the oven";
     case TimelineKind::serve:
       return "SERVE";

@@ -51,6 +51,13 @@ Table trim_parts(const Worksheet& worksheet) {
                exact_weight_cell(line.weight, worksheet.weights), percent_cell(line.share, 2),
                valued ? card::money(per_weight, prices) : Cell{}, valued ? cells[i] : Cell{}});
   }
+  for (std::size_t i = 0; i < cells.size(); ++i) {
+    const Cell alone = card::money(result.lines[i].value, prices);
+    if (cells[i].text == alone.text) continue;
+    table.notes.push_back(result.lines[i].name + ": " +
+                          as_short_decimal(card::plain(values[i]), 4) + " is written " +
+                          cells[i].text + " here, so that the column adds up.");
+  }
   table.totals.push_back({words("as purchased"),
                           {},
                           exact_weight_cell(result.purchased, worksheet.weights),

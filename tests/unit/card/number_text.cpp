@@ -24,10 +24,14 @@ TEST_CASE("shares are written as per cent") {
 // 165 F and 145 F with their Celsius: United States Department of Agriculture, Food Safety and
 // Inspection Service, Safe Minimum Internal Temperature Chart (73.9 and 62.8, whole degrees here).
 TEST_CASE("temperatures are written on both scales") {
-  CHECK(fahrenheit_text(Temperature::fahrenheit(165)) == "165 \u00B0F (74 \u00B0C)");
-  CHECK(fahrenheit_text(Temperature::fahrenheit(145)) == "145 \u00B0F (63 \u00B0C)");
-  CHECK(celsius_text(Temperature::celsius(0)) == "0 \u00B0C (32 \u00B0F)");
-  CHECK(celsius_text(Temperature::celsius(-18)) == "-18 \u00B0C (0 \u00B0F)");
+  CHECK(fahrenheit_text(Temperature::fahrenheit(165), Rounding::up) == "165 \u00B0F (74 \u00B0C)");
+  // A minimum is never shown lower than it is, a maximum never higher.
+  CHECK(fahrenheit_text(Temperature::fahrenheit(145), Rounding::up) == "145 \u00B0F (63 \u00B0C)");
+  CHECK(fahrenheit_text(Temperature::fahrenheit(130), Rounding::up) == "130 \u00B0F (55 \u00B0C)");
+  CHECK(fahrenheit_text(Temperature::fahrenheit(45), Rounding::down) == "45 \u00B0F (7 \u00B0C)");
+  CHECK(celsius_text(Temperature::celsius(63), Rounding::up) == "63 \u00B0C (146 \u00B0F)");
+  CHECK(celsius_text(Temperature::celsius(0), Rounding::up) == "0 \u00B0C (32 \u00B0F)");
+  CHECK(celsius_text(Temperature::celsius(-18), Rounding::down) == "-18 \u00B0C (-1 \u00B0F)");
 }
 
 TEST_CASE("time spans are written in the units that a kitchen says") {
@@ -52,7 +56,7 @@ TEST_CASE("a cell's exact value is in the unit that it shows") {
   const Cell money = money_cell(Rational(12345), Currency("USD"));
   CHECK(money.text == "12,345.00 USD");
   CHECK(money.shown == "12345.00");
-  const Cell pull = fahrenheit_cell(Temperature::fahrenheit(130));
+  const Cell pull = fahrenheit_cell(Temperature::fahrenheit(130), Rounding::up);
   CHECK(pull.exact == Rational(130));
   CHECK(pull.shown == "130");
 }

@@ -40,7 +40,7 @@ TEST_CASE("a dish at the minimum, or of unknown food, is not called undercooked"
   TestKitchen kitchen = supper_kitchen();
   kitchen.book.recipes.at("roast lamb").oven[1].until = Temperature::fahrenheit(145);
   CHECK(notices_for(supper(), kitchen)[0].undercooked.empty());
-  kitchen.book.ingredients.at("lamb leg").safety.clear();
+  kitchen.book.ingredients.at("lamb leg").safety.reset();
   const auto notices = notices_for(supper(), kitchen);
   CHECK(notices[0].undercooked.empty());
   REQUIRE(notices[0].not_known.size() == 1);

@@ -46,6 +46,21 @@ TEST_CASE("a cut of one's own is of a kind that has a minimum temperature") {
   CHECK(ids("grounded") == Ids{"word-unknown"});
 }
 
+TEST_CASE("no minimum is taken for granted for a cut of one's own that does not say its kind") {
+  const auto kind_of = [](const std::string& said) {
+    SmallBook files(
+        Files{{"t.yaml", "tables: ours\ncuts:\n  - cut: goose, whole\n" + said +
+                             "    rungs: [{from: purchased, to: served, yield: 0.45, source: our "
+                             "test}]\n"}});
+    const auto book = files.read({"t.yaml"});
+    REQUIRE(book);
+    return book->tables.yields.cut("goose, whole").safety;
+  };
+  CHECK_FALSE(kind_of("").has_value());
+  CHECK(kind_of("    safety: Poultry\n") == FoodKind("poultry"));
+  CHECK(kind_of("    safety: none\n") == FoodKind::without_minimum());
+}
+
 TEST_CASE("a cut of one's own is bought in a way that says whether a bone is in it") {
   const auto ids = [](const std::string& bought) {
     return ids_of_tables(

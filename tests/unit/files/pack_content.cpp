@@ -13,7 +13,7 @@ namespace {
 
 struct Pack {
   Book book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
-  BookFile file{"larder.yaml", {}, "larder", true};
+  BookFile file{"larder.yaml", {}, FileKind::larder, true};
   ProblemList problems;
 
   std::string read(const std::string& text) {

@@ -12,7 +12,7 @@ namespace {
 
 Ingredient of_kind(const char* name, const char* kind) {
   Ingredient out = ingredient(name);
-  out.safety = kind;
+  out.safety = std::string(kind) == "none" ? FoodKind::without_minimum() : FoodKind(kind);
   return out;
 }
 
@@ -40,8 +40,8 @@ TEST_CASE("each kind of food is named once, with its ingredients") {
                   line("wings", "1 lb"), line("thighs", "2 lb")});
   const RecipeSafety safety = safety_of(recipe, kitchen().book);
   REQUIRE(safety.kinds.size() == 2);
-  CHECK(safety.kinds[0].key == "ground");
-  CHECK(safety.kinds[1].key == "poultry");
+  CHECK(safety.kinds[0].kind.key() == "ground");
+  CHECK(safety.kinds[1].kind.key() == "poultry");
   CHECK(safety.kinds[1].ingredients == Names{"thighs", "wings"});
   CHECK(safety.not_stated.empty());
   CHECK(!safety.not_known());
@@ -63,11 +63,11 @@ TEST_CASE("a pie is cooked to the minimum of its filling") {
   const Recipe pie = recipe_for("pie", 8, {line("filling", "2 lb"), line("flour", "1 lb")});
   const RecipeSafety safety = safety_of(until_140(pie), book.book);
   REQUIRE(safety.kinds.size() == 1);
-  CHECK(safety.kinds[0].key == "poultry");
+  CHECK(safety.kinds[0].kind.key() == "poultry");
   // Without a temperature inside, what is in the filling is no matter of this recipe.
   CHECK(safety_of(pie, book.book).kinds.empty());
   Recipe meat_pie = until_140(pie);
   meat_pie.lines.push_back(line("mince", "1 lb"));
   REQUIRE(safety_of(meat_pie, book.book).kinds.size() == 1);
-  CHECK(safety_of(meat_pie, book.book).kinds[0].key == "ground");
+  CHECK(safety_of(meat_pie, book.book).kinds[0].kind.key() == "ground");
 }

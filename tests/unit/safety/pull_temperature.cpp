@@ -9,7 +9,7 @@ using namespace platewright::test;
 namespace {
 
 PullCheck check(const char* key, int degrees, int rest_minutes = 20) {
-  return check_pull_temperature(key, Temperature::fahrenheit(degrees),
+  return check_pull_temperature(FoodKind(key), Temperature::fahrenheit(degrees),
                                 Duration::of(rest_minutes, units::minute), safety_rows());
 }
 
@@ -89,8 +89,8 @@ TEST_CASE("guests may choose eggs and rare whole cuts once they are told") {
 }
 
 TEST_CASE("without a rest no authority's rest is kept") {
-  const PullCheck result = check_pull_temperature("whole cut", Temperature::fahrenheit(150),
-                                                  std::nullopt, safety_rows());
+  const PullCheck result = check_pull_temperature(
+      FoodKind("whole cut"), Temperature::fahrenheit(150), std::nullopt, safety_rows());
   CHECK(!result.checks[0].rests_enough);
 }
 

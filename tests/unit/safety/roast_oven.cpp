@@ -27,7 +27,7 @@ Mass pounds(int count) {
 TEST_CASE("a small roast at 325 F meets the rule in a convection oven alone") {
   const RoastOvenCheck result = check({450, 325}, pounds(7));
   CHECK(result.under_ten_pounds);
-  CHECK(result.still.at == Temperature::fahrenheit(350));
+  CHECK(result.still.temperature->at == Temperature::fahrenheit(350));
   CHECK(!result.still_meets);
   CHECK(result.convection_meets);
   CHECK(!result.humid_meets);

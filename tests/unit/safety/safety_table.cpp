@@ -7,11 +7,11 @@ using namespace platewright;
 using namespace platewright::test;
 
 TEST_CASE("each authority's minimum is found by the kind of food") {
-  const auto rows = safety_rows().minimums_for("whole cut");
+  const auto rows = safety_rows().minimums_for(FoodKind("whole cut"));
   REQUIRE(rows.size() == 2);
   CHECK(rows[0].authority == "USDA FSIS");
   CHECK(rows[1].authority == "FDA Food Code 2022");
-  CHECK(safety_rows().minimums_for("cake").empty());
+  CHECK(safety_rows().minimums_for(FoodKind("cake")).empty());
 }
 
 TEST_CASE("between two rows of the step table the lower temperature's longer time holds") {
@@ -27,6 +27,6 @@ TEST_CASE("between two rows of the step table the lower temperature's longer tim
 }
 
 TEST_CASE("limits are found by key") {
-  CHECK(safety_rows().limit("hot holding")->at == Temperature::fahrenheit(135));
+  CHECK(safety_rows().limit("hot holding")->temperature->at == Temperature::fahrenheit(135));
   CHECK(!safety_rows().limit("hot holdings"));
 }

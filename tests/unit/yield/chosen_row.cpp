@@ -14,7 +14,7 @@ Cut cut(std::string name, const char* goods, const char* method, const Rational&
   return {std::move(name),
           {},
           "beef",
-          "whole cut",
+          FoodKind("whole cut"),
           "bone-in",
           "",
           Ladder({{Stage::purchased, to, yield, std::move(holds), method, {}, {}, false}}),

@@ -12,7 +12,7 @@ Cut cut(std::string name, std::vector<std::string> names, const Rational& yield)
   return {std::move(name),
           std::move(names),
           "lamb",
-          "whole cut",
+          FoodKind("whole cut"),
           "bone-in",
           "233",
           Ladder({{Stage::purchased, Stage::served, yield, {Loss::bone}, "", {}, {}, false}})};

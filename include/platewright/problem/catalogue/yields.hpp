@@ -93,23 +93,39 @@ inline Problem stage_missing(std::string_view wanted, std::string_view stages) {
                       "add a rung that reaches the stage, or ask for one that is there");
 }
 
-/// `kind` is cut, produce or grain; any other word stands for all rows of yields.
-inline Problem yield_name_unknown(std::string_view kind, std::string_view name, std::string help) {
-  std::string found = in_quotes(name);
-  std::string expected = "a name from the table of yields (" + std::string(kind) + ")";
-  if (help.empty()) {
-    help = "list the names with `platewright tables`, or give a yield of your own";
-  }
-  if (kind == "cut") {
-    return make_problem("cut-unknown", std::move(found), std::move(expected), std::move(help));
-  }
-  if (kind == "produce") {
-    return make_problem("produce-unknown", std::move(found), std::move(expected), std::move(help));
-  }
-  if (kind == "grain") {
-    return make_problem("grain-unknown", std::move(found), std::move(expected), std::move(help));
-  }
-  return make_problem("yield-unknown", std::move(found), std::move(expected), std::move(help));
+namespace detail {
+
+inline std::string name_from(std::string_view table) {
+  return "a name from the table of yields (" + std::string(table) + ")";
+}
+
+/// The help, or where to look if no name is near.
+inline std::string or_list(std::string help) {
+  if (!help.empty()) return help;
+  return "list the names with `platewright tables`, or give a yield of your own";
+}
+
+}  // namespace detail
+
+inline Problem cut_unknown(std::string_view name, std::string help) {
+  return make_problem("cut-unknown", in_quotes(name), detail::name_from("cut"),
+                      detail::or_list(std::move(help)));
+}
+
+inline Problem produce_unknown(std::string_view name, std::string help) {
+  return make_problem("produce-unknown", in_quotes(name), detail::name_from("produce"),
+                      detail::or_list(std::move(help)));
+}
+
+inline Problem grain_unknown(std::string_view name, std::string help) {
+  return make_problem("grain-unknown", in_quotes(name), detail::name_from("grain"),
+                      detail::or_list(std::move(help)));
+}
+
+/// Where the name may be of any of the tables.
+inline Problem yield_unknown(std::string_view name, std::string help) {
+  return make_problem("yield-unknown", in_quotes(name), detail::name_from("yield"),
+                      detail::or_list(std::move(help)));
 }
 
 inline Problem yield_name_twice(std::string_view name) {
