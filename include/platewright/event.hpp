@@ -20,5 +20,6 @@
 #include "platewright/event/price_movers.hpp"
 #include "platewright/event/price_spread.hpp"
 #include "platewright/event/production.hpp"
+#include "platewright/event/safety_warnings.hpp"
 #include "platewright/event/timeline.hpp"
 #include "platewright/event/walk_back.hpp"

@@ -20,6 +20,7 @@
 #include "platewright/recipe/scaling_rule.hpp"
 #include "platewright/recipe/spice_factor.hpp"
 #include "platewright/recipe/taken.hpp"
+#include "platewright/recipe/temperature_notices.hpp"
 #include "platewright/recipe/tested_amount.hpp"
 #include "platewright/recipe/vessel_fill.hpp"
 #include "platewright/recipe/written_amount.hpp"

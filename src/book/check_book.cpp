@@ -4,14 +4,14 @@
 
 #include <algorithm>
 
+#include "book/contradictions.hpp"
 #include "platewright/costing/bought_line.hpp"
 #include "platewright/costing/by_products.hpp"
+#include "platewright/event/safety_warnings.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
-#include "platewright/problem/catalogue/safety.hpp"
 #include "platewright/recipe/portions_by_yield.hpp"
-#include "platewright/recipe/recipe_safety.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 #include "platewright/yield/bought.hpp"
 
@@ -32,8 +32,11 @@ class BookCheck {
       check_bones(recipe);
     }
     check_by_products();
-    for (const auto& [name, recipe] : book_.recipes.recipes) check_safety(recipe);
+    for (const auto& [name, recipe] : book_.recipes.recipes) {
+      check_contradictions(recipe, book_, problems_);
+    }
     for (const Event& event : book_.events) check_menu(event);
+    check_safety();
     return std::move(problems_);
   }
 
@@ -91,8 +94,8 @@ class BookCheck {
     const PriceEntry* prices = book_.prices.find(ingredient.name);
     if (!amount.low() || prices == nullptr) return;
     for (const Purchase& purchase : prices->purchases) {
-      bought_for(*amount.low(), stage_of(line, ingredient),
-                 prepared(ingredient, line.preparation), purchase);
+      bought_for(*amount.low(), stage_of(line, ingredient), prepared(ingredient, line.preparation),
+                 purchase);
     }
   }
 
@@ -157,12 +160,20 @@ class BookCheck {
     }
   }
 
-  /// Meat can't be told from its name: where no line says what it is, the cook has to be told.
-  void check_safety(const Recipe& recipe) {
-    if (!pull_temperature(recipe)) return;
-    const RecipeSafety safety = safety_of(recipe, book_.recipes);
-    if (!safety.not_known()) return;
-    problems_.add(as_warning(at(problems::safety_not_stated(safety.not_stated), recipe.place)));
+  /// All that a sheet would warn of. Of a book with errors no sheet is made; what
+  /// else keeps an event from being planned is said when it is.
+  void check_safety() {
+    if (problems_.has_errors()) return;
+    const SafetyTable& table = book_.tables.safety;
+    problems_.add_all(safety_warnings(book_.recipes, table));
+    for (const Event& event : book_.events) {
+      try {
+        const Production production = plan_production(event, book_.recipes, book_.prices);
+        problems_.add_all(safety_warnings(event, production, book_.recipes, table));
+      } catch (const Failure&) {
+        continue;
+      }
+    }
   }
 
   void check_steps(const Recipe& recipe) {

@@ -271,6 +271,8 @@ void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
       program, "prices", "A supplier's CSV price list as a file of prices for the book", common);
   prices->add_option("file", parsed.prices.file, "the file that says how to read the list")
       ->required();
+  prices->add_flag("--good-rows", parsed.prices.good_rows,
+                   "take in the rows that can be read, and list the others");
   add_books(*prices, parsed.prices.books);
   CLI::App* timeline =
       add_command(program, "timeline", "The kitchen's clock, back from service", common);

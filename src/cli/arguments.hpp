@@ -149,6 +149,7 @@ struct OrderArguments {
 /// A supplier's list to take in.
 struct PricesArguments {
   std::string file;
+  bool good_rows = false;  ///< take in these, and list the others
   std::vector<std::string> books;
 };
 struct TimelineArguments {

@@ -51,9 +51,10 @@ std::vector<ScaledRecipe> batches_of(const Recipe& recipe, const CardArguments& 
 
 /// The card of one recipe at the size asked for.
 Result one_card(const CardArguments& arguments, const Book& as_written, const CardOptions& options,
-                unsigned width) {
+                unsigned width, ProblemList& problems) {
   const Event* event = as_written.events.empty() ? nullptr : &as_written.events.front();
-  const Book book = book_of(as_written, occasion_asked(arguments.prices, as_written, event));
+  const Book book =
+      book_of(as_written, occasion_asked(arguments.prices, as_written, event, problems));
   const Recipe& recipe = the_recipe(book, arguments.recipe, arguments.file);
   if (!arguments.batches.empty()) {
     return {batch_card(batches_of(recipe, arguments, book), book, options), {}, width};
@@ -77,8 +78,10 @@ const ScaledRecipe& scaled_in(const Production& production, const std::string& r
   throw Failure(problems::recipe_not_made(recipe));
 }
 
-Sheet planned_cards(const CardArguments& arguments, const Book& book, const CardOptions& options) {
-  const EventPlan plan = plan_asked(arguments.prices, book, the_event(book, arguments.file));
+Sheet planned_cards(const CardArguments& arguments, const Book& book, const CardOptions& options,
+                    ProblemList& problems) {
+  const EventPlan plan =
+      plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
   const Book planned = book_of(book, plan.occasion());
   if (arguments.recipe.empty()) {
     return event_cards(plan.event(), plan.production(), planned, options);
@@ -97,18 +100,19 @@ Result run(const CardArguments& arguments, const CommonOptions& common, ProblemL
                                                      : card_width;
   const bool sized = asks_a_size(arguments.scale) || !arguments.batches.empty();
   if (book.events.empty() || sized) {
-    Result result = one_card(arguments, book, options, width);
+    Result result = one_card(arguments, book, options, width, problems);
     say_changes(arguments.prices, *result.sheet);
     return result;
   }
-  Result result{planned_cards(arguments, book, options), {}, width};
+  Result result{planned_cards(arguments, book, options, problems), {}, width};
   say_changes(arguments.prices, *result.sheet);
   return result;
 }
 
 Result run(const TimelineArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const Book book = open_book({arguments.file}, problems);
-  const EventPlan plan = plan_asked(arguments.prices, book, the_event(book, arguments.file));
+  const EventPlan plan =
+      plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
   Result result{timeline_sheet(plan.event(), plan.timeline(book.tables.safety)), {}, 80};
   say_changes(arguments.prices, *result.sheet);
   return result;

@@ -150,7 +150,7 @@ Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& pr
   const Book book = open_book({arguments.file}, problems);
   const bool whole_event = !book.events.empty() && arguments.recipe.empty();
   const Event* event = book.events.empty() ? nullptr : &book.events.front();
-  Occasion occasion = occasion_asked(arguments.prices, book, event);
+  Occasion occasion = occasion_asked(arguments.prices, book, event, problems);
   Sheet sheet = whole_event ? planned_event_cost(arguments, std::move(occasion))
                             : recipe_cost(arguments, book, std::move(occasion), event);
   say_changes(arguments.prices, sheet);
@@ -167,7 +167,7 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
     return {answer(arguments, EventPlan(std::move(occasion)), book), {}, 80};
   }
   const Quote before = quote_of(occasion);
-  apply_changes(arguments.prices, book, occasion);
+  apply_changes(arguments.prices, book, occasion, problems);
   choose_offers(arguments.prices, occasion);
   if (!arguments.agreed_price.empty()) {
     occasion.event.terms.agreed_price = Money::of(
@@ -229,14 +229,14 @@ Result run(const OrderArguments& arguments, const CommonOptions&, ProblemList& p
   const Event& one = the_event(book, arguments.files.front());
   Sheet sheet(SheetKind::order);
   if (book.events.size() == 1) {
-    const EventPlan plan = plan_asked(arguments.prices, book, one);
+    const EventPlan plan = plan_asked(arguments.prices, book, one, problems);
     sheet = order_sheet({plan.event()}, plan.order(), plan.prices());
   } else {
     const auto earliest = std::min_element(book.events.begin(), book.events.end(),
                                            [](const Event& left, const Event& right) {
                                              return left.at && right.at && left.at < right.at;
                                            });
-    Occasion first = occasion_asked(arguments.prices, book, &*earliest);
+    Occasion first = occasion_asked(arguments.prices, book, &*earliest, problems);
     const auto events = events_asked(arguments.prices, book, first);
     const Order order = order_of_day(events, first.book, first.prices);
     sheet = order_sheet(events, order, first.prices);

@@ -57,6 +57,18 @@ void append(std::string& out, const char* label, const std::string& text) {
   out += "\n";
 }
 
+/// The first dozen of the lines that are like the one shown.
+std::string again_text(const std::vector<int>& lines) {
+  if (lines.empty()) return {};
+  constexpr std::size_t most = 12;
+  std::string out = lines.size() == 1 ? "on line " : "on lines ";
+  for (std::size_t i = 0; i < lines.size() && i < most; ++i) {
+    out += (i == 0 ? "" : ", ") + std::to_string(lines[i]);
+  }
+  if (lines.size() > most) out += " and " + std::to_string(lines.size() - most) + " more";
+  return out + ": " + std::to_string(lines.size() + 1) + " times in all";
+}
+
 }  // namespace
 
 std::string written(const Sheet& sheet, const CommonOptions& common, unsigned usual_width) {
@@ -116,6 +128,7 @@ std::string problem_text(const ProblemList& problems) {
     append(out, "        | ", source_line(problem.place));
     append(out, "in      ", problem.place.path);
     append(out, "found   ", problem.found);
+    append(out, "again   ", again_text(problem.again));
     append(out, "wanted  ", problem.expected);
     append(out, "do      ", problem.remedy);
   }

@@ -4,6 +4,7 @@
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/event/changes.hpp"
 #include "platewright/event/cheapest_offers.hpp"
+#include "platewright/event/safety_warnings.hpp"
 
 namespace platewright::cli {
 
@@ -17,7 +18,8 @@ PriceList prices_for(const PriceOptions& options, const Book& book, const Event*
   return options.round_unit_prices ? with_unit_prices_rounded(std::move(prices)) : prices;
 }
 
-void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion) {
+void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion,
+                   ProblemList& problems) {
   for (const std::string& text : options.changes) {
     from_argument("--price", [&] {
       change_price(occasion, read_price_change(text, book.tables.units, book.measures));
@@ -26,6 +28,7 @@ void apply_changes(const PriceOptions& options, const Book& book, Occasion& occa
   for (const std::string& text : options.swaps) {
     from_argument("--swap", [&] { swap_in(occasion, read_swap(text)); });
   }
+  problems.add_all(safety_warnings(occasion.book, book.tables.safety));
   if (options.guests.empty()) return;
   const Rational guests = number_above_zero("--guests", options.guests);
   from_argument("--guests", [&] { change_guests(occasion.event, guests); });
@@ -36,14 +39,16 @@ void choose_offers(const PriceOptions& options, Occasion& occasion) {
   occasion.prices = with_cheapest_offers({occasion.event}, occasion.book, occasion.prices);
 }
 
-Occasion occasion_asked(const PriceOptions& options, const Book& book, const Event* event) {
+Occasion occasion_asked(const PriceOptions& options, const Book& book, const Event* event,
+                        ProblemList& problems) {
   Occasion out{event == nullptr ? Event() : *event, book.recipes, prices_for(options, book, event)};
-  apply_changes(options, book, out);
+  apply_changes(options, book, out, problems);
   return out;
 }
 
-EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event& event) {
-  Occasion occasion = occasion_asked(options, book, &event);
+EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event& event,
+                     ProblemList& problems) {
+  Occasion occasion = occasion_asked(options, book, &event, problems);
   choose_offers(options, occasion);
   return EventPlan(std::move(occasion));
 }

@@ -7,24 +7,29 @@
 #include "platewright/book/book.hpp"
 #include "platewright/card/sheet.hpp"
 #include "platewright/event/event_plan.hpp"
+#include "platewright/problem/problem_list.hpp"
 
 namespace platewright::cli {
 
 /// The prices that count on the day asked for, or on the event's. Throws WrongArgument.
 PriceList prices_for(const PriceOptions& options, const Book& book, const Event* event);
 
-/// What is changed of an occasion: prices, swaps, guests. Throws WrongArgument.
-void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion);
+/// What is changed of an occasion: prices, swaps, guests. What the changed recipes have to be
+/// warned of joins the problems. Throws WrongArgument.
+void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion,
+                   ProblemList& problems);
 
 /// `--cheapest`: the offers by what the event makes it buy.
 void choose_offers(const PriceOptions& options, Occasion& occasion);
 
 /// The event, or no event, with the book's recipes and its prices, changed as asked; its offers are
 /// not chosen yet. Throws WrongArgument.
-Occasion occasion_asked(const PriceOptions& options, const Book& book, const Event* event);
+Occasion occasion_asked(const PriceOptions& options, const Book& book, const Event* event,
+                        ProblemList& problems);
 
 /// The plan of an event with all that the options ask. Throws Failure and WrongArgument.
-EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event& event);
+EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event& event,
+                     ProblemList& problems);
 
 /// The book with the recipes and the prices of an occasion, for the sheets.
 Book book_of(const Book& book, const Occasion& occasion);

@@ -91,13 +91,26 @@ class Loader {
     if (!kind) {
       const std::string first =
           root->entries.empty() ? std::string{} : root->entries.front().first.text;
-      problems_.add(at(problems::not_a_book(first), yaml::place_of(*root, plain)));
+      problems_.add(not_a_book_at(*root, first, plain));
       return false;
     }
     BookFile loaded{plain, std::move(*root), *kind, named_at == nullptr, MeasuringSystem::us};
     const bool whole = !is_broken_larder(loaded);
     files_.push_back(std::move(loaded));
     return whole;
+  }
+
+  /// `Recipe:`, `recpie:`: the key that comes nearest to one that says what a file is.
+  static Problem not_a_book_at(const yaml::Node& root, const std::string& first,
+                               const std::string& file) {
+    std::vector<std::string> kinds;
+    for (const FileKind kind : book_kinds) kinds.emplace_back(name_of(kind));
+    for (const auto& [key, value] : root.entries) {
+      const auto near = nearest_names(key.text, kinds, 1);
+      if (near.empty()) continue;
+      return at(problems::not_a_book(first, key.text, near.front()), yaml::place_of(key, file));
+    }
+    return at(problems::not_a_book(first), yaml::place_of(root, file));
   }
 
   /// A larder without its ingredients: they are not a map, which its reader reports.

@@ -145,8 +145,11 @@ void read_larder(const Reading& reading) {
   read_minimum_orders(top, reading);
   const yaml::Node* larder = top.find("larder");
   if (larder != nullptr && !larder->is_map()) {
-    reading.problems.add(at(problems::wrong_shape(yaml::shape_of(*larder), "a map of ingredients"),
-                            top.place(*larder, "larder")));
+    reading.problems.add(
+        at(problems::wrong_shape(yaml::shape_of(*larder), "a map of ingredients",
+                                 "write each ingredient without a dash, its name and a colon, and "
+                                 "what belongs to it below, 2 spaces further in"),
+           top.place(*larder, "larder")));
   } else if (larder != nullptr) {
     for (const auto& [name, node] : larder->entries) {
       const std::string path = "larder > " + in_quotes(name.text);

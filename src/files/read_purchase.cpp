@@ -6,7 +6,9 @@
 #include "files/reading.hpp"
 #include "platewright/costing/unit_price.hpp"
 #include "platewright/event/local_time.hpp"
+#include "platewright/number/write.hpp"
 #include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/contradictions.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 
@@ -21,13 +23,25 @@ bool is_per_unit_by_a_bar(std::string_view text) {
   return !after.empty() && std::isalpha(static_cast<unsigned char>(after.front())) != 0;
 }
 
+/// `piece: 9 lb, price: 5.40`: of a pound, most likely, and of the piece as it stands.
+void refuse_bare_price(const std::string& text, const Purchase& purchase) {
+  const bool weighed = purchase.content.dimension() == UnitDimension::mass;
+  if (!purchase.by_the_piece || !weighed) return;
+  throw Failure(problems::piece_price_bare(
+      text, as_short_decimal(purchase.content.number, 3) + " " + purchase.content.unit.name()));
+}
+
 /// `12.50` is for the pack; `8.95 per lb` is worked out for it.
 PricedSum price_from(const std::string& text, const Purchase& purchase, const Reading& reading,
                      const Ingredient& ingredient) {
   const SplitText parts = split_at(text, " per ");
   if (is_per_unit_by_a_bar(parts.before)) throw Failure(problems::price_malformed(text));
   PricedSum out = read_priced(parts.before, reading);
-  if (parts.after.empty()) return out;
+  if (purchase.by_the_piece && parts.after == "piece") return out;
+  if (parts.after.empty()) {
+    refuse_bare_price(text, purchase);
+    return out;
+  }
   const Amount unit = reading.amount("1 " + parts.after);
   const Amount& content = purchase.weighs && same_measure(purchase.weighs->unit, unit.unit)
                               ? *purchase.weighs

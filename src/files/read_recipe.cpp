@@ -1,5 +1,6 @@
 // A recipe's file.
 
+#include "files/line_suggestion.hpp"
 #include "files/reading.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
@@ -97,11 +98,23 @@ class RecipeReader {
 
   void read_lines() {
     if (top_.need("ingredients", "ingredients:\n  - garlic: 8 cloves, grated") == nullptr) return;
-    read_line_list(top_.list("ingredients"), "");
-    if (recipe_.lines.empty()) {
-      reading_.problems.add(at(problems::wrong_shape("no ingredients", "at least one line"),
-                               top_.place(*top_.find("ingredients"), "ingredients")));
+    const yaml::Node& lines = *top_.find("ingredients");
+    read_line_list(lines_of(top_, "ingredients"), "");
+    if (lines.is_nothing() || (lines.is_list() && lines.items.empty())) {
+      reading_.problems.add(at(problems::wrong_shape("no ingredients", "at least one line",
+                                                     "write, for example, `- garlic: 8 cloves`"),
+                               top_.place(lines, "ingredients")));
     }
+  }
+
+  /// Ingredients without dashes are the slip to be expected here.
+  const std::vector<yaml::Node>& lines_of(yaml::Fields& fields, std::string_view key) const {
+    const yaml::Node* node = fields.find(key);
+    if (node == nullptr || node->is_list()) return fields.list(key);
+    return fields.list(key, node->is_map()      ? with_dashes(*node)
+                            : node->is_scalar() ? "write each on a line of its own, as in `" +
+                                                      suggested_line(node->text, reading_) + "`"
+                                                : std::string());
   }
 
   void read_line_list(const std::vector<yaml::Node>& items, const std::string& part) {
@@ -112,7 +125,7 @@ class RecipeReader {
         yaml::Fields fields(item, reading_.context(), top_.path() + " > part");
         const auto name = fields.text("part");
         if (fields.need("lines", "lines:\n  - garlic: 8 cloves") != nullptr && name) {
-          read_line_list(fields.list("lines"), *name);
+          read_line_list(lines_of(fields, "lines"), *name);
         }
         fields.finish();
       } else {
@@ -123,6 +136,13 @@ class RecipeReader {
 
   void read_line(const yaml::Node& item, const std::string& part) {
     const std::string path = top_.path() + " > line " + std::to_string(recipe_.lines.size() + 1);
+    if (item.is_scalar()) {
+      reading_.problems.add(
+          at(problems::wrong_shape(in_quotes(item.text), "a name, a colon, a space and an amount",
+                                   "write `" + suggested_line(item.text, reading_) + "`"),
+             Place{reading_.file.file, item.line, item.column, path}));
+      return;
+    }
     yaml::Fields fields(item, reading_.context(), path);
     if (!item.is_map() || item.entries.empty()) return;
     const yaml::Node& name = item.entries.front().first;
@@ -134,8 +154,10 @@ class RecipeReader {
     fields.find(name.text);
     if (!amount.is_scalar()) {
       reading_.problems.add(at(
-          problems::wrong_shape(yaml::shape_of(amount), "an amount behind " + in_quotes(name.text)),
-          fields.place(amount, "amount")));
+          problems::wrong_shape(yaml::shape_of(amount), "an amount behind " + in_quotes(name.text),
+                                "write, for example, `- " + escaped(name.text) + ": 2 oz` or `- " +
+                                    escaped(name.text) + ": to taste`"),
+          fields.place(amount.is_nothing() ? name : amount, "amount")));
     } else {
       reading_.problems.attempt(fields.place(amount, "amount"),
                                 [&] { read_amount_and_preparation(amount.text, line); });

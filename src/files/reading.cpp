@@ -17,8 +17,13 @@ std::vector<TextPair> text_pairs(yaml::Fields& fields, std::string_view key) {
   const yaml::Node* node = fields.find(key);
   if (node == nullptr || node->is_nothing()) return out;
   if (!node->is_map()) {
-    fields.context().problems.add(at(problems::wrong_shape(yaml::shape_of(*node), "a map of keys"),
-                                     fields.place(*node, key)));
+    std::string remedy = "write each as `name: value`";
+    if (node->is_scalar() && key == "guests") {
+      remedy = "write `guests: {adults: " + escaped(node->text) + "}`";
+    }
+    fields.context().problems.add(
+        at(problems::wrong_shape(yaml::shape_of(*node), "a map of keys", std::move(remedy)),
+           fields.place(*node, key)));
     return out;
   }
   for (const auto& [name, value] : node->entries) {

@@ -46,21 +46,30 @@ std::optional<char> other_separator(std::string_view list, char stated) {
 /// Turns the rows of one list into offers.
 class ListTaker {
  public:
-  ListTaker(const PriceListHeader& header, const csv::Table& table, const Reading& reading)
-      : header_(header), table_(table), reading_(reading) {}
+  ListTaker(const PriceListHeader& header, const csv::Table& table, const Reading& reading,
+            BadRows bad_rows, const ProblemList& of_table)
+      : header_(header), table_(table), reading_(reading), bad_rows_(bad_rows) {
+    for (const Problem& problem : of_table.all()) {
+      if (problem.id == problems::csv_heading_row({}).id) continue;
+      leave_out(problem.place.line, problem.found);
+      for (const int line : problem.again) leave_out(line, problem.found);
+    }
+  }
 
   TakenPrices take() {
     TakenPrices out;
     find_columns();
     if (reading_.problems.has_errors()) return out;
-    for (const csv::Record& record : table_.records) take_row(record, out);
+    for (const csv::Record& record : table_.records) try_row(record, out);
+    out.bad = bad_;
     if (out.taken == 0 && !reading_.problems.has_errors()) {
       reading_.problems.add(at(problems::price_list_nothing_taken(header_.csv_file),
                                Place{header_.csv_file, 1, 1, {}}));
     }
     out.text = "# From " + std::filesystem::path(header_.csv_file).filename().string() + "\n" +
                "prices: " + yaml_text(header_.supplier) + "\ncurrency: " + header_.currency +
-               "\non: " + header_.day + "\n" + rates_text() + "offers:\n" + offers_text();
+               "\non: " + header_.day + "\n" + rates_text() + left_out_ + "offers:\n" +
+               offers_text();
     return out;
   }
 
@@ -102,27 +111,40 @@ class ListTaker {
     return reading_.book.recipes.find_ingredient(item) != nullptr ? item : std::string();
   }
 
-  void take_row(const csv::Record& record, TakenPrices& out) {
+  /// A row by itself, so that what is wrong with it stops no other.
+  void try_row(const csv::Record& record, TakenPrices& out) {
+    ProblemList own;
+    take_row(record, own, out);
+    const bool left_out = own.has_errors() && bad_rows_ == BadRows::left_out;
+    if (left_out) {
+      leave_out(record.fields.front().line,
+                field(record, "item")->text + ": " + own.all().front().found);
+    }
+    for (const Problem& problem : own.all()) {
+      reading_.problems.add(left_out ? as_warning(problem) : problem);
+    }
+  }
+
+  void take_row(const csv::Record& record, ProblemList& problems, TakenPrices& out) {
     const csv::Field& item = *field(record, "item");
     const std::string name = name_of(item.text);
     if (name.empty()) {
       ++out.unmatched;
-      reading_.problems.add(
+      problems.add(
           as_warning(at(problems::price_list_row_unmatched(item.text), place_of(item, "item"))));
       return;
     }
     const csv::Field& price = *field(record, "price");
     if (price.text.find_first_of("0123456789") == std::string::npos) {
       ++out.unmatched;
-      reading_.problems.add(
-          as_warning(at(problems::price_list_row_without_price(item.text, price.text),
-                        place_of(price, "price"))));
+      problems.add(as_warning(at(problems::price_list_row_without_price(item.text, price.text),
+                                 place_of(price, "price"))));
       return;
     }
-    reading_.problems.attempt(place_of(item, "item"), [&] {
+    problems.attempt(place_of(item, "item"), [&] {
       const Ingredient& ingredient = reading_.book.recipes.ingredient(name);
       const yaml::Node offer = offer_of(record);
-      const Purchase purchase = checked_offer(offer, ingredient);
+      const Purchase purchase = checked_offer(offer, ingredient, problems);
       if (!taken_.insert({name, purchase.pack_text}).second) {
         throw Failure(problems::name_twice("row for the ingredient and pack",
                                            name + ", " + purchase.pack_text, header_.csv_file));
@@ -130,6 +152,11 @@ class ListTaker {
       offers_[name].push_back(offer_text(offer));
       ++out.taken;
     });
+  }
+
+  void leave_out(int line, const std::string& why) {
+    ++bad_;
+    left_out_ += "# Left out: line " + std::to_string(line) + ", " + escaped(why) + "\n";
   }
 
   static std::string offer_text(const yaml::Node& offer) {
@@ -204,14 +231,18 @@ class ListTaker {
   }
 
   /// As a larder's reader takes it, or its problems.
-  Purchase checked_offer(const yaml::Node& offer, const Ingredient& ingredient) const {
-    yaml::Fields fields(offer, {header_.csv_file, reading_.problems}, in_quotes(ingredient.name));
-    return read_purchase(fields, reading_, ingredient);
+  Purchase checked_offer(const yaml::Node& offer, const Ingredient& ingredient,
+                         ProblemList& problems) const {
+    yaml::Fields fields(offer, {header_.csv_file, problems}, in_quotes(ingredient.name));
+    return read_purchase(fields, Reading{reading_.file, reading_.book, problems}, ingredient);
   }
 
   const PriceListHeader& header_;
   const csv::Table& table_;
   const Reading& reading_;
+  BadRows bad_rows_;
+  std::size_t bad_ = 0;
+  std::string left_out_;  ///< a remark for each bad row
   std::map<std::string, std::size_t> positions_;
   std::set<std::pair<std::string, std::string>> taken_;
   std::map<std::string, std::vector<std::string>> offers_;
@@ -221,7 +252,7 @@ class ListTaker {
 }  // namespace reading
 
 std::optional<TakenPrices> take_in_prices(const std::string& header_file, const Book& book,
-                                          ProblemList& problems) {
+                                          ProblemList& problems, BadRows bad_rows) {
   using namespace reading;
   const auto text = yaml::read_file(header_file, problems);
   if (!text) return std::nullopt;
@@ -247,9 +278,12 @@ std::optional<TakenPrices> take_in_prices(const std::string& header_file, const 
            Place{header.csv_file, 1, 1, {}}));
     return std::nullopt;
   }
-  const auto table = csv::read_csv(*list, header.csv_file, header.separator, problems);
+  ProblemList of_table;
+  const auto table = csv::read_csv(*list, header.csv_file, header.separator, of_table, bad_rows);
+  problems.add_all(of_table);
   if (!table) return std::nullopt;
-  TakenPrices taken = ListTaker(header, *table, Reading{file, own, problems}).take();
+  TakenPrices taken =
+      ListTaker(header, *table, Reading{file, own, problems}, bad_rows, of_table).take();
   if (problems.has_errors()) return std::nullopt;
   return taken;
 }

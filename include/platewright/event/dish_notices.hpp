@@ -2,6 +2,7 @@
 // What guests are told of each dish before they eat it: allergens, and food that is undercooked.
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 #include <string>
 #include <utility>
@@ -10,22 +11,9 @@
 #include "platewright/event/event.hpp"
 #include "platewright/event/production.hpp"
 #include "platewright/recipe/recipe_allergens.hpp"
-#include "platewright/recipe/recipe_safety.hpp"
-#include "platewright/safety/pull_temperature.hpp"
+#include "platewright/recipe/temperature_notices.hpp"
 
 namespace platewright {
-
-/// Ingredients of one kind that come out of the oven below its minimum.
-struct UndercookedFood {
-  std::vector<std::string> ingredients;
-  PullCheck check;
-};
-
-/// A temperature inside of which no one can say whether it is enough.
-struct UnknownMinimum {
-  std::vector<std::string> ingredients;
-  Temperature pull = Temperature::celsius(0);
-};
 
 struct DishNotice {
   std::string dish;
@@ -33,22 +21,6 @@ struct DishNotice {
   std::vector<UndercookedFood> undercooked;
   std::vector<UnknownMinimum> not_known;
 };
-
-namespace detail {
-
-inline void add_temperatures(const Recipe& recipe, const RecipeBook& book, const SafetyTable& table,
-                             DishNotice& out) {
-  const auto pull = pull_temperature(recipe);
-  if (!pull) return;
-  const RecipeSafety safety = safety_of(recipe, book);
-  if (safety.not_known()) out.not_known.push_back({safety.not_stated, *pull});
-  for (const FoodOfKind& food : safety.kinds) {
-    PullCheck check = check_pull_temperature(food.kind, *pull, recipe.rest, table);
-    if (check.cook_to) out.undercooked.push_back({food.ingredients, std::move(check)});
-  }
-}
-
-}  // namespace detail
 
 /// One notice for each dish of the menu, with all that it is made of. Undercooked is what FDA Food
 /// Code 2022, 3-603.11, wants told: animal food below its minimum, also where a hold that no plan
@@ -68,7 +40,11 @@ inline std::vector<DishNotice> dish_notices(const Event& event, const RecipeBook
     std::vector<std::string> made;
     detail::append_makers_first(book, line.recipe, seen, made);
     for (const std::string& name : made) {
-      detail::add_temperatures(book.recipe(name), book, safety, notice);
+      TemperatureNotices found = temperature_notices(book.recipe(name), book, safety);
+      std::move(found.undercooked.begin(), found.undercooked.end(),
+                std::back_inserter(notice.undercooked));
+      std::move(found.not_known.begin(), found.not_known.end(),
+                std::back_inserter(notice.not_known));
     }
     out.push_back(std::move(notice));
   }

@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 #include "platewright/problem/place.hpp"
 
@@ -21,6 +22,8 @@ struct Problem {
   std::string found;
   std::string expected;
   std::string remedy;
+  /// Further lines of the same file where the very same is wrong.
+  std::vector<int> again = {};
 
   friend bool operator==(const Problem&, const Problem&) = default;
 };
@@ -28,8 +31,16 @@ struct Problem {
 /// The common shape behind every function of the catalogue.
 inline Problem make_problem(std::string_view id, std::string found, std::string expected,
                             std::string remedy) {
-  return Problem{std::string(id),  Severity::error,     Place{},
-                 std::move(found), std::move(expected), std::move(remedy)};
+  return Problem{std::string(id),     Severity::error,   Place{}, std::move(found),
+                 std::move(expected), std::move(remedy), {}};
+}
+
+/// Whether two problems of one file say the same, wherever they stand in it: one name that is wrong
+/// on many lines is one problem.
+inline bool say_the_same(const Problem& left, const Problem& right) {
+  return left.id == right.id && left.severity == right.severity &&
+         left.place.file == right.place.file && left.found == right.found &&
+         left.expected == right.expected && left.remedy == right.remedy;
 }
 
 /// The same problem as a warning.

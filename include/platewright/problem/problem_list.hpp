@@ -11,7 +11,8 @@
 
 namespace platewright {
 
-/// Collects problems so that one run reports all of them and not the first alone. Holds at most
+/// Collects problems so that one run reports all of them and not the first alone. What is wrong in
+/// the same words on several lines of a file is one problem, which counts its lines. Holds at most
 /// `limit` problems: a broken file must not print a million lines. An error takes the place of a
 /// warning where the list is full.
 class ProblemList {
@@ -19,7 +20,10 @@ class ProblemList {
   explicit ProblemList(std::size_t limit = 200) : limit_(limit) {}
 
   void add(Problem problem) {
-    if (std::find(problems_.begin(), problems_.end(), problem) != problems_.end()) return;
+    const auto same = std::find_if(problems_.begin(), problems_.end(), [&](const Problem& known) {
+      return say_the_same(known, problem);
+    });
+    if (same != problems_.end()) return add_lines(*same, problem);
     const bool error = problem.severity == Severity::error;
     has_errors_ = has_errors_ || error;
     if (problems_.size() >= limit_) {
@@ -57,6 +61,17 @@ class ProblemList {
   std::size_t left_out() const { return left_out_; }
 
  private:
+  static void add_lines(Problem& known, const Problem& problem) {
+    std::vector<int> lines = problem.again;
+    lines.insert(lines.begin(), problem.place.line);
+    for (const int line : lines) {
+      const bool there =
+          line == known.place.line ||
+          std::find(known.again.begin(), known.again.end(), line) != known.again.end();
+      if (!there) known.again.push_back(line);
+    }
+  }
+
   /// Makes room for an error, which must not be hidden by warnings that came before it.
   bool drop_last_warning() {
     const auto is_warning = [](const Problem& problem) {

@@ -46,7 +46,9 @@ struct RecipeBook {
     std::vector<std::string> names;
     for (const auto& [other, ingredient] : ingredients) names.push_back(other);
     for (const auto& [other, recipe] : recipes) names.push_back(other);
-    throw Failure(problems::name_unknown("ingredient", name, names, "add it to the larder"));
+    throw Failure(problems::name_unknown("ingredient", name, names,
+                                         "add it to the larder, or name the file that holds it, "
+                                         "as in `with: [larder.yaml]`"));
   }
 
   /// What a line's name stands for: a recipe, or else an ingredient. Null where it is the other, or

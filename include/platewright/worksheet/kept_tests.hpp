@@ -64,6 +64,13 @@ inline std::vector<Loss> losses_between(Stage from, Stage to) {
   return out;
 }
 
+/// One piece that grew is a slip, also where the average of all pieces hides it.
+inline void check_trial(const Trial& trial, const Rung& rung) {
+  Rung own = rung;
+  own.yield = trial.out / trial.in;
+  check_meat_yield(own);
+}
+
 }  // namespace detail
 
 /// Works out every step. Throws Failure for fewer than two stages or stages out of order, no
@@ -97,6 +104,7 @@ inline KeptResult work_out(const KeptTests& tests) {
         std::find(holds.begin(), holds.end(), Loss::cooking) != holds.end()) {
       kept.rung.holds.push_back(Loss::water_taken_up);
     }
+    for (const Trial& trial : trials) detail::check_trial(trial, kept.rung);
     check_meat_yield(kept.rung);
     rungs.push_back(kept.rung);
     out.rungs.push_back(std::move(kept));

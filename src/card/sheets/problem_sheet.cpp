@@ -36,22 +36,22 @@ Sheet problem_sheet(const ProblemList& problems, const std::vector<std::string>&
   sheet.add(std::move(facts));
   if (!single.empty()) sheet.add(single_files(single));
   if (problems.all().empty()) return sheet;
-  Table table{
-      "problems",
-      "",
-      {words_column("id", "Id"), words_column("severity", "Severity"), words_column("file", "File"),
-       figures_column("line", "Line"), figures_column("column", "Column"),
-       words_column("path", "In the book"), words_column("found", "Found"),
-       words_column("expected", "Wanted"), words_column("remedy", "Do")},
-      {},
-      {},
-      {}};
+  Table table{"problems",
+              "",
+              {words_column("id", "Id"), words_column("severity", "Severity"),
+               words_column("file", "File"), figures_column("line", "Line"),
+               figures_column("column", "Column"), figures_column("times", "Times"),
+               words_column("path", "In the book"), words_column("found", "Found"),
+               words_column("expected", "Wanted"), words_column("remedy", "Do")},
+              {},
+              {},
+              {}};
   for (const Problem& problem : problems.all()) {
     table.add({words(problem.id),
                words(problem.severity == Severity::error ? "problem" : "warning"),
                words(problem.place.file), number(problem.place.line), number(problem.place.column),
-               words(problem.place.path), words(problem.found), words(problem.expected),
-               words(problem.remedy)});
+               number(problem.again.size() + 1), words(problem.place.path), words(problem.found),
+               words(problem.expected), words(problem.remedy)});
   }
   sheet.add(std::move(table));
   return sheet;

@@ -1,5 +1,6 @@
 #include "csv/read_csv.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <utility>
 
@@ -33,6 +34,11 @@ class Reader {
     return text_[position_] == '\n' || text_.compare(position_, 2, "\r\n") == 0;
   }
 
+  void report(const Problem& problem, const Place& place) {
+    misquoted_ = true;
+    problems_.add(at(problem, place));
+  }
+
   void next_line() {
     if (position_ < text_.size() && text_[position_] == '\r') ++position_;
     if (position_ < text_.size()) ++position_;
@@ -49,6 +55,7 @@ class Reader {
         continue;
       }
       next_line();
+      out.misquoted = std::exchange(misquoted_, false);
       return out;
     }
   }
@@ -66,7 +73,7 @@ class Reader {
 
   void read_plain(Field& out) {
     while (!at_line_end() && text_[position_] != separator_) {
-      if (text_[position_] == '"') problems_.add(at(problems::csv_stray_quote(), here()));
+      if (text_[position_] == '"') report(problems::csv_stray_quote(), here());
       out.text += text_[position_++];
     }
   }
@@ -83,12 +90,12 @@ class Reader {
       line_start_ = position_ + 1;
     }
     if (position_ >= text_.size()) {
-      problems_.add(at(problems::csv_quote_not_closed(), place));
+      report(problems::csv_quote_not_closed(), place);
       return;
     }
     ++position_;
     if (at_line_end() || text_[position_] == separator_) return;
-    problems_.add(at(problems::csv_stray_quote(), here()));
+    report(problems::csv_stray_quote(), here());
     while (!at_line_end() && text_[position_] != separator_) ++position_;
   }
 
@@ -99,33 +106,54 @@ class Reader {
   std::size_t position_ = 0;
   std::size_t line_start_ = 0;
   int line_ = 1;
+  bool misquoted_ = false;  ///< the record that is being read
 };
 
 }  // namespace
 
-std::optional<Table> read_csv(const std::string& text, const std::string& file, char separator,
-                              ProblemList& problems) {
-  ProblemList found;
-  std::vector<Record> records = Reader(text, file, separator, found).read();
-  if (records.empty()) found.add(at(problems::csv_empty(), Place{file, 1, 1, {}}));
-  const bool well_quoted = !found.has_errors();
+namespace {
+
+/// Whether a field runs on to the end of the text: which rows it swallowed can't be told.
+bool is_never_closed(const ProblemList& problems) {
+  return std::any_of(problems.all().begin(), problems.all().end(), [](const Problem& problem) {
+    return problem.id == problems::csv_quote_not_closed().id;
+  });
+}
+
+/// Says what is wrong with records of another length than the header's.
+void check_lengths(const std::vector<Record>& records, const std::string& file, bool well_quoted,
+                   ProblemList& found) {
   for (const Record& record : records) {
     const std::size_t wanted = records.front().fields.size();
     if (record.fields.size() == wanted) continue;
+    const Field& first = record.fields.front();
     if (record.fields.size() == 1 && well_quoted) {
-      const Field& heading = record.fields.front();
-      found.add(as_warning(at(problems::csv_heading_row(heading.text),
-                              Place{file, heading.line, heading.column, {}})));
-      continue;
+      found.add(as_warning(
+          at(problems::csv_heading_row(first.text), Place{file, first.line, first.column, {}})));
+    } else {
+      found.add(at(problems::csv_field_count(record.fields.size(), wanted),
+                   Place{file, first.line, 1, {}}));
     }
-    found.add(at(problems::csv_field_count(record.fields.size(), wanted),
-                 Place{file, record.fields.front().line, 1, {}}));
   }
-  for (const Problem& problem : found.all()) problems.add(problem);
-  if (found.has_errors()) return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Table> read_csv(const std::string& text, const std::string& file, char separator,
+                              ProblemList& problems, BadRows bad_rows) {
+  ProblemList found;
+  std::vector<Record> records = Reader(text, file, separator, found).read();
+  if (records.empty()) found.add(at(problems::csv_empty(), Place{file, 1, 1, {}}));
+  const bool broken = records.empty() || records.front().misquoted || is_never_closed(found);
+  check_lengths(records, file, !found.has_errors(), found);
+  const bool left_out = bad_rows == BadRows::left_out && !broken;
+  for (const Problem& problem : found.all()) {
+    problems.add(left_out ? as_warning(problem) : problem);
+  }
+  if (found.has_errors() && !left_out) return std::nullopt;
   Table out{std::move(records.front()), {}};
   for (std::size_t i = 1; i < records.size(); ++i) {
-    if (records[i].fields.size() == out.header.fields.size()) {
+    if (records[i].fields.size() == out.header.fields.size() && !records[i].misquoted) {
       out.records.push_back(std::move(records[i]));
     }
   }

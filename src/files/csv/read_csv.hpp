@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/files/take_in_prices.hpp"
 #include "platewright/problem/problem_list.hpp"
 
 namespace platewright::csv {
@@ -18,6 +19,7 @@ struct Field {
 /// One record of as many fields as the header.
 struct Record {
   std::vector<Field> fields;
+  bool misquoted = false;
 };
 
 /// The header and the records below it.
@@ -30,8 +32,10 @@ struct Table {
 /// marks may hold all of these and doubled quotation marks. A byte order mark in front is left out,
 /// empty lines are skipped, and so are headings between the rows: one field alone, with a warning.
 /// Every stray quotation mark, unclosed field and record of another length
-/// than the header's is reported at its place in `file`; then there is no table.
+/// than the header's is reported at its place in `file`; then there is no table, unless such rows
+/// are left out: they are warnings then, and only a field that is never closed or a broken header
+/// leaves no table.
 std::optional<Table> read_csv(const std::string& text, const std::string& file, char separator,
-                              ProblemList& problems);
+                              ProblemList& problems, BadRows bad_rows = BadRows::refused);
 
 }  // namespace platewright::csv

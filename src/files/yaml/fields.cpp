@@ -16,6 +16,24 @@ bool are_parts_of_a_number(std::string_view left, std::string_view right) {
   return !left.empty() && is_digit(left.back()) && !right.empty() && is_digit(right.front());
 }
 
+/// The value that stands where a list is wanted, as its first item.
+std::string list_of_one(std::string_view key, const Node& node) {
+  const Node* first = &node;
+  std::string item = "- ";
+  if (node.is_map() && !node.entries.empty()) {
+    item += escaped(node.entries.front().first.text) + ": ";
+    first = &node.entries.front().second;
+  }
+  if (!first->is_scalar() || first->text.size() > 60) return "begin each item with a dash";
+  return "begin each item with a dash, as in\n" + std::string(key) + ":\n  " + item +
+         escaped(first->text);
+}
+
+/// `{from: Smith, the butcher}` is to YAML a key `the butcher` without a value, on the same line.
+bool are_parts_of_a_text(const Node& value, const Node& key) {
+  return value.is_scalar() && !value.quoted && value.line == key.line;
+}
+
 }  // namespace
 
 std::string shape_of(const Node& node) {
@@ -114,23 +132,33 @@ std::vector<std::string> Fields::texts(std::string_view key) {
   return out;
 }
 
-const std::vector<Node>& Fields::list(std::string_view key) {
+const std::vector<Node>& Fields::list(std::string_view key, std::string remedy) {
   static const std::vector<Node> none;
   const Node* node = find(key);
   if (node == nullptr || node->is_nothing()) return none;
   if (node->is_list()) return node->items;
-  report(problems::wrong_shape(shape_of(*node), "a list"), *node, key);
+  if (remedy.empty()) remedy = list_of_one(key, *node);
+  report(problems::wrong_shape(shape_of(*node), "a list", std::move(remedy)), *node, key);
   return none;
 }
 
 void Fields::finish(bool read_to_its_end) {
-  const Node* before = nullptr;
-  for (const auto& [name, value] : node_.entries) {
-    const Node* const last = std::exchange(before, &value);
+  const std::pair<Node, Node>* before = nullptr;
+  for (const auto& entry : node_.entries) {
+    const auto* const last = std::exchange(before, &entry);
+    const auto& [name, value] = entry;
     if (std::find(known_.begin(), known_.end(), name.text) != known_.end()) continue;
-    if (value.is_nothing() && last != nullptr && are_parts_of_a_number(last->text, name.text)) {
-      report(problems::number_has_comma(last->text + "," + name.text), *last, {});
-      continue;
+    if (value.is_nothing() && last != nullptr) {
+      const auto& [last_key, last_value] = *last;
+      if (are_parts_of_a_number(last_value.text, name.text)) {
+        report(problems::number_has_comma(last_value.text + "," + name.text), last_value, {});
+        continue;
+      }
+      if (are_parts_of_a_text(last_value, name)) {
+        report(problems::comma_in_braces(last_key.text, last_value.text, name.text), last_value,
+               last_key.text);
+        continue;
+      }
     }
     if (!read_to_its_end && nearest_names(name.text, known_).empty()) continue;
     report(problems::key_unknown(name.text, known_), name, name.text);

@@ -42,8 +42,9 @@ class Fields {
   std::optional<Rational> share(std::string_view key);
   /// A list of texts; a single text is a list of one.
   std::vector<std::string> texts(std::string_view key);
-  /// A list; nothing there is an empty list.
-  const std::vector<Node>& list(std::string_view key);
+  /// A list; nothing there is an empty list. `remedy` says what to write for another shape; without
+  /// it, how the value found becomes a list of one.
+  const std::vector<Node>& list(std::string_view key, std::string remedy = {});
 
   /// Runs `read` on the text of `key` if it is there; a Failure is kept at the value's place.
   template <class Result>

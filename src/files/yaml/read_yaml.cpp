@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "platewright/problem/catalogue/files.hpp"
+#include "yaml/line_slips.hpp"
 #include "yaml/sound_text.hpp"
 
 namespace platewright::yaml {
@@ -269,8 +270,16 @@ std::optional<Node> read_yaml(std::string_view text, const std::string& file, Pr
   } catch (const YAML::Exception& error) {
     // What the remark took away may have closed a list or a map.
     if (builder.lost_a_remark()) return std::nullopt;
-    problems.add(at(problems::not_yaml(error.msg),
-                    Place{file, error.mark.line + 1, error.mark.column + 1, {}}));
+    const int line = error.mark.line + 1;
+    const int column = error.mark.column + 1;
+    const auto slip = slip_before(text, file, line);
+    problems.add(slip ? *slip
+                      : at(problems::not_yaml("this is not YAML here: " + error.msg),
+                           Place{file, line, column, {}}));
+    return std::nullopt;
+  }
+  if (const auto slip = quote_over_lines(text, file)) {
+    problems.add(*slip);
     return std::nullopt;
   }
   return builder.take_root();

@@ -35,7 +35,8 @@ TEST_CASE("packs as they are sold") {
   CHECK(amount_text(purchase_of("pack: 6 x 2.5 kg, price: 1").content) == "15 kg");
   CHECK(amount_text(purchase_of("pack: 1 bunch, weighs: 2 oz, price: 1").content) == "1 bunch");
   CHECK(purchase_of("pack: 30, price: 1").content.unit.name() == "each");
-  const Purchase piece = purchase_of("piece: 7.5 lb, spread: 0.6 lb, price: 1, days: 3, from: a");
+  const Purchase piece =
+      purchase_of("piece: 7.5 lb, spread: 0.6 lb, price: 1 per piece, days: 3, from: a");
   CHECK(piece.by_the_piece);
   CHECK(piece.days == 3);
   CHECK(piece.supplier == "a");

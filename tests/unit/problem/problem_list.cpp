@@ -24,11 +24,33 @@ TEST_CASE("problems stand in the order they were met, each once") {
   CHECK(list.all()[0].found == "\"2\"");
 }
 
-TEST_CASE("one problem at two places is two problems") {
+TEST_CASE("one problem on several lines of a file is one, which counts them") {
+  ProblemList list;
+  list.add(at(numbered(1), Place{"a.yaml", 1, 1, "line 1"}));
+  list.add(at(numbered(1), Place{"a.yaml", 2, 1, "line 2"}));
+  list.add(at(numbered(1), Place{"a.yaml", 2, 1, "line 2"}));
+  list.add(at(numbered(1), Place{"a.yaml", 5, 1, "line 5"}));
+  REQUIRE(list.all().size() == 1);
+  CHECK(list.all()[0].place.line == 1);
+  CHECK(list.all()[0].again == std::vector<int>{2, 5});
+}
+
+TEST_CASE("one problem in two files is two problems, as are a warning and an error") {
   ProblemList list;
   list.add(at(numbered(1), Place{"a.yaml", 1, 1, {}}));
-  list.add(at(numbered(1), Place{"a.yaml", 2, 1, {}}));
-  CHECK(list.all().size() == 2);
+  list.add(at(numbered(1), Place{"b.yaml", 1, 1, {}}));
+  list.add(as_warning(at(numbered(1), Place{"b.yaml", 1, 1, {}})));
+  CHECK(list.all().size() == 3);
+}
+
+TEST_CASE("a problem that counts its lines is counted whole in another list") {
+  ProblemList first;
+  for (int line = 1; line <= 4; ++line) first.add(at(numbered(1), Place{"a.yaml", line, 1, {}}));
+  ProblemList second;
+  second.add(at(numbered(1), Place{"a.yaml", 9, 1, {}}));
+  second.add_all(first);
+  REQUIRE(second.all().size() == 1);
+  CHECK(second.all()[0].again == std::vector<int>{1, 2, 3, 4});
 }
 
 TEST_CASE("a full list counts what it leaves out") {

@@ -52,7 +52,8 @@ inline Problem word_unknown(std::string_view what, std::string_view word,
 inline Problem name_unknown(std::string_view what, std::string_view name,
                             const std::vector<std::string>& known, std::string_view otherwise) {
   std::string remedy = did_you_mean(name, known);
-  if (remedy.empty()) remedy = otherwise;
+  if (!remedy.empty()) remedy += " If not, ";
+  remedy += otherwise;
   return make_problem("name-unknown", "no " + std::string(what) + " called " + in_quotes(name),
                       std::string(what) + " that is there, by its name", std::move(remedy));
 }
@@ -64,11 +65,30 @@ inline Problem name_twice(std::string_view what, std::string_view name, std::str
                       "each name once", "rename one of the two, or take it out");
 }
 
-inline Problem not_a_book(std::string_view first_key) {
+/// `nearest` is the key of the file that looks most like one of those, and `meant` that one.
+inline Problem not_a_book(std::string_view first_key, std::string_view nearest = {},
+                          std::string_view meant = {}) {
+  std::string remedy =
+      "say what the file is; the README shows one of each. Worksheets, trials and price lists are "
+      "read by commands of their own";
+  if (!nearest.empty()) {
+    remedy = "write `" + std::string(meant) + ":` for `" + std::string(nearest) +
+             ":`; keys are in small letters";
+  }
   return make_problem("not-a-book", "a file that begins with the key " + in_quotes(first_key),
                       "one of the keys \"recipe\", \"larder\", \"prices\", \"event\" or \"tables\"",
-                      "say what the file is; the README shows one of each. Worksheets, trials and "
-                      "price lists are read by commands of their own");
+                      std::move(remedy));
+}
+
+/// `value` lost its end, `rest`, to a comma between braces.
+inline Problem comma_in_braces(std::string_view key, std::string_view value,
+                               std::string_view rest) {
+  const std::string whole = std::string(value) + ", " + std::string(rest);
+  return make_problem(
+      "comma-in-braces",
+      in_quotes(rest) + " behind a comma between braces, which ends the value " + in_quotes(value),
+      "a value with a comma in it between quotation marks",
+      "write " + std::string(key) + ": " + in_quotes(whole, 200));
 }
 
 inline Problem nothing_to_do(std::string_view file, std::string_view wanted) {

@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
@@ -52,10 +53,19 @@ inline Problem file_has_control_character(std::size_t byte) {
                       "delete the character; it may have come with a copy from elsewhere");
 }
 
-inline Problem not_yaml(std::string_view message) {
-  return make_problem("not-yaml", "this is not YAML here: " + std::string(message),
-                      "YAML as in the examples",
-                      "check indentation, colons and quotation marks at this place");
+/// Where the slip is known, `expected` and `remedy` say what to type.
+inline Problem not_yaml(
+    std::string found, std::string expected = "YAML as in the examples",
+    std::string remedy = "check indentation, colons and quotation marks at this place") {
+  return make_problem("not-yaml", std::move(found), std::move(expected), std::move(remedy));
+}
+
+inline Problem quote_left_open(std::string_view swallowed, std::string remedy) {
+  return make_problem("quote-left-open",
+                      "a quotation mark that is not closed on its line, so that what follows is "
+                      "taken into the value, up to " +
+                          in_quotes(swallowed),
+                      "the closing quotation mark behind the value", std::move(remedy));
 }
 
 inline Problem yaml_remark(std::string_view value, std::string_view remark) {

@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "platewright/problem/catalogue/books.hpp"
@@ -46,6 +47,28 @@ inline Problem rest_too_long(std::string_view text, std::string_view most,
                       "a rest of " + std::string(most) + " at most (" + std::string(source) + ")",
                       "correct the time or its unit; food that waits longer is kept at 135 F or "
                       "above, or cooled to 41 F or below");
+}
+
+inline Problem below_the_minimum(std::string_view recipe, std::string_view food,
+                                 std::string_view pull, std::string_view minimum,
+                                 std::string remedy) {
+  return make_problem("below-the-minimum",
+                      in_quotes(recipe) + " is taken out at " + std::string(pull) +
+                          " inside, with " + std::string(food) + " in it",
+                      std::string(minimum) + " or more inside", std::move(remedy));
+}
+
+inline Problem stands_too_long(std::string_view recipe, std::string_view longest,
+                               std::string_view most, std::string_view source) {
+  return make_problem("stands-too-long",
+                      in_quotes(recipe) + " stands up to " + std::string(longest) +
+                          " between the oven and the serving",
+                      std::string(most) +
+                          " at most between 41 F and 135 F (5 C and 57 C), by a "
+                          "written plan (" +
+                          std::string(source) + ")",
+                      "cook it later, keep it at 135 F or above, or cool and reheat it; local "
+                      "codes come first");
 }
 
 }  // namespace platewright::problems

@@ -1,0 +1,100 @@
+#pragma once
+// What any sheet would warn of, gathered once, for all commands alike.
+
+#include <string>
+
+#include "platewright/event/event_plan.hpp"
+#include "platewright/problem/catalogue/safety.hpp"
+#include "platewright/problem/problem_list.hpp"
+#include "platewright/recipe/temperature_notices.hpp"
+
+namespace platewright {
+
+namespace detail {
+
+/// `145 F (62.8 C)`: a minimum rounded up, what was reached rounded down.
+inline std::string both_scales(const Temperature& at, Rounding rounding) {
+  return as_short_decimal(at.in_fahrenheit(), 1, rounding) + " F (" +
+         as_short_decimal(at.in_celsius(), 1, rounding) + " C)";
+}
+
+inline std::string names_of(const std::vector<std::string>& names) {
+  std::string out;
+  for (const std::string& name : names) out += (out.empty() ? "" : ", ") + in_quotes(name);
+  return out;
+}
+
+/// What may be done: FDA Food Code 2022, 3-401.11 and 3-603.11.
+inline std::string remedy_of(const PullCheck& check) {
+  const std::string cook_on = "cook on to " + both_scales(check.cook_to->at, Rounding::up);
+  switch (check.advisory) {
+    case Advisory::cook_on:
+      return cook_on + "; no notice to guests makes this food safe. Local codes come first";
+    case Advisory::unless_held:
+      return cook_on +
+             ", or hold the roast as long as its card says, or tell guests in writing that it is "
+             "undercooked; local codes come first";
+    case Advisory::needed:
+    case Advisory::not_needed:
+    case Advisory::no_minimum:
+      break;
+  }
+  return cook_on +
+         ", or tell guests in writing that it is undercooked (FDA Food Code 2022, 3-603.11); local "
+         "codes come first";
+}
+
+inline void add_temperature_warnings(const Recipe& recipe, const RecipeBook& book,
+                                     const SafetyTable& table, ProblemList& out) {
+  const TemperatureNotices notices = temperature_notices(recipe, book, table);
+  for (const UnknownMinimum& food : notices.not_known) {
+    out.add(as_warning(at(problems::safety_not_stated(food.ingredients), recipe.place)));
+  }
+  for (const UndercookedFood& food : notices.undercooked) {
+    const MinimumTemperature& minimum = *food.check.cook_to;
+    out.add(as_warning(at(problems::below_the_minimum(recipe.name, names_of(food.ingredients),
+                                                      both_scales(food.check.pull, Rounding::down),
+                                                      both_scales(minimum.at, Rounding::up) + " (" +
+                                                          minimum.source + ", " + minimum.row + ")",
+                                                      remedy_of(food.check)),
+                          recipe.place)));
+  }
+}
+
+inline std::string hours_of(const Duration& time, Rounding rounding) {
+  return as_short_decimal(time.in(units::hour), 1, rounding) + " h";
+}
+
+}  // namespace detail
+
+/// The warnings of every recipe of a book about its temperatures, each at its recipe. It never
+/// fails.
+inline ProblemList safety_warnings(const RecipeBook& book, const SafetyTable& table) {
+  ProblemList out;
+  for (const auto& [name, recipe] : book.recipes) {
+    detail::add_temperature_warnings(recipe, book, table, out);
+  }
+  return out;
+}
+
+/// Those of a plan's recipes, and its dishes that stand too long after the oven, as its timeline
+/// has them. Throws Failure as `make_timeline` does for a step of more than a year.
+inline ProblemList safety_warnings(const Event& event, const Production& production,
+                                   const RecipeBook& book, const SafetyTable& table) {
+  ProblemList out = safety_warnings(book, table);
+  if (!event.at) return out;
+  for (const StandingFood& food : make_timeline(event, production, Order{}, table).standing) {
+    out.add(as_warning(
+        at(problems::stands_too_long(food.recipe, detail::hours_of(food.longest, Rounding::up),
+                                     detail::hours_of(*food.limit.within, Rounding::down),
+                                     food.limit.source + ", " + food.limit.row),
+           book.recipe(food.recipe).place)));
+  }
+  return out;
+}
+
+inline ProblemList safety_warnings(const EventPlan& plan, const SafetyTable& table) {
+  return safety_warnings(plan.event(), plan.production(), plan.recipes(), table);
+}
+
+}  // namespace platewright
