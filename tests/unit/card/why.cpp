@@ -85,5 +85,5 @@ TEST_CASE("every line of a plate cost can be asked why") {
     CHECK_NOTHROW(why_sheet(asked.event, event, label, asked.prices));
   }
   CHECK(problem_of([&] { why_sheet(cost, "lamp leg", asked.prices); }).remedy ==
-        "did you mean \"lamb leg\"?");
+        "did you mean \"lamb leg\"? If not, name a line as the quote or a plate cost prints it");
 }

@@ -43,9 +43,11 @@ TEST_CASE("a name that is not there names the nearest") {
   kitchen.add(ingredient("garlic"));
   kitchen.add(recipe_making("green sauce", "1 qt", {}));
   CHECK(problem_of([&] { kitchen.book.ingredient("galric"); }).remedy ==
-        "did you mean \"garlic\"?");
+        "did you mean \"garlic\"? If not, add it to the larder, or name the file that holds it, as "
+        "in `with: [larder.yaml]`");
   CHECK(problem_of([&] { kitchen.book.recipe("gren sauce"); }).remedy ==
-        "did you mean \"green sauce\"?");
-  CHECK(problem_of([&] { kitchen.book.ingredient("zucchini"); }).remedy == "add it to the larder");
+        "did you mean \"green sauce\"? If not, add the recipe's file to `with`");
+  CHECK(problem_of([&] { kitchen.book.ingredient("zucchini"); }).remedy ==
+        "add it to the larder, or name the file that holds it, as in `with: [larder.yaml]`");
   CHECK(problem_of([&] { kitchen.book.recipe("zucchini"); }).id == "name-unknown");
 }

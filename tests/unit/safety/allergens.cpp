@@ -18,7 +18,8 @@ TEST_CASE("an allergen is found by key, by a law's name and by a food's") {
 TEST_CASE("an unknown allergen gets the nearest names") {
   const Problem problem = problem_of([] { (void)allergen_rows().key_for("crustacans"); });
   CHECK(problem.id == "name-unknown");
-  CHECK(problem.remedy == "did you mean \"crustaceans\"?");
+  CHECK(problem.remedy ==
+        "did you mean \"crustaceans\"? If not, list them with `platewright tables allergens`");
 }
 
 TEST_CASE("a word wider than one allergen is never taken for one of them") {
@@ -40,7 +41,8 @@ TEST_CASE("a word wider than one allergen is never taken for one of them") {
   CHECK(remedy("seafood") ==
         "say which: \"fish\", \"crustaceans\", \"molluscs\", or all that are in it");
   CHECK(table.key_for("hazelnut") == "tree nuts");
-  CHECK(remedy("hazelnutt") == "did you mean \"hazelnut\"?");
+  CHECK(remedy("hazelnutt") ==
+        "did you mean \"hazelnut\"? If not, list them with `platewright tables allergens`");
 }
 
 TEST_CASE("two laws share a key") {
