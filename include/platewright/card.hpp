@@ -7,6 +7,7 @@
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/display.hpp"
 #include "platewright/card/figures.hpp"
+#include "platewright/card/kitchen_notices.hpp"
 #include "platewright/card/kitchen_view.hpp"
 #include "platewright/card/measure_sheet.hpp"
 #include "platewright/card/number_text.hpp"

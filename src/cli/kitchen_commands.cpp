@@ -4,6 +4,7 @@
 #include "cli/open_book.hpp"
 #include "cli/planned.hpp"
 #include "platewright/card/batch_card.hpp"
+#include "platewright/card/kitchen_notices.hpp"
 #include "platewright/card/recipe_card.hpp"
 #include "platewright/card/timeline_sheet.hpp"
 #include "platewright/event/make_timeline.hpp"
@@ -114,6 +115,7 @@ Result run(const TimelineArguments& arguments, const CommonOptions&, ProblemList
   const EventPlan plan =
       plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
   Result result{timeline_sheet(plan.event(), plan.timeline(book.tables.safety)), {}, 80};
+  if (auto box = kitchen_notices(notices_of(plan, book))) result.sheet->add(*std::move(box));
   say_changes(arguments.prices, *result.sheet);
   return result;
 }

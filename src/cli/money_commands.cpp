@@ -6,6 +6,7 @@
 #include "cli/open_book.hpp"
 #include "cli/planned.hpp"
 #include "platewright/card/cost_sheet.hpp"
+#include "platewright/card/kitchen_notices.hpp"
 #include "platewright/card/order_sheet.hpp"
 #include "platewright/card/quote_sheet.hpp"
 #include "platewright/card/what_if_sheets.hpp"
@@ -69,10 +70,11 @@ Sheet answer(const QuoteArguments& arguments, const EventPlan& plan, const Book&
                              occasion.prices);
   }
   if (!arguments.client) {
-    return quote_sheet(event, quote, break_even(occasion));
+    Sheet sheet = quote_sheet(event, quote, break_even(occasion));
+    if (auto box = kitchen_notices(notices_of(plan, book))) sheet.add(*std::move(box));
+    return sheet;
   }
-  return client_quote_sheet(
-      event, quote, dish_notices(event, occasion.book, book.tables.allergens, book.tables.safety));
+  return client_quote_sheet(event, quote, notices_of(plan, book));
 }
 
 /// What is asked of the plate cost; nothing where no option asks. The Q factor is that of the

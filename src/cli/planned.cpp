@@ -53,6 +53,10 @@ EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event&
   return EventPlan(std::move(occasion));
 }
 
+std::vector<DishNotice> notices_of(const EventPlan& plan, const Book& book) {
+  return dish_notices(plan.event(), plan.recipes(), book.tables.allergens, book.tables.safety);
+}
+
 Book book_of(const Book& book, const Occasion& occasion) {
   Book out = book;
   out.recipes = occasion.book;

@@ -6,6 +6,7 @@
 #include "cli/arguments.hpp"
 #include "platewright/book/book.hpp"
 #include "platewright/card/sheet.hpp"
+#include "platewright/event/dish_notices.hpp"
 #include "platewright/event/event_plan.hpp"
 #include "platewright/problem/problem_list.hpp"
 
@@ -30,6 +31,9 @@ Occasion occasion_asked(const PriceOptions& options, const Book& book, const Eve
 /// The plan of an event with all that the options ask. Throws Failure and WrongArgument.
 EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event& event,
                      ProblemList& problems);
+
+/// What is to be said of each dish's allergens and temperatures.
+std::vector<DishNotice> notices_of(const EventPlan& plan, const Book& book);
 
 /// The book with the recipes and the prices of an occasion, for the sheets.
 Book book_of(const Book& book, const Occasion& occasion);

@@ -1,8 +1,8 @@
 // Checks the tables of units-data/ and yields/ and turns them into C++, when platewright is built.
 
 #include <algorithm>
-#include <cstdio>
 #include <filesystem>
+#include <iostream>
 #include <map>
 #include <string>
 #include <vector>
@@ -36,10 +36,9 @@ std::vector<TableFile> read_folder(const std::string& folder, ProblemList& probl
 
 void print(const ProblemList& problems) {
   for (const auto& problem : problems.all()) {
-    std::fprintf(stderr, "%s:%d:%d: %s: %s; expected %s; %s (%s)\n", problem.place.file.c_str(),
-                 problem.place.line, problem.place.column, problem.id.c_str(),
-                 problem.found.c_str(), problem.expected.c_str(), problem.remedy.c_str(),
-                 problem.place.path.c_str());
+    std::cerr << problem.place.file << ':' << problem.place.line << ':' << problem.place.column
+              << ": " << problem.id << ": " << problem.found << "; expected " << problem.expected
+              << "; " << problem.remedy << " (" << problem.place.path << ")\n";
   }
 }
 
@@ -67,7 +66,7 @@ int generate(const std::string& units_data, const std::string& yields, const std
     print(problems);
     return 1;
   }
-  for (const auto& [name, text] : files) write_if_changed(out + "/" + name, text);
+  for (const auto& [name, text] : files) write_if_changed((std::filesystem::path(out) / name).string(), text);
   return 0;
 }
 
@@ -78,13 +77,13 @@ int main(int count, char** arguments) {
   for (int i = 1; i + 1 < count; i += 2) options[arguments[i]] = arguments[i + 1];
   if (count != 7 || !options.contains("--units-data") || !options.contains("--yields") ||
       !options.contains("--out")) {
-    std::fputs("platewright_generate --units-data FOLDER --yields FOLDER --out FOLDER\n", stderr);
+    std::cerr << "platewright_generate --units-data FOLDER --yields FOLDER --out FOLDER\n";
     return 2;
   }
   try {
     return generate(options["--units-data"], options["--yields"], options["--out"]);
   } catch (const std::exception& error) {
-    std::fprintf(stderr, "platewright_generate: %s\n", error.what());
+    std::cerr << "platewright_generate: " << error.what() << '\n';
     return 1;
   }
 }

@@ -81,7 +81,10 @@ std::string lethality_text(const std::vector<TableFile>& files, ProblemList& pro
       const std::vector<std::string> holds = step.texts("hold");
       check_count("a hold", holds.size(), "fat", fats.size());
       for (std::size_t i = 0; i < holds.size(); ++i) {
-        rows.push_back(of + fats[i] + ", " + at + ", " + seconds_in(holds[i]) + source);
+        std::string row = of;
+        row.append(fats[i]).append(", ").append(at).append(", ");
+        row.append(seconds_in(holds[i])).append(source);
+        rows.push_back(std::move(row));
       }
       step.finish();
     }

@@ -144,7 +144,9 @@ Lines violations(const fs::path& root) {
         const std::string named = included(line);
         const std::string why = named.empty() ? std::string() : objection(root, file, named);
         if (!why.empty()) {
-          found.push_back(file + ":" + std::to_string(number) + ": " + named + " (" + why + ")");
+          std::string place = file;
+          place.append(":").append(std::to_string(number)).append(": ");
+          found.push_back(place.append(named).append(" (").append(why).append(")"));
         }
       }
     }
