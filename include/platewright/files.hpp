@@ -7,3 +7,4 @@
 #include "platewright/files/read_vessel.hpp"
 #include "platewright/files/read_worksheet.hpp"
 #include "platewright/files/take_in_prices.hpp"
+#include "platewright/files/time_zones.hpp"

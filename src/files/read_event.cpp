@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "files/reading.hpp"
+#include "platewright/event/read_zoned_time.hpp"
+#include "platewright/files/time_zones.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 
@@ -104,11 +106,8 @@ void read_event(const Reading& reading) {
   top.find("kitchen");
   top.find("with");
   if (const auto at = top.text("at")) {
-    reading.problems.attempt(top.place(*top.find("at"), "at"), [&] {
-      event.at = read_local_time(std::string_view(*at).substr(0, 16));
-      event.zone =
-          trimmed_spaces(at->size() > 16 ? std::string_view(*at).substr(16) : std::string_view{});
-    });
+    reading.problems.attempt(top.place(*top.find("at"), "at"),
+                             [&] { event.at = read_zoned_time(*at, read_time_zone); });
   }
   read_guests(top, reading, event);
   read_shares(top, reading, event, "portion shares", &GuestKind::portion_share);
@@ -124,7 +123,8 @@ void read_event(const Reading& reading) {
   }
   if (const yaml::Node* quote = top.find("quote")) {
     event.has_terms = true;
-    read_quote_terms(*quote, reading, path + " > quote", event.at, event.terms);
+    const auto served = event.at ? std::optional(event.at->local()) : std::nullopt;
+    read_quote_terms(*quote, reading, path + " > quote", served, event.terms);
   }
   top.finish();
   reading.book.events.push_back(std::move(event));

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "platewright/costing/quote_terms.hpp"
-#include "platewright/event/local_time.hpp"
+#include "platewright/event/zoned_time.hpp"
 #include "platewright/problem/place.hpp"
 
 namespace platewright {
@@ -29,8 +29,7 @@ struct MenuLine {
 
 struct Event {
   std::string name;
-  std::optional<LocalTime> at;  ///< when the food is served
-  std::string zone;             ///< as written: `America/Chicago`; printed, not calculated with
+  std::optional<ZonedTime> at;  ///< when the food is served
   std::vector<GuestKind> guests;
   std::vector<MenuLine> menu;
   Rational over;  ///< over-production, as a share of the portions

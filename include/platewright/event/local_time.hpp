@@ -12,7 +12,7 @@
 
 namespace platewright {
 
-/// A wall-clock minute. Calculated with as if no clock were turned in between.
+/// A wall-clock minute of a place. What takes a while is counted in instants (`zone_rules.hpp`).
 using LocalTime = std::chrono::local_time<std::chrono::minutes>;
 
 namespace detail {

@@ -20,7 +20,7 @@ inline void add_orders(const Order& order, Timeline& timeline) {
   const auto entry_at = [&](TimelineKind kind, const LocalTime& day, const std::string& supplier) {
     TimelineEntry entry;
     entry.kind = kind;
-    entry.latest = day;
+    entry.latest = timeline.zone.day_begins(std::chrono::floor<std::chrono::days>(day));
     entry.supplier = supplier;
     timeline.entries.push_back(std::move(entry));
   };
@@ -62,19 +62,21 @@ inline std::vector<StandingFood> standing_too_long(const Production& production,
 
 }  // namespace detail
 
-/// What has to begin when. Steps of a method follow each other; the oven, and then the rest, come
+/// What has to begin when, in elapsed time: a step of 12 h takes 12 h also in the night in which
+/// the clocks are turned. Steps of a method follow each other; the oven, and then the rest, come
 /// at the step that is marked for it, or after all steps where none is. A step behind it (carving,
 /// a gravy) begins when the rest is over: one that is really done during the rest makes the plan
 /// early, never late. A sub-recipe is ready before anything of the recipe that uses it begins.
-/// Steps without a time are not listed. Orders and deliveries stand at midnight of their last day,
-/// one delivery for each supplier and day. By the limits of `safety`, if it has any, dishes are
-/// named that stand too long after the oven. Throws Failure for an event that does not say when the
-/// food is served, and for a step that takes more than a year.
+/// Steps without a time are not listed. Orders and deliveries stand at the beginning of their last
+/// day, one delivery for each supplier and day. By the limits of `safety`, if it has any, dishes
+/// are named that stand too long after the oven. Throws Failure for an event that does not say when
+/// the food is served, and for a step that takes more than a year.
 inline Timeline make_timeline(const Event& event, const Production& production, const Order& order,
                               const SafetyTable& safety = {}) {
   if (!event.at) throw Failure(at(problems::event_without_time(event.name), event.place));
   Timeline out;
-  out.served = *event.at;
+  out.served = event.at->instant();
+  out.zone = event.at->zone();
   TimelineEntry serve;
   serve.kind = TimelineKind::serve;
   serve.latest = out.served;

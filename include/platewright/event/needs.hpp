@@ -114,7 +114,7 @@ inline void add_by_products(const PriceList& prices, std::map<std::string, Need>
 /// step that takes more than a year.
 inline std::vector<Need> needs_of(const Production& production, const RecipeBook& book,
                                   const PriceList& prices,
-                                  const std::optional<LocalTime>& served = std::nullopt) {
+                                  const std::optional<ZonedTime>& served = std::nullopt) {
   std::map<std::string, LocalTime> begins;
   if (served) begins = soonest_beginnings(production, *served);
   std::map<std::string, Need> needs;

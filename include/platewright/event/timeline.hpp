@@ -23,8 +23,8 @@ enum class TimelineKind {
 /// give the one, the longest the other.
 struct TimelineEntry {
   TimelineKind kind = TimelineKind::serve;
-  LocalTime latest;                   ///< no later than this
-  std::optional<LocalTime> earliest;  ///< no earlier than this; none where it can't be told
+  Instant latest;                   ///< no later than this
+  std::optional<Instant> earliest;  ///< no earlier than this; none where it can't be told
   /// It, or a step between it and the serving, goes until the inside has a temperature and names no
   /// time: how much earlier than `latest` it begins, the thermometer decides.
   bool open = false;
@@ -37,6 +37,11 @@ struct TimelineEntry {
   std::optional<TimeSpan> takes;
 };
 
+/// Orders and deliveries: of a day, not of an hour.
+inline bool is_a_day(const TimelineEntry& entry) {
+  return entry.kind == TimelineKind::order || entry.kind == TimelineKind::delivery;
+}
+
 /// A dish that may stand longer between the oven and the serving than food may that is neither kept
 /// hot nor cooled.
 struct StandingFood {
@@ -47,7 +52,8 @@ struct StandingFood {
 
 /// By `latest`; entries of the same minute in the order in which they are done.
 struct Timeline {
-  LocalTime served;
+  Instant served;
+  ZoneRules zone;  ///< of the event, for whoever prints its times
   std::vector<TimelineEntry> entries;
   std::vector<StandingFood> standing;  ///< in the order of the menu
 };

@@ -26,19 +26,17 @@ inline std::chrono::minutes whole_minutes(const Duration& time) {
   return std::chrono::minutes(static_cast<std::int64_t>(ceiling_of(time.in(units::minute))));
 }
 
-/// Walks back from a moment; each step that is put in moves it.
+/// Walks back from a moment in elapsed time; each step that is put in moves it.
 class BackwardClock {
  public:
-  BackwardClock(const LocalTime& latest, const LocalTime& soonest, bool open)
+  BackwardClock(const Instant& latest, const Instant& soonest, bool open)
       : latest_(latest), soonest_(soonest), open_(open) {}
 
-  const LocalTime& latest() const { return latest_; }
+  const Instant& latest() const { return latest_; }
   /// By the longest of all times that are known.
-  const LocalTime& soonest() const { return soonest_; }
+  const Instant& soonest() const { return soonest_; }
   /// The same where every time is known.
-  std::optional<LocalTime> earliest() const {
-    return open_ ? std::nullopt : std::optional(soonest_);
-  }
+  std::optional<Instant> earliest() const { return open_ ? std::nullopt : std::optional(soonest_); }
   bool open() const { return open_; }
 
   void go_back(const TimeSpan& span) {
@@ -61,8 +59,8 @@ class BackwardClock {
   }
 
  private:
-  LocalTime latest_;
-  LocalTime soonest_;
+  Instant latest_;
+  Instant soonest_;
   bool open_;
 };
 
@@ -144,19 +142,20 @@ inline std::map<std::string, BackwardClock> add_recipes(const Production& produc
 
 }  // namespace detail
 
-/// When each recipe of a production is begun at the soonest, by its name: all that follows at its
+/// When each recipe of a production is begun at the soonest, on the clock of the place, by its
+/// name: all that follows at its
 /// longest, a setting of the oven without a time counted as none. One that takes no time that is
 /// written down is begun on the day of the serving, no one knows when: at its midnight. Throws
 /// Failure for a step that takes more than a year.
 inline std::map<std::string, LocalTime> soonest_beginnings(const Production& production,
-                                                           const LocalTime& served) {
+                                                           const ZonedTime& served) {
   Timeline walked;
-  walked.served = served;
+  walked.served = served.instant();
   std::map<std::string, LocalTime> out;
   for (const auto& [recipe, clock] : detail::add_recipes(production, walked)) {
-    const bool timed = clock.soonest() < served;
-    out.emplace(recipe,
-                timed ? clock.soonest() : LocalTime(std::chrono::floor<std::chrono::days>(served)));
+    const bool timed = clock.soonest() < served.instant();
+    out.emplace(recipe, timed ? served.zone().local(clock.soonest())
+                              : LocalTime(std::chrono::floor<std::chrono::days>(served.local())));
   }
   return out;
 }

@@ -133,7 +133,7 @@ std::string rule_text(const QuoteTerms& terms) {
 }
 
 void begin_event_sheet(const Event& event, Sheet& sheet) {
-  if (event.at) sheet.date = date_text(*event.at);
+  if (event.at) sheet.date = date_text(event.at->local());
   sheet.subtitles = {guests_text(event)};
   if (const std::string served = served_text(event); !served.empty()) {
     sheet.subtitles.push_back(served);

@@ -128,10 +128,8 @@ Sheet event_cards(const Event& event, const Production& production, const Book& 
   Sheet sheet(SheetKind::cards);
   sheet.title = event.name;
   if (event.at) {
-    sheet.date = date_text(*event.at);
-    sheet.subtitles.push_back("served " + weekday_text(*event.at) + " " + date_text(*event.at) +
-                              " at " + clock_text(*event.at) +
-                              (event.zone.empty() ? "" : " " + event.zone));
+    sheet.date = date_text(event.at->local());
+    sheet.subtitles.push_back(card::served_text(event));
   }
   sheet.subtitles.push_back(as_exact(guest_count(event)) + " guests, " + percent_text(event.over) +
                             " over");

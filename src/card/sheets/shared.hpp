@@ -71,9 +71,10 @@ inline std::string guests_text(const Event& event) {
 /// `served Sat 2027-10-09 at 18:30 America/Chicago`, or nothing.
 inline std::string served_text(const Event& event) {
   if (!event.at) return {};
-  std::string out = "served " + weekday_text(*event.at) + " " + date_text(*event.at) + " at " +
-                    clock_text(*event.at);
-  return event.zone.empty() ? out : out + " " + event.zone;
+  const LocalTime& local = event.at->local();
+  const std::string zone = event.at->zone().name();
+  return "served " + weekday_text(local) + " " + date_text(local) + " at " + clock_text(local) +
+         (zone.empty() ? "" : " " + zone);
 }
 
 }  // namespace platewright::card

@@ -1,21 +1,52 @@
 #include "platewright/card/timeline_sheet.hpp"
 
+#include <algorithm>
+
 #include "card/sheets/shared.hpp"
 
 namespace platewright {
 namespace {
 
-std::string moment(const LocalTime& time) {
-  return weekday_text(time) + " " + date_text(time).substr(5) + " " + clock_text(time);
+std::string day_moment(const LocalTime& time) {
+  return weekday_text(time) + " " + date_text(time).substr(5);
 }
 
-/// ISO 8601 without a zone, which the sheet's heading has.
-std::string data_moment(const LocalTime& time) {
-  return date_text(time) + "T" + clock_text(time);
+/// The clocks that are turned while something is being done.
+std::vector<ZoneOffset> clocks_turned(const Timeline& timeline) {
+  Instant first = timeline.served;
+  for (const TimelineEntry& entry : timeline.entries) {
+    if (!is_a_day(entry)) first = std::min({first, entry.latest, entry.earliest.value_or(first)});
+  }
+  return timeline.zone.changes(first, timeline.served);
 }
 
-bool is_a_day(const TimelineEntry& entry) {
-  return entry.kind == TimelineKind::order || entry.kind == TimelineKind::delivery;
+/// Where a clock is turned, an hour may come twice: then each says which clock it is of.
+std::string moment(const Instant& time, const Timeline& timeline) {
+  const LocalTime local = timeline.zone.local(time);
+  const bool turned = !clocks_turned(timeline).empty();
+  return day_moment(local) + " " + clock_text(local) +
+         (turned ? " " + timeline.zone.offset_at(time).abbreviation : "");
+}
+
+/// `On Sun 03-14 at 02:00 CST the clock goes to 03:00 CDT.`
+std::string turning_text(const ZoneOffset& turned, const ZoneRules& zone) {
+  const ZoneOffset before = zone.offset_at(turned.from - std::chrono::minutes(1));
+  const LocalTime old((turned.from + before.offset).time_since_epoch());
+  return "On " + day_moment(old) + " at " + clock_text(old) + " " + before.abbreviation +
+         " the clock goes to " + clock_text(zone.local(turned.from)) + " " + turned.abbreviation +
+         ". What takes a while is counted as it passes, not by the clock.";
+}
+
+std::vector<std::string> notes_on_time(const Timeline& timeline) {
+  std::vector<std::string> out;
+  for (const ZoneOffset& turned : clocks_turned(timeline)) {
+    out.push_back(turning_text(turned, timeline.zone));
+  }
+  if (!timeline.zone.named()) {
+    out.emplace_back(
+        "The event names no time zone: times are counted as if no clock were turned in between.");
+  }
+  return out;
 }
 
 /// The goods by name where they are few.
@@ -104,19 +135,20 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
               {}};
   for (const TimelineEntry& entry : timeline.entries) {
     const bool span = entry.earliest && *entry.earliest != entry.latest;
-    std::string latest = is_a_day(entry)
-                             ? weekday_text(entry.latest) + " " + date_text(entry.latest).substr(5)
-                             : moment(entry.latest);
+    const LocalTime local = timeline.zone.local(entry.latest);
+    std::string latest = is_a_day(entry) ? day_moment(local) : moment(entry.latest, timeline);
     if (entry.open) latest += " or sooner";
-    table.add({words(span ? moment(*entry.earliest) : ""), words(latest), words(entry.recipe),
-               words(what(entry)), words(kind_data(entry.kind)),
-               words(entry.earliest ? data_moment(*entry.earliest) : ""),
-               words(is_a_day(entry) ? date_text(entry.latest) : data_moment(entry.latest))});
+    table.add(
+        {words(span ? moment(*entry.earliest, timeline) : ""), words(latest), words(entry.recipe),
+         words(what(entry)), words(kind_data(entry.kind)),
+         words(entry.earliest ? instant_text(*entry.earliest, timeline.zone) : ""),
+         words(is_a_day(entry) ? date_text(local) : instant_text(entry.latest, timeline.zone))});
   }
   table.notes = {
       "Times of roasting are estimates: cook to temperature. Keep raw meat at 41 \u00B0F "
       "(5 \u00B0C) or below until it goes into the oven, and hot food at 135 \u00B0F (57 "
       "\u00B0C) or above (FDA Food Code 2022, 3-501.16); local codes come first."};
+  for (std::string& note : notes_on_time(timeline)) table.notes.push_back(std::move(note));
   sheet.add(std::move(table));
   if (!timeline.standing.empty()) sheet.add(standing_box(timeline.standing));
   return sheet;

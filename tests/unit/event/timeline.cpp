@@ -23,8 +23,8 @@ Timeline timeline_for(const Event& event, const TestKitchen& kitchen) {
   return out;
 }
 
-LocalTime moment(const char* text) {
-  return read_local_time(text);
+Instant moment(const char* text) {
+  return ZonedTime(read_local_time(text)).instant();
 }
 
 }  // namespace

@@ -40,8 +40,8 @@ TEST_CASE("everything that an event can say") {
   const auto book = files.read({"e.yaml", "soup.yaml", "larder.yaml"});
   REQUIRE(book);
   const Event& lunch = book->events.front();
-  CHECK(clock_text(*lunch.at) == "18:30");
-  CHECK(lunch.zone == "America/Chicago");
+  CHECK(clock_text(lunch.at->local()) == "18:30");
+  CHECK(lunch.at->zone().name() == "America/Chicago");
   CHECK(lunch.guests.at(1).portion_share == fraction(1, 2));
   CHECK(lunch.guests.at(1).price_share == 0);
   CHECK(lunch.menu.at(0).share == fraction(2, 5));
