@@ -10,7 +10,8 @@ namespace platewright::cli {
 
 PriceList prices_for(const PriceOptions& options, const Book& book, const Event* event) {
   std::optional<LocalDay> day;
-  if (event != nullptr && event->at) day = std::chrono::floor<std::chrono::days>(event->at->local());
+  if (event != nullptr && event->at)
+    day = std::chrono::floor<std::chrono::days>(event->at->local());
   if (!options.day.empty()) {
     day = from_argument("--prices-on", [&] { return read_local_day(options.day); });
   }

@@ -2,6 +2,8 @@
 
 #include <date/tz.h>
 
+#include <algorithm>
+#include <array>
 #include <stdexcept>
 
 #include "platewright/problem/catalogue/books.hpp"
@@ -17,7 +19,9 @@ constexpr std::chrono::sys_days last_day{std::chrono::year(2400) / 1 / 1};
 
 const date::tzdb& database() {
   try {
-    return date::get_tzdb();
+    const date::tzdb& zones = date::get_tzdb();
+    if (zones.zones.empty()) throw std::runtime_error("the folder is empty");
+    return zones;
   } catch (const std::exception& error) {
     throw Failure(problems::zone_database_missing(error.what()));
   }
@@ -43,11 +47,14 @@ ZoneOffset offset_from(const date::sys_info& info) {
 /// ever turned again. Three places of different laws are asked, of which one at least will go on
 /// turning its clocks for as long as the database reaches.
 bool reaches(const std::chrono::local_days& day) {
+  static constexpr std::array<std::string_view, 3> places{"America/New_York", "Europe/London",
+                                                          "Australia/Sydney"};
   const std::chrono::sys_seconds instant(day.time_since_epoch());
-  for (const char* place : {"America/New_York", "Europe/London", "Australia/Sydney"}) {
-    if (zone_called(place).get_info(instant).end < last_day) return true;
-  }
-  return false;
+  const auto& zones = database().zones;
+  return std::any_of(zones.begin(), zones.end(), [&](const date::time_zone& zone) {
+    return std::find(places.begin(), places.end(), zone.name()) != places.end() &&
+           zone.get_info(instant).end < last_day;
+  });
 }
 
 }  // namespace
