@@ -105,10 +105,11 @@ TEST_CASE(
   }));
 }
 
-TEST_CASE("who cooks poultry to less than its minimum is never told that a notice makes it safe") {
+TEST_CASE("poultry below its minimum is never called safe by a notice") {
   CHECK(rc::check([] {
     TestKitchen kitchen = random_kitchen();
-    for (auto& [name, ingredient] : kitchen.book.ingredients) ingredient.safety = FoodKind("poultry");
+    for (auto& [name, ingredient] : kitchen.book.ingredients)
+      ingredient.safety = FoodKind("poultry");
     Recipe& recipe = kitchen.book.recipes.at("recipe 0");
     OvenStep step;
     step.oven = Temperature::fahrenheit(350);
