@@ -1,0 +1,134 @@
+"""Compares the program's sheets with a second engine, to the last digit: compare.py PROGRAM [BOOKS
+[SEED]]."""
+
+import json
+import pathlib
+import random
+import subprocess
+import sys
+import tempfile
+from fractions import Fraction
+
+from random_book import BookMaker
+from recompute import GRAMS, Book
+
+
+class Difference(Exception):
+    pass
+
+
+class Comparison:
+    def __init__(self, program, folder):
+        self.program, self.folder, self.figures = program, folder, 0
+        self.book = Book(folder)
+
+    def sheet(self, *words):
+        done = subprocess.run([self.program, *words, "--format", "json"], cwd=self.folder,
+                              capture_output=True, text=True, timeout=60, check=False)
+        if done.returncode != 0:
+            raise Difference(f"{' '.join(words)}: exit {done.returncode}\n{done.stderr}")
+        return json.loads(done.stdout)["sections"]
+
+    def same(self, what, cell, wanted, in_grams=False):
+        found = Fraction(cell["exact"])
+        if in_grams:
+            found *= GRAMS[cell["unit"]]
+        if found != wanted:
+            raise Difference(f"{what}: the program has {found}, the second engine {wanted}")
+        self.figures += 1
+
+    def compare_plate(self, dish, factor):
+        sheet = self.sheet("cost", f"{dish.replace(' ', '-')}.yaml", "--factor", str(factor))
+        wanted = self.book.plate(dish, factor)
+        rows = sheet["lines"]["rows"]
+        if len(rows) != len(wanted["costs"]):
+            raise Difference(f"{dish}: {len(rows)} lines")
+        for row, line, used, cost in zip(rows, self.book.recipes[dish].lines, wanted["used"],
+                                         wanted["costs"]):
+            if row["ingredient"] != line.name:
+                raise Difference(f"{dish}: {row['ingredient']} instead of {line.name}")
+            self.same(f"{dish}, {line.name}, used", row["used"], used)
+            self.same(f"{dish}, {line.name}, cost", row["cost"], cost)
+        for fact in ("total", "per_portion", "portions"):
+            self.same(f"{dish}, {fact}", sheet["cost"]["facts"][fact], wanted[fact])
+
+    def compare_order(self):
+        sheet, wanted = self.sheet("order", "event.yaml"), self.book.order()
+        seen = set()
+        for name, section in sheet.items():
+            if not name.startswith("supplier_"):
+                continue
+            for row in section["rows"]:
+                goods = row["ingredient"]
+                seen.add(goods)
+                line = wanted["lines"][goods]
+                self.same(f"order, {goods}, packs", row["packs"], line["packs"])
+                self.same(f"order, {goods}, cost", row["cost"], line["cost"])
+                for key in ("need", "left_over"):
+                    self.same(f"order, {goods}, {key}", row[key], line[key], in_grams=True)
+                if (row["supplier"] or "") != line["supplier"]:
+                    raise Difference(f"order, {goods}: from {row['supplier']}")
+        if seen != set(wanted["lines"]):
+            raise Difference(f"order: {seen ^ set(wanted['lines'])} in one of the two only")
+        for fact in ("total", "used", "left_over"):
+            # A sum of nothing is not printed.
+            if fact in sheet["sums"]["facts"] or wanted[fact] != 0:
+                self.same(f"order, {fact}", sheet["sums"]["facts"][fact], wanted[fact])
+
+    def compare_quote(self):
+        sheet, wanted = self.sheet("quote", "event.yaml"), self.book.quote()
+        bill = sheet["bill"]
+        amounts = [amount for amount in wanted["bill"]]
+        guests = [kind for kind, count in self.book.event["guests"].items()]
+        rows = {row["line"]: row for row in bill["rows"]}
+        for kind, amount in zip(guests, amounts):
+            if kind in rows or amount != 0:
+                self.same(f"quote, {kind}", rows[kind]["amount"], amount)
+        for row in bill["totals"]:
+            for begin, key in (("Subtotal", "subtotal"), ("Service", "service"), ("Tax", "tax"),
+                               ("TOTAL", "total")):
+                if row["line"].startswith(begin):
+                    self.same(f"quote, {key}", row["amount"], wanted[key])
+        if not any(row["line"] == "TOTAL" for row in bill["totals"]):
+            raise Difference("quote: no total")
+        for fact in ("target", "full_prices", "exact_price", "price"):
+            self.same(f"quote, {fact}", sheet["price"]["facts"][fact], wanted[fact])
+        self.same("quote, food", sheet["costs"]["rows"][0]["cost"], wanted["food"])
+        self.same("quote, cost", sheet["costs"]["totals"][-1]["cost"], wanted["cost"])
+        for fact in ("margin", "margin_share"):
+            self.same(f"quote, {fact}", sheet["outcome"]["facts"][fact], wanted[fact])
+
+
+def compare_book(program, seed):
+    chance = random.Random(seed)
+    with tempfile.TemporaryDirectory(prefix="platewright-") as name:
+        folder = pathlib.Path(name)
+        dishes = BookMaker(chance, folder).make()
+        comparison = Comparison(program, folder)
+        try:
+            for dish in dishes:
+                factor = Fraction(chance.randint(1, 400), chance.choice([1, 3, 8, 100]))
+                comparison.compare_plate(dish, factor)
+            comparison.compare_order()
+            comparison.compare_quote()
+        except (Difference, KeyError) as difference:
+            print(f"book of seed {seed}: {difference!r}")
+            for file in sorted(folder.glob("*.yaml")):
+                print(f"--- {file.name}\n{file.read_text()}")
+            return False, comparison.figures
+        return True, comparison.figures
+
+
+def main():
+    program = sys.argv[1]
+    books = int(sys.argv[2]) if len(sys.argv) > 2 else 60
+    first = int(sys.argv[3]) if len(sys.argv) > 3 else 1
+    results = [compare_book(program, seed) for seed in range(first, first + books)]
+    figures = sum(count for _, count in results)
+    print(f"{books} books, {figures} figures compared")
+    # A comparison of nothing would be none.
+    return 0 if all(good for good, _ in results) and figures > 20 * books else 1
+
+
+if __name__ == "__main__":
+    sys.exit(main())
