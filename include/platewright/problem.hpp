@@ -28,5 +28,7 @@
 #include "platewright/problem/place.hpp"
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/problem_list.hpp"
+#include "platewright/problem/scripts.hpp"
 #include "platewright/problem/text.hpp"
+#include "platewright/problem/unseen.hpp"
 #include "platewright/problem/utf8.hpp"

@@ -8,6 +8,21 @@ namespace platewright::detail {
 
 namespace {
 
+/// Without the signs in front that a spreadsheet passes over: spaces of every width, line ends, and
+/// what nobody sees.
+std::string_view without_blanks_in_front(std::string_view words) {
+  while (!words.empty()) {
+    const Character first = character_at(words, 0);
+    const char32_t code = first.code;
+    const bool space = code == 0x20 || code == 0xA0 || code == 0x1680 ||
+                       (code >= 0x2000 && code <= 0x200A) || code == 0x202F || code == 0x205F ||
+                       code == 0x3000;
+    if (first.length == 0 || !(space || is_control(code) || is_default_ignorable(code))) break;
+    words.remove_prefix(first.length);
+  }
+  return words;
+}
+
 bool begins_like_a_formula(std::string_view words) {
   // The wide forms of the signs work in spreadsheets as the plain ones do.
   constexpr std::string_view signs[] = {"=", "+", "-", "@", "\uFF1D", "\uFF0B", "\uFF0D", "\uFF20"};
@@ -63,8 +78,9 @@ std::string field(std::string_view text) {
 }  // namespace
 
 std::string guarded(std::string_view words) {
-  const bool formula = begins_like_a_formula(words) && !is_signed_number(words);
-  return (formula || is_like_a_day(words) ? "'" : "") + std::string(words);
+  const std::string_view bare = without_blanks_in_front(words);
+  const bool formula = begins_like_a_formula(bare) && !is_signed_number(bare);
+  return (formula || is_like_a_day(bare) ? "'" : "") + std::string(words);
 }
 
 std::string written(const std::vector<Record>& records) {

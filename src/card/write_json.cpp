@@ -1,9 +1,11 @@
+#include <algorithm>
 #include <nlohmann/json.hpp>
 #include <string>
 #include <variant>
 
 #include "platewright/card/writers.hpp"
 #include "platewright/number/write.hpp"
+#include "platewright/problem/text.hpp"
 
 namespace platewright {
 
@@ -112,6 +114,32 @@ Json json_of(const Signatures& signatures) {
   return Json{{"labels", signatures.labels}};
 }
 
+/// The text of a JSON document with every sign that nobody sees as an escape. Such signs stand
+/// nowhere but inside strings, where `\\u202E` means the same.
+std::string with_unseen_escaped(const std::string& text) {
+  std::string out;
+  const auto add_unit = [&out](char32_t unit) {
+    out += "\\u";
+    for (int shift = 12; shift >= 0; shift -= 4) out += "0123456789abcdef"[(unit >> shift) & 0xFU];
+  };
+  for (std::size_t i = 0; i < text.size();) {
+    const Character character = character_at(text, i);
+    const std::size_t length = std::max<std::size_t>(character.length, 1);
+    const char32_t code = character.code;
+    if (code < 0x20 || !is_unseen_control(code)) {
+      out += text.substr(i, length);
+    } else if (code <= 0xFFFF) {
+      add_unit(code);
+    } else {
+      // Two units of UTF-16, as RFC 8259, section 7, wants them.
+      add_unit(0xD800 + ((code - 0x10000) >> 10U));
+      add_unit(0xDC00 + ((code - 0x10000) & 0x3FFU));
+    }
+    i += length;
+  }
+  return out;
+}
+
 Json json_of(const Part& part) {
   Json out = titled(part.title);
   out["sections"] = Json::object();
@@ -148,7 +176,7 @@ std::string write_json(const Sheet& sheet) {
   close_part();
   out["sections"] = std::move(sections);
   if (!sheet.footnotes.empty()) out["sources"] = sheet.footnotes;
-  return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return with_unseen_escaped(out.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 }  // namespace platewright

@@ -5,22 +5,14 @@
 #include <string>
 #include <string_view>
 
+#include "platewright/problem/unseen.hpp"
 #include "platewright/problem/utf8.hpp"
 
 namespace platewright {
 
-/// True for signs that show nothing and change how the text around them is shown: control
-/// characters, marks and overrides of the reading direction, line and paragraph separators, byte
-/// order marks.
-inline bool is_unseen_control(char32_t code) {
-  return code < 0x20 || (code >= 0x7F && code <= 0x9F) || code == 0x061C || code == 0x200E ||
-         code == 0x200F || (code >= 0x2028 && code <= 0x202E) ||
-         (code >= 0x2066 && code <= 0x2069) || code == 0xFEFF;
-}
-
 /// `text` with its control characters, its signs that turn the reading direction and its bytes that
-/// are not UTF-8 written as escapes (`\x1B`, `\u202E`), so that a hostile name can't change how a
-/// message or a sheet is shown. What comes out is always valid UTF-8.
+/// are not UTF-8 written as escapes (`\x1B`, `\u202E`, `\U000E0001`), so that a hostile name can't
+/// change how a message or a sheet is shown. What comes out is always valid UTF-8.
 inline std::string escaped(std::string_view text) {
   static constexpr char hex[] = "0123456789abcdef";
   std::string out;
@@ -32,8 +24,8 @@ inline std::string escaped(std::string_view text) {
     } else {
       const char32_t code = broken ? static_cast<unsigned char>(text[i]) : character.code;
       const bool one_byte = broken || code < 0x80;
-      out += one_byte ? "\\x" : "\\u";
-      for (int shift = one_byte ? 4 : 12; shift >= 0; shift -= 4)
+      out += one_byte ? "\\x" : code > 0xFFFF ? "\\U" : "\\u";
+      for (int shift = one_byte ? 4 : code > 0xFFFF ? 28 : 12; shift >= 0; shift -= 4)
         out += hex[(code >> shift) & 0xFU];
     }
     i += broken ? 1 : character.length;
