@@ -2,6 +2,7 @@
 // Books, worksheets and price lists read from files.
 
 #include "platewright/files/check_files.hpp"
+#include "platewright/files/quotable_line.hpp"
 #include "platewright/files/read_book.hpp"
 #include "platewright/files/read_core_log.hpp"
 #include "platewright/files/read_vessel.hpp"

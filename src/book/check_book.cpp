@@ -11,6 +11,7 @@
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
+#include "platewright/problem/scripts.hpp"
 #include "platewright/recipe/portions_by_yield.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 #include "platewright/yield/bought.hpp"
@@ -32,6 +33,10 @@ class BookCheck {
       check_bones(recipe);
     }
     check_by_products();
+    for (const auto& [name, ingredient] : book_.recipes.ingredients) {
+      check_letters(name, ingredient.place);
+    }
+    for (const auto& [name, recipe] : book_.recipes.recipes) check_letters(name, recipe.place);
     for (const auto& [name, recipe] : book_.recipes.recipes) {
       check_contradictions(recipe, book_, problems_);
     }
@@ -41,6 +46,18 @@ class BookCheck {
   }
 
  private:
+  /// A letter of another script that looks like the right one makes another name, with prices and
+  /// allergens of its own.
+  void check_letters(const std::string& name, const Place& place) {
+    const auto mixed = mixed_word(name);
+    if (!mixed) return;
+    problems_.add(
+        as_warning(at(problems::names_look_alike(name, mixed->word,
+                                                 std::string(name_of(mixed->first)) + " and of " +
+                                                     std::string(name_of(mixed->second))),
+                      place)));
+  }
+
   void check_recipe(const std::string& name, const Recipe& recipe) {
     if (const Ingredient* ingredient = book_.recipes.find_ingredient(name)) {
       problems_.add(at(problems::name_twice(

@@ -1,6 +1,7 @@
 #include "cli/arguments.hpp"
 
 #include <CLI/CLI.hpp>
+#include <filesystem>
 #include <sstream>
 #include <string_view>
 #include <utility>
@@ -15,9 +16,11 @@ constexpr const char* footer_text =
     "Exit codes: 0 done, 1 the book has problems, 2 the command line has.";
 
 void add_common(CLI::App& app, CommonOptions& common) {
-  app.add_option("--format", common.format, "text, csv, json or markdown")
+  app.add_option("--format", common.format,
+                 "text, csv, json or markdown; by the ending of --output if not said")
       ->check(CLI::IsMember({"text", "csv", "json", "markdown"}));
-  app.add_option("--output", common.output, "write to this file, whole or not at all");
+  app.add_option("--output", common.output,
+                 "write to this file, whole or not at all; .csv, .json and .md are formats");
   app.add_option("--width", common.width, "columns of a text page, from 40")
       ->check(CLI::Range(40U, 400U));
   app.add_flag("--ascii", common.ascii, "no signs beyond ASCII but those of the book's own names");
@@ -308,6 +311,15 @@ void add_reference_commands(CLI::App& program, Parsed& parsed, CommonOptions& co
   add_books(*tables, parsed.tables.books);
 }
 
+/// The format that the ending of the output's name stands for; text where it stands for none.
+std::string format_by_ending(const std::string& output) {
+  const std::string ending = std::filesystem::path(output).extension().string();
+  if (ending == ".csv") return "csv";
+  if (ending == ".json") return "json";
+  if (ending == ".md") return "markdown";
+  return "text";
+}
+
 CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
   const std::string name = program.get_subcommands().front()->get_name();
   if (name == "card") return parsed.card;
@@ -398,6 +410,9 @@ CommandLine read_command_line(int count, const char* const* arguments) {
     program.parse(count, arguments);
     const CLI::App* command = program.get_subcommands().front();
     out.common.width_given = command->get_option("--width")->count() > 0;
+    if (command->get_option("--format")->count() == 0) {
+      out.common.format = format_by_ending(out.common.output);
+    }
     out.command = chosen(program, parsed);
   } catch (const CLI::ParseError& error) {
     std::ostringstream to_user;

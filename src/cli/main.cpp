@@ -7,6 +7,8 @@
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
 #include "cli/output.hpp"
+#include "cli/write_file.hpp"
+#include "platewright/problem/catalogue/files.hpp"
 
 namespace {
 
@@ -28,6 +30,9 @@ int run_command(const CommandArguments& command, const CommonOptions& common,
   refuse_output_over_input(command, common);
   const Result result =
       std::visit([&](const auto& arguments) { return run(arguments, common, problems); }, command);
+  if (!result.plain.empty() && common.format != "text") {
+    from_argument("--format", [&] { throw Failure(problems::format_not_taken(common.format)); });
+  }
   const bool check = std::holds_alternative<CheckArguments>(command);
   const bool failed = problems.has_errors();
   // A check's outcome is its problems: as records for a program, else on the screen as ever.
@@ -41,14 +46,19 @@ int run_command(const CommandArguments& command, const CommonOptions& common,
 
 int main(int count, char** arguments) {
   const CommandLine line = read_command_line(count, arguments);
-  if (!line.command) {
-    print(line.exit_code == 0 ? stdout : stderr, line.message);
+  ProblemList problems;
+  if (!line.command && line.exit_code != done) {
+    print(stderr, line.message);
     return line.exit_code;
   }
-  ProblemList problems;
   int exit_code = book_has_problems;
   try {
-    exit_code = run_command(*line.command, line.common, problems);
+    if (line.command) {
+      exit_code = run_command(*line.command, line.common, problems);
+    } else {
+      write_standard_output(line.message);
+      exit_code = done;
+    }
   } catch (const BookHasProblems&) {
     // they are in the list
   } catch (const WrongArgument& wrong) {

@@ -1,29 +1,16 @@
 #include "cli/output.hpp"
 
-#include <cstdio>
 #include <filesystem>
-#include <fstream>
 
 #include "cli/open_book.hpp"
+#include "cli/write_file.hpp"
 #include "platewright/card/writers.hpp"
+#include "platewright/files/quotable_line.hpp"
 #include "platewright/files/read_book.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 
 namespace platewright::cli {
 namespace {
-
-/// The line of the file that a problem stands on, for the reader's eye; empty where there is none.
-std::string source_line(const Place& place) {
-  if (place.line < 1) return {};
-  std::ifstream file(place.file);
-  std::string line;
-  for (int i = 0; i < place.line; ++i) {
-    if (!std::getline(file, line)) return {};
-  }
-  if (!line.empty() && line.back() == '\r') line.pop_back();
-  const std::string escaped = in_quotes(line, 100);
-  return escaped.substr(1, escaped.size() - 2);
-}
 
 /// The files that a command names, whatever it calls them.
 template <class Arguments>
@@ -39,11 +26,6 @@ std::vector<std::string> files_named(const Arguments& arguments) {
     out.insert(out.end(), arguments.books.begin(), arguments.books.end());
   }
   return out;
-}
-
-/// Where a text stands until it is whole.
-std::string beside(const std::string& output) {
-  return output + ".part";
 }
 
 /// Further lines of a text stand below its first one.
@@ -85,21 +67,9 @@ std::string written(const Sheet& sheet, const CommonOptions& common, unsigned us
 
 void put(const std::string& text, const CommonOptions& common) {
   if (common.output.empty()) {
-    const bool whole = std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
-    if (!whole || std::fflush(stdout) != 0)
-      throw Failure(problems::file_not_writable("standard output"));
-    return;
-  }
-  const std::string part = beside(common.output);
-  std::ofstream file(part, std::ios::binary | std::ios::trunc);
-  file << text;
-  file.close();
-  std::error_code error;
-  if (file) std::filesystem::rename(part, common.output, error);
-  if (!file || error) {
-    std::error_code ignored;
-    std::filesystem::remove(part, ignored);
-    throw Failure(problems::file_not_writable(common.output));
+    write_standard_output(text);
+  } else {
+    write_file(common.output, text);
   }
 }
 
@@ -108,11 +78,10 @@ void refuse_output_over_input(const CommandArguments& command, const CommonOptio
   const auto named =
       std::visit([](const auto& arguments) { return files_named(arguments); }, command);
   for (const std::string& input : files_read_for(named)) {
-    for (const std::string& target : {common.output, beside(common.output)}) {
-      std::error_code not_there;
-      if (!std::filesystem::equivalent(target, input, not_there)) continue;
-      from_argument("--output", [&] { throw Failure(problems::output_over_input(target, input)); });
-    }
+    std::error_code not_there;
+    if (!std::filesystem::equivalent(common.output, input, not_there)) continue;
+    from_argument("--output",
+                  [&] { throw Failure(problems::output_over_input(common.output, input)); });
   }
 }
 
@@ -125,7 +94,7 @@ std::string problem_text(const ProblemList& problems) {
     }
     out += problem.severity == Severity::error ? "problem " : "warning ";
     out += problem.id + "\n";
-    append(out, "        | ", source_line(problem.place));
+    append(out, "        | ", quotable_line(problem.place));
     append(out, "in      ", problem.place.path);
     append(out, "found   ", problem.found);
     append(out, "again   ", again_text(problem.again));

@@ -12,9 +12,8 @@ namespace platewright::cli {
 /// The sheet in the format asked for.
 std::string written(const Sheet& sheet, const CommonOptions& common, unsigned usual_width);
 
-/// Prints `text`, or writes it to the file of `--output`: to a file beside it first, which then
-/// takes its place, so that the file is whole or as it was. Throws Failure where that can't be
-/// done.
+/// Prints `text`, or writes it to the file of `--output`, whole or not at all. Throws Failure where
+/// that can't be done.
 void put(const std::string& text, const CommonOptions& common);
 
 /// Throws WrongArgument where `--output` names a file that the command reads: the book that a sheet

@@ -18,7 +18,7 @@ namespace {
 /// read, of which the book's reader says what is wrong.
 std::optional<FileKind> single_kind(const std::string& file) {
   ProblemList unread;
-  const auto text = yaml::read_file(file, unread);
+  const auto text = yaml::read_named(file, unread);
   if (!text) return std::nullopt;
   const auto root = yaml::read_yaml(*text, file, unread);
   if (!root || kind_among(book_kinds, *root)) return std::nullopt;

@@ -1,5 +1,6 @@
 #include "files/one_file.hpp"
 
+#include "files/file_kind.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "yaml/read_yaml.hpp"
 
@@ -7,8 +8,9 @@ namespace platewright::reading {
 
 std::optional<BookFile> read_one_file(const std::string& file, FileKind kind, const Book& book,
                                       ProblemList& problems) {
-  const auto text = yaml::read_file(file, problems);
+  const auto text = yaml::read_named(file, problems);
   if (!text) return std::nullopt;
+  if (!may_be_ours(*text, file, problems)) return std::nullopt;
   auto root = yaml::read_yaml(*text, file, problems);
   if (!root) return std::nullopt;
   BookFile loaded{file, std::move(*root), kind, true, book.measures};

@@ -73,12 +73,15 @@ class Loader {
 
   bool load_unseen(const std::string& plain, const Place* named_at) {
     ProblemList unread;
-    const auto text = yaml::read_file(plain, unread);
+    // What another file names is a file: only the user has a standard input.
+    const auto text =
+        named_at == nullptr ? yaml::read_named(plain, unread) : yaml::read_file(plain, unread);
     for (Problem problem : unread.all()) {
       if (named_at != nullptr) problem.place = *named_at;
       problems_.add(std::move(problem));
     }
     if (!text) return false;
+    if (!may_be_ours(*text, plain, problems_)) return false;
     auto root = yaml::read_yaml(*text, plain, problems_);
     if (!root) return false;
     if (!root->is_map()) {
@@ -89,28 +92,13 @@ class Loader {
     see_price_list(*root, plain);
     const auto kind = kind_among(book_kinds, *root);
     if (!kind) {
-      const std::string first =
-          root->entries.empty() ? std::string{} : root->entries.front().first.text;
-      problems_.add(not_a_book_at(*root, first, plain));
+      problems_.add(at(problems::not_a_book(), yaml::place_of(*root, plain)));
       return false;
     }
     BookFile loaded{plain, std::move(*root), *kind, named_at == nullptr, MeasuringSystem::us};
     const bool whole = !is_broken_larder(loaded);
     files_.push_back(std::move(loaded));
     return whole;
-  }
-
-  /// `Recipe:`, `recpie:`: the key that comes nearest to one that says what a file is.
-  static Problem not_a_book_at(const yaml::Node& root, const std::string& first,
-                               const std::string& file) {
-    std::vector<std::string> kinds;
-    for (const FileKind kind : book_kinds) kinds.emplace_back(name_of(kind));
-    for (const auto& [key, value] : root.entries) {
-      const auto near = nearest_names(key.text, kinds, 1);
-      if (near.empty()) continue;
-      return at(problems::not_a_book(first, key.text, near.front()), yaml::place_of(key, file));
-    }
-    return at(problems::not_a_book(first), yaml::place_of(root, file));
   }
 
   /// A larder without its ingredients: they are not a map, which its reader reports.

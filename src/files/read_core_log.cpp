@@ -37,7 +37,8 @@ NamedUnit<TimeDimension> time_unit(const csv::Record& header) {
     if (known && time == "minutes") return units::minute;
     if (known && time == "hours") return units::hour;
   }
-  throw Failure(problems::core_log_header(all));
+  // A line without a comma is that of any file at all, and is not shown.
+  throw Failure(problems::core_log_header(header.fields.size() < 2 ? std::string() : all));
 }
 
 Temperature core_from(const std::string& text, const std::string& scale) {
@@ -52,7 +53,7 @@ Temperature core_from(const std::string& text, const std::string& scale) {
 }  // namespace
 
 std::optional<CoreCurve> read_core_log(const std::string& file, ProblemList& problems) {
-  const auto text = yaml::read_file(file, problems);
+  const auto text = yaml::read_named(file, problems);
   if (!text) return std::nullopt;
   const auto table = whole_table(*text, file, problems);
   if (!table) return std::nullopt;

@@ -95,7 +95,7 @@ void read_menu(yaml::Fields& top, const Reading& reading, Event& event) {
 
 void read_event(const Reading& reading) {
   yaml::Fields peek(reading.file.root, reading.context(), {});
-  const auto name = peek.text("event");
+  const auto name = peek.name("event");
   if (!name) return;
   Event event;
   event.name = *name;

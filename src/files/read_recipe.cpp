@@ -301,7 +301,7 @@ class RecipeReader {
 
 void read_recipe(const Reading& reading) {
   yaml::Fields peek(reading.file.root, reading.context(), {});
-  const auto name = peek.text("recipe");
+  const auto name = peek.name("recipe");
   if (!name) return;
   Recipe recipe;
   recipe.name = *name;

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "csv/read_csv.hpp"
+#include "files/file_kind.hpp"
 #include "files/price_list_header.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
@@ -254,8 +255,9 @@ class ListTaker {
 std::optional<TakenPrices> take_in_prices(const std::string& header_file, const Book& book,
                                           ProblemList& problems, BadRows bad_rows) {
   using namespace reading;
-  const auto text = yaml::read_file(header_file, problems);
+  const auto text = yaml::read_named(header_file, problems);
   if (!text) return std::nullopt;
+  if (!may_be_ours(*text, header_file, problems)) return std::nullopt;
   auto root = yaml::read_yaml(*text, header_file, problems);
   if (!root) return std::nullopt;
   BookFile file{header_file, std::move(*root), FileKind::price_list, true, book.measures};

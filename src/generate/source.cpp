@@ -74,7 +74,7 @@ void write_if_changed(const std::string& file, const std::string& text) {
   std::ofstream out(file, std::ios::binary);
   out << text;
   out.close();
-  if (!out) throw Failure(problems::file_not_writable(file));
+  if (!out) throw Failure(problems::file_not_writable(file, "the disk does not take it"));
 }
 
 }  // namespace platewright::generate

@@ -54,7 +54,7 @@ const std::vector<Room>& rooms() {
       {"yaml-cpp/", {"src/files/"}},
       {"date/", {"src/files/"}},
       {"nlohmann/", {"src/card/"}},
-      {"utf8proc.h", {"src/card/"}},
+      {"utf8proc.h", {"src/card/", "src/files/yaml/"}},
       {"CLI/", {"src/cli/"}},
       {"iostream", {"src/cli/", "src/generate/"}},
   };

@@ -5,6 +5,8 @@
 #include <utility>
 
 #include "platewright/problem/catalogue/price_lists.hpp"
+#include "yaml/normal_text.hpp"
+#include "yaml/sound_text.hpp"
 
 namespace platewright::csv {
 namespace {
@@ -120,6 +122,17 @@ bool is_never_closed(const ProblemList& problems) {
   });
 }
 
+/// Brings the fields into one spelling; a record with a sign that nobody sees can't be trusted.
+void check_signs(Record& record, const std::string& file, ProblemList& found) {
+  for (Field& field : record.fields) {
+    if (auto unseen = yaml::unseen_sign_in(field.text)) {
+      found.add(at(*unseen, Place{file, field.line, field.column, {}}));
+      record.misquoted = true;
+    }
+    field.text = yaml::normal_text(field.text);
+  }
+}
+
 /// Says what is wrong with records of another length than the header's.
 void check_lengths(const std::vector<Record>& records, const std::string& file, bool well_quoted,
                    ProblemList& found) {
@@ -141,11 +154,14 @@ void check_lengths(const std::vector<Record>& records, const std::string& file, 
 
 std::optional<Table> read_csv(const std::string& text, const std::string& file, char separator,
                               ProblemList& problems, BadRows bad_rows) {
+  if (!yaml::check_sound(text, file, problems)) return std::nullopt;
   ProblemList found;
   std::vector<Record> records = Reader(text, file, separator, found).read();
+  const bool well_quoted = !found.has_errors();
+  for (Record& record : records) check_signs(record, file, found);
   if (records.empty()) found.add(at(problems::csv_empty(), Place{file, 1, 1, {}}));
   const bool broken = records.empty() || records.front().misquoted || is_never_closed(found);
-  check_lengths(records, file, !found.has_errors(), found);
+  check_lengths(records, file, well_quoted, found);
   const bool left_out = bad_rows == BadRows::left_out && !broken;
   for (const Problem& problem : found.all()) {
     problems.add(left_out ? as_warning(problem) : problem);

@@ -5,8 +5,10 @@
 
 #include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/files.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/nearest.hpp"
+#include "yaml/normal_text.hpp"
 
 namespace platewright::yaml {
 namespace {
@@ -92,6 +94,14 @@ std::optional<std::string> Fields::text(std::string_view key) {
 
 std::optional<std::string> Fields::needed_text(std::string_view key, std::string_view example) {
   return need(key, example) == nullptr ? std::nullopt : text(key);
+}
+
+std::optional<std::string> Fields::name(std::string_view key) {
+  const Node* node = scalar(key);
+  if (node == nullptr) return std::nullopt;
+  if (says_something(node->text)) return node->text;
+  report(problems::name_says_nothing(node->text), *node, key);
+  return std::nullopt;
 }
 
 bool Fields::flag(std::string_view key) {

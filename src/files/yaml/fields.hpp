@@ -35,6 +35,8 @@ class Fields {
 
   std::optional<std::string> text(std::string_view key);
   std::optional<std::string> needed_text(std::string_view key, std::string_view example);
+  /// A text that names something: with a letter or a digit.
+  std::optional<std::string> name(std::string_view key);
   /// `yes` or `no`.
   bool flag(std::string_view key);
   /// A plain number, a share (`12 %` or `0.12`), each read exactly.

@@ -5,8 +5,6 @@
 #include <yaml-cpp/parser.h>
 
 #include <algorithm>
-#include <filesystem>
-#include <fstream>
 #include <sstream>
 #include <unordered_map>
 #include <utility>
@@ -14,6 +12,7 @@
 
 #include "platewright/problem/catalogue/files.hpp"
 #include "yaml/line_slips.hpp"
+#include "yaml/normal_text.hpp"
 #include "yaml/sound_text.hpp"
 
 namespace platewright::yaml {
@@ -53,7 +52,8 @@ class Builder : public YAML::EventHandler {
     if (!quoted) report_remark(mark, value);
     const bool nothing = !quoted && (value.empty() || value == "~" || value == "null");
     Node node = node_at(mark, nothing ? Node::Kind::nothing : Node::Kind::scalar);
-    node.text = value;
+    if (auto unseen = unseen_sign_in(value)) problems_.add(at(*unseen, place(mark)));
+    node.text = normal_text(value);
     node.quoted = quoted;
     add(std::move(node));
   }
@@ -163,6 +163,10 @@ class Builder : public YAML::EventHandler {
       problems_.add(at(problems::key_not_text(), place_of(key, file_)));
       return;
     }
+    if (!says_something(key.text)) {
+      problems_.add(at(problems::name_says_nothing(key.text), place_of(key, file_)));
+      return;
+    }
     const auto [seen, is_new] = parent.lines_of_keys.emplace(key.text, key.line);
     if (!is_new) {
       problems_.add(at(problems::key_twice(key.text, seen->second), place_of(key, file_)));
@@ -213,14 +217,6 @@ class Listener : public YAML::EventHandler {
   [[noreturn]] void stop() const { throw Failure(problems::yaml_second_document()); }
 };
 
-Place place_of_byte(std::string_view text, std::size_t byte, const std::string& file) {
-  const std::string_view before = text.substr(0, byte);
-  const auto line = static_cast<int>(std::count(before.begin(), before.end(), '\n')) + 1;
-  const std::size_t newline = before.rfind('\n');
-  const std::size_t start = newline == std::string_view::npos ? 0 : newline + 1;
-  return Place{file, line, static_cast<int>(byte - start) + 1, {}};
-}
-
 bool check_text(std::string_view text, const std::string& file, ProblemList& problems,
                 const Bounds& bounds) {
   if (text.size() > bounds.bytes) {
@@ -228,15 +224,7 @@ bool check_text(std::string_view text, const std::string& file, ProblemList& pro
                     Place{file, 1, 1, {}}));
     return false;
   }
-  if (const auto byte = first_bad_byte(text)) {
-    problems.add(at(problems::file_not_utf8(*byte), place_of_byte(text, *byte, file)));
-    return false;
-  }
-  if (const auto byte = first_control_character(text)) {
-    problems.add(at(problems::file_has_control_character(*byte), place_of_byte(text, *byte, file)));
-    return false;
-  }
-  return true;
+  return check_sound(text, file, problems);
 }
 
 }  // namespace
@@ -283,31 +271,6 @@ std::optional<Node> read_yaml(std::string_view text, const std::string& file, Pr
     return std::nullopt;
   }
   return builder.take_root();
-}
-
-std::optional<std::string> read_file(const std::string& file, ProblemList& problems,
-                                     const Bounds& bounds) {
-  const Place place{file, 1, 1, {}};
-  std::error_code error;
-  const auto status = std::filesystem::status(file, error);
-  if (!std::filesystem::exists(status)) {
-    problems.add(at(problems::file_not_there(file), place));
-    return std::nullopt;
-  }
-  std::ifstream stream(file, std::ios::binary);
-  if (!std::filesystem::is_regular_file(status) || !stream) {
-    problems.add(at(problems::file_not_readable(file), place));
-    return std::nullopt;
-  }
-  const auto size = std::filesystem::file_size(file, error);
-  if (!error && size > bounds.bytes) {
-    problems.add(
-        at(problems::file_too_large(std::to_string(size) + " bytes", bounds.bytes), place));
-    return std::nullopt;
-  }
-  std::ostringstream text;
-  text << stream.rdbuf();
-  return text.str();
 }
 
 }  // namespace platewright::yaml

@@ -25,8 +25,17 @@ struct Bounds {
 std::optional<Node> read_yaml(std::string_view text, const std::string& file, ProblemList& problems,
                               const Bounds& bounds = {});
 
-/// Reads a whole file, at most `bounds.bytes` of it. Nothing is returned where it can't be read.
+/// Reads a whole plain file, at most `bounds.bytes` of it. Nothing is returned where it can't be
+/// read: a folder, a device and a pipe are not waited for.
 std::optional<std::string> read_file(const std::string& file, ProblemList& problems,
                                      const Bounds& bounds = {});
+
+/// What a user writes for standard input.
+inline constexpr std::string_view standard_input_name = "-";
+
+/// As `read_file`, for a file that the user names: `-` is standard input. A file that is named in
+/// another one is never that.
+std::optional<std::string> read_named(const std::string& file, ProblemList& problems,
+                                      const Bounds& bounds = {});
 
 }  // namespace platewright::yaml

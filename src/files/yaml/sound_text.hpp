@@ -3,8 +3,10 @@
 
 #include <cstddef>
 #include <optional>
+#include <string>
 #include <string_view>
 
+#include "platewright/problem/problem_list.hpp"
 #include "platewright/problem/utf8.hpp"
 
 namespace platewright::yaml {
@@ -21,6 +23,21 @@ inline std::optional<std::size_t> first_bad_byte(std::string_view text) {
   return std::nullopt;
 }
 
+/// What a text that is no UTF-8 most likely is, by the name that `iconv` knows; empty where that
+/// can't be told. A byte that Windows-1252 does not have, or that no text holds, is a sign of
+/// neither.
+inline std::string_view likely_encoding(std::string_view text) {
+  if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) return "UTF-16";
+  for (const char c : text) {
+    const auto byte = static_cast<unsigned char>(c);
+    const bool unused =
+        byte == 0x81 || byte == 0x8D || byte == 0x8F || byte == 0x90 || byte == 0x9D;
+    const bool control = byte < 0x20U && byte != '\t' && byte != '\n' && byte != '\r';
+    if (unused || control) return {};
+  }
+  return "WINDOWS-1252";
+}
+
 /// The offset of the first control character other than tab, line feed and carriage return.
 inline std::optional<std::size_t> first_control_character(std::string_view text) {
   for (std::size_t i = 0; i < text.size(); ++i) {
@@ -29,5 +46,13 @@ inline std::optional<std::size_t> first_control_character(std::string_view text)
   }
   return std::nullopt;
 }
+
+/// Whether it is UTF-8 without control characters.
+inline bool is_sound(std::string_view text) {
+  return !first_bad_byte(text) && !first_control_character(text);
+}
+
+/// As `is_sound`; what is wrong goes into `problems`, at its line and column in `file`.
+bool check_sound(std::string_view text, const std::string& file, ProblemList& problems);
 
 }  // namespace platewright::yaml

@@ -67,11 +67,12 @@ TEST_CASE("a folder in place of a file") {
 TEST_CASE("text that is no book") {
   CHECK(ids_of("") == Ids{"yaml-empty"});
   CHECK(ids_of("# nothing but a remark\n") == Ids{"yaml-empty"});
-  CHECK(ids_of("soup\n") == Ids{"wrong-shape"});
-  CHECK(ids_of("- soup\n") == Ids{"wrong-shape"});
+  CHECK(ids_of("soup\n") == Ids{"not-a-book"});
+  CHECK(ids_of("- soup\n") == Ids{"not-a-book"});
+  CHECK(ids_of("- recipe: soup\n") == Ids{"wrong-shape"});
   CHECK(ids_of("soup: hot\n") == Ids{"not-a-book"});
   CHECK(ids_of("recipe: [a\n") == Ids{"not-yaml"});
-  CHECK(ids_of("a: b: c\n") == Ids{"not-yaml"});
+  CHECK(ids_of("recipe: b: c\n") == Ids{"not-yaml"});
 }
 
 TEST_CASE("text that is not UTF-8, or can't be seen") {
@@ -96,10 +97,10 @@ TEST_CASE("a byte order mark and the line ends of another system do no harm") {
 TEST_CASE("what YAML can do and a book need not") {
   CHECK(ids_of("recipe: &a soup\n") == Ids{"yaml-alias"});
   CHECK(ids_of("recipe: *a\n") == Ids{"not-yaml"});
-  CHECK(ids_of("a: &a [x, x]\nb: &b [*a, *a]\nc: [*b, *b]\n") == Ids{"yaml-alias"});
-  CHECK(ids_of("&a [*a]\n") == Ids{"yaml-alias"});
+  CHECK(ids_of("recipe: &a [x, x]\nb: &b [*a, *a]\nc: [*b, *b]\n") == Ids{"yaml-alias"});
+  CHECK(ids_of("recipe: &a [*a]\n") == Ids{"yaml-alias"});
   CHECK(ids_of("recipe: !!binary aGVsbG8=\n") == Ids{"yaml-tag"});
-  CHECK(ids_of("[a, b]: c\n").front() == "key-not-text");
+  CHECK(ids_of("recipe: a\n[a, b]: c\n").front() == "key-not-text");
   CHECK(ids_of("recipe: a\n---\nrecipe: b\n").front() == "yaml-second-document");
   CHECK(ids_of("recipe: " + std::string(40, '[') + std::string(40, ']') + "\n") ==
         Ids{"yaml-too-deep"});

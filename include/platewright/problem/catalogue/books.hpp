@@ -65,9 +65,9 @@ inline Problem name_twice(std::string_view what, std::string_view name, std::str
                       "each name once", "rename one of the two, or take it out");
 }
 
-/// `nearest` is the key of the file that looks most like one of those, and `meant` that one.
-inline Problem not_a_book(std::string_view first_key, std::string_view nearest = {},
-                          std::string_view meant = {}) {
+/// What the file holds is not shown: it may be any file at all, and nobody's business. `nearest` is
+/// a key of it that looks like one of those, and `meant` that one.
+inline Problem not_a_book(std::string_view nearest = {}, std::string_view meant = {}) {
   std::string remedy =
       "say what the file is; the README shows one of each. Worksheets, trials and price lists are "
       "read by commands of their own";
@@ -75,7 +75,7 @@ inline Problem not_a_book(std::string_view first_key, std::string_view nearest =
     remedy = "write `" + std::string(meant) + ":` for `" + std::string(nearest) +
              ":`; keys are in small letters";
   }
-  return make_problem("not-a-book", "a file that begins with the key " + in_quotes(first_key),
+  return make_problem("not-a-book", "a file without a key that says what it is",
                       "one of the keys \"recipe\", \"larder\", \"prices\", \"event\" or \"tables\"",
                       std::move(remedy));
 }
@@ -89,6 +89,15 @@ inline Problem comma_in_braces(std::string_view key, std::string_view value,
       in_quotes(rest) + " behind a comma between braces, which ends the value " + in_quotes(value),
       "a value with a comma in it between quotation marks",
       "write " + std::string(key) + ": " + in_quotes(whole, 200));
+}
+
+inline Problem names_look_alike(std::string_view name, std::string_view word,
+                                std::string_view scripts) {
+  return make_problem(
+      "names-look-alike",
+      in_quotes(word) + " in " + in_quotes(name) + " has letters of " + std::string(scripts),
+      "the letters of one script in a word",
+      "type the name again: letters that look alike make it another name");
 }
 
 inline Problem nothing_to_do(std::string_view file, std::string_view wanted) {

@@ -20,13 +20,52 @@ inline Problem file_not_there(std::string_view file) {
 inline Problem file_not_readable(std::string_view file) {
   return make_problem("file-not-readable", in_quotes(file, 200) + " can't be read",
                       "a plain file that this user may read",
-                      "check what it is, and its permissions");
+                      "check what it is, and its permissions; what another program writes goes to "
+                      "standard input, which is named -");
 }
 
-inline Problem file_not_writable(std::string_view file) {
-  return make_problem("file-not-writable", in_quotes(file, 200) + " can't be written",
-                      "a place where this user may write",
-                      "choose another file; nothing was written");
+inline Problem file_not_writable(std::string_view file, std::string_view why) {
+  return make_problem("file-not-writable",
+                      in_quotes(file, 200) + " can't be written: " + std::string(why),
+                      "a place where this user may write", "choose another file");
+}
+
+inline Problem output_folder_not_there(std::string_view file) {
+  return make_problem("output-folder-not-there", "no folder to put " + in_quotes(file, 200) + " in",
+                      "a folder that is there",
+                      "make the folder or correct its name; nothing was written");
+}
+
+inline Problem output_is_folder(std::string_view file) {
+  return make_problem("output-is-folder", in_quotes(file, 200) + ", which is a folder",
+                      "the name of a file",
+                      "add the file's name behind the folder's; nothing was written");
+}
+
+inline Problem output_name_too_long(std::string_view file) {
+  return make_problem("output-name-too-long", "the name " + in_quotes(file, 200) + " is too long",
+                      "a name that the disk takes, mostly of at most 255 bytes",
+                      "choose a shorter name; nothing was written");
+}
+
+inline Problem output_no_room(std::string_view file) {
+  return make_problem("output-no-room", "no room for " + in_quotes(file, 200),
+                      "a disk with room, within this user's share of it",
+                      "make room or choose another disk; a file that stood there is as it was");
+}
+
+inline Problem output_above_limit(std::string_view file) {
+  return make_problem("output-above-limit",
+                      in_quotes(file, 200) + " would be larger than this user's files may be",
+                      "a file within the limit (`ulimit -f`)",
+                      "raise the limit; a file that stood there is as it was");
+}
+
+inline Problem output_not_kept(std::string_view file) {
+  return make_problem(
+      "output-not-kept",
+      in_quotes(file, 200) + " was written, but its disk does not say that it is kept",
+      "a disk that keeps what is written", "look at the file, and at the disk: it reports errors");
 }
 
 inline Problem output_over_input(std::string_view output, std::string_view input) {
@@ -37,20 +76,54 @@ inline Problem output_over_input(std::string_view output, std::string_view input
                       "choose another name; nothing was written");
 }
 
+inline Problem format_not_taken(std::string_view format) {
+  return make_problem("format-not-taken",
+                      "the format " + in_quotes(format) + " for what has one form only",
+                      "no format, and a file whose name does not end in that of another",
+                      "leave `--format` out, or choose another ending for `--output`");
+}
+
 inline Problem file_too_large(std::string_view what, std::size_t most) {
   return make_problem("file-too-large", std::string(what), "at most " + std::to_string(most),
                       "split the file: one recipe a file is a good habit");
 }
 
-inline Problem file_not_utf8(std::size_t byte) {
-  return make_problem("file-not-utf8", "byte " + std::to_string(byte) + " is not UTF-8 text",
-                      "a text file in UTF-8", "save the file as UTF-8 in your editor");
+inline Problem file_not_utf8(std::size_t byte, std::string_view likely) {
+  const std::string encoding(likely);
+  return make_problem("file-not-utf8",
+                      "byte " + std::to_string(byte) + " is not UTF-8 text" +
+                          (encoding.empty() ? "" : "; this looks like " + encoding),
+                      "a text file in UTF-8",
+                      encoding.empty()
+                          ? "save the file as UTF-8 in your editor"
+                          : "save it as UTF-8 (in a spreadsheet: as \"CSV UTF-8\"), or turn it "
+                            "with `iconv -f " +
+                                encoding + " -t UTF-8 OLD > NEW`");
 }
 
 inline Problem file_has_control_character(std::size_t byte) {
   return make_problem("file-control-character",
                       "a control character at byte " + std::to_string(byte), "printable text",
                       "delete the character; it may have come with a copy from elsewhere");
+}
+
+/// `number` counts the signs of the text from 1.
+inline Problem unseen_sign(char32_t code, std::size_t number, std::string_view text) {
+  std::string hex;
+  for (char32_t rest = code; rest != 0 || hex.size() < 4; rest /= 16) {
+    hex.insert(0, 1, "0123456789ABCDEF"[rest % 16]);
+  }
+  return make_problem("unseen-sign",
+                      "U+" + hex + ", which nobody sees, as sign " + std::to_string(number) +
+                          " of " + in_quotes(text),
+                      "text of signs that can be seen",
+                      "type the text again; the sign came with a copy from elsewhere");
+}
+
+inline Problem name_says_nothing(std::string_view name) {
+  return make_problem("name-says-nothing",
+                      "the name " + in_quotes(name) + ", without a letter or a digit",
+                      "a name that can be read out", "write the name of what is meant");
 }
 
 /// Where the slip is known, `expected` and `remedy` say what to type.

@@ -1,0 +1,88 @@
+// Files as they stand on the disk, and standard input.
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <array>
+#include <cerrno>
+
+#include "platewright/problem/catalogue/files.hpp"
+#include "yaml/read_yaml.hpp"
+
+namespace platewright::yaml {
+namespace {
+
+/// All that can be read, or one byte more than the bound. False where reading failed.
+bool read_up_to(int descriptor, std::size_t bound, std::string& text) {
+  std::array<char, 65536> part{};
+  while (text.size() <= bound) {
+    const ssize_t got = ::read(descriptor, part.data(), part.size());
+    if (got == 0) return true;
+    if (got > 0) {
+      text.append(part.data(), static_cast<std::size_t>(got));
+    } else if (errno != EINTR) {
+      return false;
+    }
+  }
+  return true;
+}
+
+std::optional<std::string> bounded(bool was_read, std::string text, const std::string& file,
+                                   ProblemList& problems, const Bounds& bounds) {
+  const Place place{file, 1, 1, {}};
+  if (!was_read) {
+    problems.add(at(problems::file_not_readable(file), place));
+    return std::nullopt;
+  }
+  if (text.size() > bounds.bytes) {
+    problems.add(at(problems::file_too_large("more than " + std::to_string(bounds.bytes) + " bytes",
+                                             bounds.bytes),
+                    place));
+    return std::nullopt;
+  }
+  return text;
+}
+
+/// Standard input can be read once, and is asked for more than once.
+const std::optional<std::string>& standard_input(std::size_t bound) {
+  static const std::optional<std::string> all = [bound]() -> std::optional<std::string> {
+    std::string text;
+    if (!read_up_to(STDIN_FILENO, bound, text)) return std::nullopt;
+    return text;
+  }();
+  return all;
+}
+
+}  // namespace
+
+std::optional<std::string> read_file(const std::string& file, ProblemList& problems,
+                                     const Bounds& bounds) {
+  struct stat found {};
+  if (::stat(file.c_str(), &found) != 0 && (errno == ENOENT || errno == ENOTDIR)) {
+    problems.add(at(problems::file_not_there(file), Place{file, 1, 1, {}}));
+    return std::nullopt;
+  }
+  // The type is asked for before the file is opened, since opening a device may do something, and
+  // again after it; a pipe that nobody writes into is not waited for.
+  int descriptor = -1;
+  if (S_ISREG(found.st_mode)) {
+    do {
+      descriptor = ::open(file.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC | O_NOCTTY);
+    } while (descriptor < 0 && errno == EINTR);
+  }
+  std::string text;
+  const bool was_read = descriptor >= 0 && ::fstat(descriptor, &found) == 0 &&
+                        S_ISREG(found.st_mode) && read_up_to(descriptor, bounds.bytes, text);
+  if (descriptor >= 0) ::close(descriptor);
+  return bounded(was_read, std::move(text), file, problems, bounds);
+}
+
+std::optional<std::string> read_named(const std::string& file, ProblemList& problems,
+                                      const Bounds& bounds) {
+  if (file != standard_input_name) return read_file(file, problems, bounds);
+  const auto& text = standard_input(bounds.bytes);
+  return bounded(text.has_value(), text.value_or(""), file, problems, bounds);
+}
+
+}  // namespace platewright::yaml
