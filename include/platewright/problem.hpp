@@ -4,6 +4,7 @@
 #include "platewright/problem/bought_words.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/clock.hpp"
+#include "platewright/problem/catalogue/contradictions.hpp"
 #include "platewright/problem/catalogue/costs.hpp"
 #include "platewright/problem/catalogue/events.hpp"
 #include "platewright/problem/catalogue/files.hpp"

@@ -66,7 +66,8 @@ int generate(const std::string& units_data, const std::string& yields, const std
     print(problems);
     return 1;
   }
-  for (const auto& [name, text] : files) write_if_changed((std::filesystem::path(out) / name).string(), text);
+  for (const auto& [name, text] : files)
+    write_if_changed((std::filesystem::path(out) / name).string(), text);
   return 0;
 }
 

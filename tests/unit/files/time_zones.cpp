@@ -17,7 +17,7 @@ ZonedTime read(std::string_view text) {
   return read_zoned_time(text, read_time_zone);
 }
 
-Problem refused(std::string_view text) {
+Problem zone_refused(std::string_view text) {
   return problem_of([&] { read(text); });
 }
 
@@ -45,24 +45,24 @@ TEST_CASE("zones of half hours") {
 }
 
 TEST_CASE("an hour that does not come") {
-  const Problem us = refused("2027-03-14 02:30 America/Chicago");
+  const Problem us = zone_refused("2027-03-14 02:30 America/Chicago");
   CHECK(us.id == "time-left-out");
   CHECK(us.found ==
         "2027-03-14 02:30 does not come in America/Chicago: the clock goes from 02:00 to 03:00");
   CHECK(us.remedy == "write a time before 02:00, or from 03:00 on");
-  CHECK(refused("2027-03-28 02:00 Europe/Berlin").id == "time-left-out");
-  CHECK(refused("2027-03-28 02:59 Europe/Berlin").id == "time-left-out");
+  CHECK(zone_refused("2027-03-28 02:00 Europe/Berlin").id == "time-left-out");
+  CHECK(zone_refused("2027-03-28 02:59 Europe/Berlin").id == "time-left-out");
   CHECK_NOTHROW(read("2027-03-28 01:59 Europe/Berlin"));
   CHECK_NOTHROW(read("2027-03-28 03:00 Europe/Berlin"));
 }
 
 TEST_CASE("an hour that comes twice") {
-  const Problem us = refused("2027-11-07 01:30 America/Chicago");
+  const Problem us = zone_refused("2027-11-07 01:30 America/Chicago");
   CHECK(us.id == "time-twice");
   CHECK(us.remedy ==
         "write `2027-11-07 01:30 -05:00 America/Chicago` for the first, "
         "`2027-11-07 01:30 -06:00 America/Chicago` for the second");
-  CHECK(refused("2027-10-31 02:30 Europe/Berlin").id == "time-twice");
+  CHECK(zone_refused("2027-10-31 02:30 Europe/Berlin").id == "time-twice");
   const ZonedTime first = read("2027-11-07 01:30 -05:00 America/Chicago");
   const ZonedTime second = read("2027-11-07T01:30-06:00 America/Chicago");
   CHECK(second.instant() - first.instant() == std::chrono::hours(1));
@@ -71,32 +71,32 @@ TEST_CASE("an hour that comes twice") {
 }
 
 TEST_CASE("an offset that the place does not have then") {
-  CHECK(refused("2027-07-01 12:00 -06:00 America/Chicago").id == "time-offset-wrong");
-  CHECK(refused("2027-07-01 12:00 -06:00 America/Chicago").expected ==
+  CHECK(zone_refused("2027-07-01 12:00 -06:00 America/Chicago").id == "time-offset-wrong");
+  CHECK(zone_refused("2027-07-01 12:00 -06:00 America/Chicago").expected ==
         "-05:00, which America/Chicago has then");
-  CHECK(refused("2027-07-01T12:00-05:00").id == "time-zone-missing");
+  CHECK(zone_refused("2027-07-01T12:00-05:00").id == "time-zone-missing");
 }
 
 TEST_CASE("a zone that is not there gets the nearest that are") {
-  const Problem slip = refused("2027-10-09 18:30 America/Chicgo");
+  const Problem slip = zone_refused("2027-10-09 18:30 America/Chicgo");
   CHECK(slip.id == "name-unknown");
   CHECK(slip.remedy.find("\"America/Chicago\"") != std::string::npos);
-  CHECK(refused("2027-10-09 18:30 Chicago").remedy.find("\"America/Chicago\"") !=
+  CHECK(zone_refused("2027-10-09 18:30 Chicago").remedy.find("\"America/Chicago\"") !=
         std::string::npos);
-  CHECK(refused("2027-10-09 18:30 Middle Earth").remedy ==
+  CHECK(zone_refused("2027-10-09 18:30 Middle Earth").remedy ==
         "write a name of the tz database, such as America/Chicago");
 }
 
 TEST_CASE("a clock of twelve hours") {
-  CHECK(refused("2027-10-09 06:30 PM").remedy == "write 18:30");
-  CHECK(refused("2027-10-09 6:30pm America/Chicago").remedy == "write 18:30");
-  CHECK(refused("2027-10-09 12:05 a.m.").remedy == "write 00:05");
-  CHECK(refused("2027-10-09 12:05 p.m. America/Chicago").remedy == "write 12:05");
-  CHECK(refused("2027-10-09 6 PM").id == "time-half-day");
-  CHECK(refused("2027-10-09 18:30:00").id == "date-malformed");
+  CHECK(zone_refused("2027-10-09 06:30 PM").remedy == "write 18:30");
+  CHECK(zone_refused("2027-10-09 6:30pm America/Chicago").remedy == "write 18:30");
+  CHECK(zone_refused("2027-10-09 12:05 a.m.").remedy == "write 00:05");
+  CHECK(zone_refused("2027-10-09 12:05 p.m. America/Chicago").remedy == "write 12:05");
+  CHECK(zone_refused("2027-10-09 6 PM").id == "time-half-day");
+  CHECK(zone_refused("2027-10-09 18:30:00").id == "date-malformed");
 }
 
 TEST_CASE("a year that the database does not reach") {
-  CHECK(refused("2399-10-09 18:30 America/Chicago").id == "zone-database-short");
+  CHECK(zone_refused("2399-10-09 18:30 America/Chicago").id == "zone-database-short");
   CHECK_NOTHROW(read("2036-10-09 18:30 America/Chicago"));
 }
