@@ -3,6 +3,7 @@
 
 #include "platewright/card/batch_card.hpp"
 #include "platewright/card/blocks.hpp"
+#include "platewright/card/calendar.hpp"
 #include "platewright/card/cell.hpp"
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/display.hpp"

@@ -15,12 +15,21 @@ namespace {
 constexpr const char* footer_text =
     "Exit codes: 0 done, 1 the book has problems, 2 the command line has.";
 
-void add_common(CLI::App& app, CommonOptions& common) {
-  app.add_option("--format", common.format,
-                 "text, csv, json or markdown; by the ending of --output if not said")
-      ->check(CLI::IsMember({"text", "csv", "json", "markdown"}));
+using Formats = std::vector<std::string>;
+const Formats& sheet_formats() {
+  static const Formats formats{"text", "csv", "json", "markdown"};
+  return formats;
+}
+
+void add_common(CLI::App& app, CommonOptions& common, const Formats& formats) {
+  std::string names;
+  for (const std::string& name : formats) {
+    names += (names.empty() ? "" : name == formats.back() ? " or " : ", ") + name;
+  }
+  app.add_option("--format", common.format, names + "; by the ending of --output if not said")
+      ->check(CLI::IsMember(formats));
   app.add_option("--output", common.output,
-                 "write to this file, whole or not at all; .csv, .json and .md are formats");
+                 "write to this file, whole or not at all; its ending names the format");
   app.add_option("--width", common.width, "columns of a text page, from 40")
       ->check(CLI::Range(40U, 400U));
   app.add_flag("--ascii", common.ascii, "no signs beyond ASCII but those of the book's own names");
@@ -79,10 +88,10 @@ struct Parsed {
   TablesArguments tables;
 };
 
-CLI::App* add_command(CLI::App& program, const char* name, const char* what,
-                      CommonOptions& common) {
+CLI::App* add_command(CLI::App& program, const char* name, const char* what, CommonOptions& common,
+                      const Formats& formats = sheet_formats()) {
   CLI::App* app = program.add_subcommand(name, what);
-  add_common(*app, common);
+  add_common(*app, common, formats);
   app->footer(footer_text);
   return app;
 }
@@ -277,8 +286,8 @@ void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
   prices->add_flag("--good-rows", parsed.prices.good_rows,
                    "take in the rows that can be read, and list the others");
   add_books(*prices, parsed.prices.books);
-  CLI::App* timeline =
-      add_command(program, "timeline", "The kitchen's clock, back from service", common);
+  CLI::App* timeline = add_command(program, "timeline", "The kitchen's clock, back from service",
+                                   common, {"text", "csv", "json", "markdown", "icalendar"});
   timeline->add_option("file", parsed.timeline.file, "an event's file")->required();
   add_prices(*timeline, parsed.timeline.prices);
   add_changes(*timeline, parsed.timeline.prices);
@@ -317,6 +326,7 @@ std::string format_by_ending(const std::string& output) {
   if (ending == ".csv") return "csv";
   if (ending == ".json") return "json";
   if (ending == ".md") return "markdown";
+  if (ending == ".ics") return "icalendar";
   return "text";
 }
 

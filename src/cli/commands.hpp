@@ -14,8 +14,9 @@ namespace platewright::cli {
 /// What a command gives: a sheet for the writers, or a text that is printed as it is.
 struct Result {
   std::optional<Sheet> sheet;
-  std::string plain;    ///< instead of the sheet, where it is not empty
-  unsigned width = 80;  ///< of a text page if the user says nothing
+  std::string plain;                  ///< instead of the sheet, where it is not empty
+  unsigned width = 80;                ///< of a text page if the user says nothing
+  std::string plain_format = "text";  ///< what `plain` is written in
 };
 
 // Each throws Failure for what it can't do, and puts the problems of a book that it reads into

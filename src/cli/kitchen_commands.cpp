@@ -4,6 +4,7 @@
 #include "cli/open_book.hpp"
 #include "cli/planned.hpp"
 #include "platewright/card/batch_card.hpp"
+#include "platewright/card/calendar.hpp"
 #include "platewright/card/kitchen_notices.hpp"
 #include "platewright/card/recipe_card.hpp"
 #include "platewright/card/timeline_sheet.hpp"
@@ -110,13 +111,20 @@ Result run(const CardArguments& arguments, const CommonOptions& common, ProblemL
   return result;
 }
 
-Result run(const TimelineArguments& arguments, const CommonOptions&, ProblemList& problems) {
+Result run(const TimelineArguments& arguments, const CommonOptions& common, ProblemList& problems) {
   const Book book = open_book({arguments.file}, problems);
   const EventPlan plan =
       plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
-  Result result{timeline_sheet(plan.event(), plan.timeline(book.tables.safety)), {}, 80};
+  const Timeline timeline = plan.timeline(book.tables.safety);
+  Result result{timeline_sheet(plan.event(), timeline), {}, 80};
   if (auto box = kitchen_notices(notices_of(plan, book))) result.sheet->add(*std::move(box));
   say_changes(arguments.prices, *result.sheet);
+  if (common.format == "icalendar") {
+    Calendar calendar = timeline_calendar(plan.event(), timeline);
+    if (changes_anything(arguments.prices)) calendar.name += " (what if)";
+    result.plain = write_icalendar(calendar);
+    result.plain_format = common.format;
+  }
   return result;
 }
 

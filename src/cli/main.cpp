@@ -30,7 +30,8 @@ int run_command(const CommandArguments& command, const CommonOptions& common,
   refuse_output_over_input(command, common);
   const Result result =
       std::visit([&](const auto& arguments) { return run(arguments, common, problems); }, command);
-  if (!result.plain.empty() && common.format != "text") {
+  const bool calendar_of_a_sheet = result.plain.empty() && common.format == "icalendar";
+  if (calendar_of_a_sheet || (!result.plain.empty() && common.format != result.plain_format)) {
     from_argument("--format", [&] { throw Failure(problems::format_not_taken(common.format)); });
   }
   const bool check = std::holds_alternative<CheckArguments>(command);

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "card/sheets/shared.hpp"
+#include "card/sheets/timeline_text.hpp"
 
 namespace platewright {
 namespace {
@@ -49,59 +50,6 @@ std::vector<std::string> notes_on_time(const Timeline& timeline) {
   return out;
 }
 
-/// The goods by name where they are few.
-std::string delivery_text(const TimelineEntry& entry) {
-  std::string out = entry.supplier.empty() ? "Goods in" : "Goods in from " + entry.supplier;
-  if (entry.goods.size() > 3) return out + ": " + std::to_string(entry.goods.size()) + " kinds";
-  for (std::size_t i = 0; i < entry.goods.size(); ++i)
-    out += (i == 0 ? ": " : "; ") + entry.goods[i];
-  return out;
-}
-
-std::string kind_data(TimelineKind kind) {
-  switch (kind) {
-    case TimelineKind::order:
-      return "order";
-    case TimelineKind::delivery:
-      return "delivery";
-    case TimelineKind::method_step:
-      return "step";
-    case TimelineKind::oven_step:
-      return "oven";
-    case TimelineKind::pull:
-      return "pull";
-    case TimelineKind::serve:
-      return "serve";
-  }
-  return {};
-}
-
-std::string what(const TimelineEntry& entry) {
-  switch (entry.kind) {
-    case TimelineKind::order:
-      return "Last day to order from " + entry.supplier;
-    case TimelineKind::delivery:
-      return delivery_text(entry);
-    case TimelineKind::method_step:
-      return entry.text;
-    case TimelineKind::oven_step: {
-      std::string text = "Oven " + fahrenheit_text(entry.oven->oven, Rounding::half_up);
-      if (entry.oven->time)
-        text += ", about " + duration_text(entry.oven->time->in(units::minute), Rounding::half_up);
-      if (entry.oven->until)
-        text += ", until " + fahrenheit_text(*entry.oven->until, Rounding::up) + " inside";
-      return text;
-    }
-    case TimelineKind::pull:
-      return entry.inside ? "Out of the oven at " + fahrenheit_text(*entry.inside, Rounding::up) +
-                                " inside; rest"
-                          : "Out of the oven";
-    case TimelineKind::serve:
-      return "SERVE";
-  }
-  return {};
-}
-
 Box standing_box(const std::vector<StandingFood>& standing) {
   Box box{"standing", "STANDS TOO LONG", {}};
   for (const StandingFood& food : standing) {
@@ -140,7 +88,7 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
     if (entry.open) latest += " or sooner";
     table.add(
         {words(span ? moment(*entry.earliest, timeline) : ""), words(latest), words(entry.recipe),
-         words(what(entry)), words(kind_data(entry.kind)),
+         words(begin_text(entry)), words(kind_text(entry.kind)),
          words(entry.earliest ? instant_text(*entry.earliest, timeline.zone) : ""),
          words(is_a_day(entry) ? date_text(local) : instant_text(entry.latest, timeline.zone))});
   }

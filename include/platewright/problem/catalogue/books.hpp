@@ -69,7 +69,8 @@ inline Problem name_twice(std::string_view what, std::string_view name, std::str
 /// a key of it that looks like one of those, and `meant` that one.
 inline Problem not_a_book(std::string_view nearest = {}, std::string_view meant = {}) {
   std::string remedy =
-      "write a line such as `recipe: roast lamb`; the README shows one of each kind. Worksheets, trials and price lists are "
+      "write a line such as `recipe: roast lamb`; the README shows one of each kind. Worksheets, "
+      "trials and price lists are "
       "read by commands of their own";
   if (!nearest.empty()) {
     remedy = "write `" + std::string(meant) + ":` for `" + std::string(nearest) +
