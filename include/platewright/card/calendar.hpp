@@ -34,9 +34,8 @@ struct Calendar {
 Calendar timeline_calendar(const Event& event, const Timeline& timeline);
 
 /// As RFC 5545 (iCalendar) writes it, with a name by RFC 7986: times in UTC, CR LF, no line over 75
-/// octets, none folded
-/// inside a character, line ends and what parts values escaped, an alarm for each entry. Bytes that
-/// are not UTF-8 and control characters come out as escapes (`\xNN`).
+/// octets, none folded inside a character, line ends and what parts values escaped, an alarm for
+/// each entry. Bytes that are not UTF-8 and control characters come out as escapes (`\xNN`).
 std::string write_icalendar(const Calendar& calendar);
 
 }  // namespace platewright

@@ -143,10 +143,9 @@ inline std::map<std::string, BackwardClock> add_recipes(const Production& produc
 }  // namespace detail
 
 /// When each recipe of a production is begun at the soonest, on the clock of the place, by its
-/// name: all that follows at its
-/// longest, a setting of the oven without a time counted as none. One that takes no time that is
-/// written down is begun on the day of the serving, no one knows when: at its midnight. Throws
-/// Failure for a step that takes more than a year.
+/// name: all that follows at its longest, a setting of the oven without a time counted as none. One
+/// that takes no time that is written down is begun on the day of the serving, no one knows when:
+/// at its midnight. Throws Failure for a step that takes more than a year.
 inline std::map<std::string, LocalTime> soonest_beginnings(const Production& production,
                                                            const ZonedTime& served) {
   Timeline walked;

@@ -65,10 +65,10 @@ class ProblemList {
     std::vector<int> lines = problem.again;
     lines.insert(lines.begin(), problem.place.line);
     for (const int line : lines) {
-      const bool there =
-          line == known.place.line ||
-          std::find(known.again.begin(), known.again.end(), line) != known.again.end();
-      if (!there) known.again.push_back(line);
+      // In order, so that a name wrong on every line of a long file is not looked for among all.
+      const auto next = std::lower_bound(known.again.begin(), known.again.end(), line);
+      const bool there = line == known.place.line || (next != known.again.end() && *next == line);
+      if (!there) known.again.insert(next, line);
     }
   }
 
