@@ -122,7 +122,7 @@ TEST_CASE("a sum that can be measured exactly is found exactly at no tolerance")
 TEST_CASE("no sum of up to three terms has fewer terms, or as many and less error") {
   CHECK(rc::check("the fewest", [] {
     const auto sevenths = *rc::gen::inRange<std::int64_t>(1, 4608 * 7 + 1);
-    const Volume volume = Volume::of(fraction(sevenths, 7 * 24), units::us_teaspoon);
+    const Volume volume = Volume::of(fraction(sevenths, std::int64_t{7} * 24), units::us_teaspoon);
     const KitchenMeasure measure = kitchen_measure(volume, kitchens[0]);
     const Fewest fewest = by_trying_all(sevenths);
     RC_CLASSIFY(measure.nearest_only);

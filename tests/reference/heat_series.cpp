@@ -70,7 +70,7 @@ double at_surface(int exponent, double root) {
 ConductingBody cooled(int exponent, double biot, double fourier) {
   ConductingBody body({1, static_cast<double>(exponent)}, {1, 1, 1}, 1);
   const double steps = std::ceil(fourier / body.longest_step());
-  for (double i = 0; i < steps; ++i) body.step(fourier / steps, {0, biot});
+  for (auto left = static_cast<int>(steps); left > 0; --left) body.step(fourier / steps, {0, biot});
   return body;
 }
 
@@ -144,7 +144,9 @@ TEST_CASE("a cylinder with ends lies between the two ways of leaving them out") 
       const auto core = [&](double exponent) {
         ConductingBody model({1, exponent}, {1, 1, 1}, 1);
         const double steps = std::ceil(fourier / model.longest_step());
-        for (double i = 0; i < steps; ++i) model.step(fourier / steps, {0, body.biot});
+        for (auto left = static_cast<int>(steps); left > 0; --left) {
+          model.step(fourier / steps, {0, body.biot});
+        }
         return model.core();
       };
       INFO("half length " << body.half_length << ", Fourier " << fourier);

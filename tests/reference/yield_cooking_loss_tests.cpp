@@ -10,7 +10,7 @@ using namespace platewright::test;
 
 namespace {
 
-CookingLossTest loin(TrimmedCost cost, std::optional<Mass> saleable) {
+CookingLossTest loin(const TrimmedCost& cost, const std::optional<Mass>& saleable) {
   return {"lamb loin",  pounds(6), cost,     per_pound("6.65"),
           pounds(5, 8), pounds(1), saleable, std::nullopt};
 }

@@ -50,7 +50,7 @@ double covered(const Ladder& ladder, int pieces, double piece, double piece_devi
     std::vector<double> deviations;
     for (const Rung& rung : ladder.rungs()) {
       const double deviation = nearest_double(*rung.spread.standard_deviation);
-      const double samples = static_cast<double>(*rung.spread.samples);
+      const auto samples = static_cast<double>(*rung.spread.samples);
       averages.push_back(draw(nearest_double(rung.yield), deviation / std::sqrt(samples)));
       deviations.push_back(deviation);
     }

@@ -1,6 +1,8 @@
 #pragma once
 // What an event costs as its food costs more or less: the formula, turned round, and its slope.
 
+#include <utility>
+
 #include "platewright/costing/quote_terms.hpp"
 
 namespace platewright {
@@ -18,12 +20,12 @@ struct EventCostParts {
 class CostOfFood {
  public:
   /// `rest` is labour and extras.
-  CostOfFood(const QuoteTerms& terms, const Money& rest)
+  CostOfFood(const QuoteTerms& terms, Money rest)
       : q_factor_(terms.q_factor),
         overhead_(terms.overhead),
         contingency_(terms.contingency),
         overhead_of_event_(terms.overhead_of_event),
-        rest_(rest) {}
+        rest_(std::move(rest)) {}
 
   EventCostParts parts(const Money& food) const {
     EventCostParts out;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <utility>
 #include <vector>
 
@@ -75,7 +76,9 @@ class RoastRun {
   /// Goes on for `span` in steps short enough.
   void advance(double span, const Surroundings& around) {
     const double steps = std::max(1.0, std::ceil(span / body_.longest_step()));
-    for (double i = 0; i < steps; ++i) body_.step(span / steps, around);
+    for (auto left = static_cast<std::int64_t>(steps); left > 0; --left) {
+      body_.step(span / steps, around);
+    }
     now_ += span;
   }
 

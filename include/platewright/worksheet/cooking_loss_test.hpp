@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 
 #include "platewright/worksheet/trim_test.hpp"
 
@@ -29,7 +30,7 @@ class TrimmedCost {
   const Money& cost() const { return cost_; }
 
  private:
-  TrimmedCost(CostBase base, const Money& cost) : base_(base), cost_(cost) {}
+  TrimmedCost(CostBase base, Money cost) : base_(base), cost_(std::move(cost)) {}
 
   CostBase base_;
   Money cost_;

@@ -73,7 +73,7 @@ Cell FigureWriter::cell(FigureForm form, const Figure& value) const {
   if (const auto* mass = std::get_if<Mass>(&value)) return weight(form, *mass);
   if (const auto* sum = std::get_if<Money>(&value)) return money(*sum);
   if (const auto* by_weight = std::get_if<PricePerMass>(&value)) return price(*by_weight);
-  const Rational& share = std::get<Rational>(value);
+  const auto& share = std::get<Rational>(value);
   return form == FigureForm::factor ? figure(share, as_decimal(share, 3)) : percent_cell(share, 2);
 }
 

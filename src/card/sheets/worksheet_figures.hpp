@@ -17,7 +17,7 @@ class FigureWriter {
   explicit FigureWriter(const Worksheet& sheet) : sheet_(sheet) {}
 
   /// The figure of the step or term of that name.
-  Cell cell(FigureForm form, const Figure& figure) const;
+  Cell cell(FigureForm form, const Figure& value) const;
   /// `120.00 - 36.00 = 84.00`.
   std::string line(const WorkingStep& step) const;
   /// `6.65 per lb`.

@@ -18,7 +18,7 @@ TEST_CASE("the table of dishes prints each dish's total as its own part does") {
     cost.dishes.push_back(dish);
   }
   const Sheet sheet = event_cost_sheet({}, cost, {});
-  const Table& dishes = std::get<Table>(sheet.blocks.front());
+  const auto& dishes = std::get<Table>(sheet.blocks.front());
   std::vector<std::string> above;
   for (const Row& row : dishes.groups.front().rows) above.push_back(row.back().text);
   std::vector<std::string> below;

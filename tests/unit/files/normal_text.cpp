@@ -47,8 +47,8 @@ TEST_CASE("what a text that is no UTF-8 may be") {
   CHECK(likely_encoding(std::string_view("\xFF\xFE"
                                          "a\0",
                                          4)) == "UTF-16");
-  CHECK(likely_encoding("\x81") == "");
-  CHECK(likely_encoding(std::string_view("\xE8\0", 2)) == "");
+  CHECK(likely_encoding("\x81").empty());
+  CHECK(likely_encoding(std::string_view("\xE8\0", 2)).empty());
 }
 
 TEST_CASE("keys of a book are one name however they are typed") {

@@ -14,7 +14,7 @@ using platewright::test::problem_of;
 using platewright::test::unit_table;
 
 TEST_CASE("ten megabytes of digits are refused at once") {
-  const std::string digits(10'000'000, '7');
+  const std::string digits = std::string().append(10'000'000, '7');
   const std::string fractions = [] {
     std::string out;
     while (out.size() < 10'000'000) out += "\u00BD";

@@ -12,7 +12,7 @@ using namespace platewright::test;
 namespace {
 
 /// 10 lb oven-ready for 60.00, bought at 5.00: 8 lb cooked, 2 lb of bones, 6 lb saleable.
-CookingLossTest rib(TrimmedCost cost = TrimmedCost::from_invoice(money("60.00"))) {
+CookingLossTest rib(const TrimmedCost& cost = TrimmedCost::from_invoice(money("60.00"))) {
   return {"rib of beef", pounds(10), cost,         per_pound("5.00"),
           pounds(8),     pounds(2),  std::nullopt, ounces(8)};
 }

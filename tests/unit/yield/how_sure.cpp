@@ -10,7 +10,7 @@ using namespace platewright::test;
 namespace {
 
 /// A yield of 80 %; one roast in ten thousand samples has a standard deviation of 8 points.
-Ladder roast(std::optional<Rational> deviation = fraction(8, 100)) {
+Ladder roast(const std::optional<Rational>& deviation = fraction(8, 100)) {
   Spread spread;
   if (deviation) spread = {10'000, deviation, {}, {}};
   return Ladder({{Stage::purchased, Stage::served, fraction(4, 5), {}, "", spread, {}, false}});

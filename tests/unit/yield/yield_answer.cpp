@@ -9,7 +9,7 @@ using namespace platewright::test;
 
 namespace {
 
-Ladder roast_yield(std::optional<Rational> deviation) {
+Ladder roast_yield(const std::optional<Rational>& deviation) {
   Spread spread;
   if (deviation) spread = {100, deviation, {}, {}};
   return Ladder({{Stage::purchased, Stage::served, fraction(1, 2), {}, "", spread, {}, false}});

@@ -72,7 +72,7 @@ inline void add_cost_steps(WorkingWriter& writer, const CostFigures& figures, We
   writer.add<Money>(
       "cost per " + small, Operation::multiply,
       {{per_weight, figures.cost_per_weight}, {"1 x " + small, small_weight(weights)}});
-  const Rational cost_factor = writer.add<Rational>(
+  const auto cost_factor = writer.add<Rational>(
       "cost factor", Operation::divide,
       {{per_weight, figures.cost_per_weight}, {"purchase price", figures.purchase_price}},
       FigureForm::factor);
