@@ -27,6 +27,7 @@
 #include "platewright/problem/folded_name.hpp"
 #include "platewright/problem/nearest.hpp"
 #include "platewright/problem/place.hpp"
+#include "platewright/problem/plural.hpp"
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/problem_list.hpp"
 #include "platewright/problem/scripts.hpp"

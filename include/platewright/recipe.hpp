@@ -2,8 +2,10 @@
 // Recipes, and recipes scaled.
 
 #include "platewright/recipe/cover_check.hpp"
+#include "platewright/recipe/filling.hpp"
 #include "platewright/recipe/ingredient.hpp"
 #include "platewright/recipe/ingredient_rows.hpp"
+#include "platewright/recipe/part_amounts.hpp"
 #include "platewright/recipe/piece_line.hpp"
 #include "platewright/recipe/piece_volume.hpp"
 #include "platewright/recipe/plan_for_short.hpp"
@@ -22,5 +24,6 @@
 #include "platewright/recipe/taken.hpp"
 #include "platewright/recipe/temperature_notices.hpp"
 #include "platewright/recipe/tested_amount.hpp"
+#include "platewright/recipe/vessel_capacity.hpp"
 #include "platewright/recipe/vessel_fill.hpp"
 #include "platewright/recipe/written_amount.hpp"

@@ -73,11 +73,11 @@ class BookCheck {
   /// A line by cover needs to know what the vessel holds.
   void check_cover(const Recipe& recipe) {
     if (!recipe.vessel || recipe.vessel->volume) return;
-    std::vector<std::string> names;
-    for (const Vessel& row : book_.tables.vessels) names.push_back(row.name);
     for (const RecipeLine& line : recipe.lines) {
       if (line.scale != ScalingRule::by_cover) continue;
-      problems_.add(at(problems::vessel_without_volume(recipe.vessel->name, names), line.place));
+      problems_.add(
+          at(problems::vessel_without_volume(recipe.vessel->name, vessel_names(book_.tables)),
+             line.place));
     }
   }
 

@@ -59,7 +59,8 @@ CLI::Option_group* add_scale(CLI::App& app, ScaleOptions& scale) {
   group->require_option(0, 1);
   app.add_option("--portion-size", scale.portion_size, "portions of another size: \"8 oz\"");
   app.add_option("--pan", scale.pan,
-                 "another vessel than the recipe's: \"tub of 22 qt, holds 4 legs\"");
+                 "another vessel than the recipe's, by name or size: \"half sheet\", "
+                 "\"kettle of 80 L\", \"tub of 22 qt, holds 4\"");
   app.add_option("--piece-weight", scale.piece_weight,
                  "weight of one piece, if not the tested one");
   return group;

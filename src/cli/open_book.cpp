@@ -64,6 +64,14 @@ ScalePlan plan_from_short(const std::string& text, const Recipe& recipe, const B
   return plan_for_short(recipe, text.substr(0, colon), on_hand, recipes);
 }
 
+/// A name that is neither the recipe's own nor the table's may be misspelt.
+void expect_a_size(const RecipeVessel& vessel, const Recipe& recipe, const Tables& tables) {
+  if (vessel.holds || vessel.volume || vessel.area) return;
+  if (recipe.vessel && recipe.vessel->name == vessel.name) return;
+  throw Failure(problems::vessel_size_unknown(vessel.name, recipe.name, content_word(recipe),
+                                              vessel_names(tables)));
+}
+
 ScalePlan plan_of_size(const ScaleOptions& options, const Recipe& recipe, const Book& book,
                        const RecipeBook& recipes) {
   std::optional<Mass> weight;
@@ -105,6 +113,7 @@ ScalePlan plan_from(const ScaleOptions& options, const Recipe& recipe, const Boo
   return from_argument("--pan", [&] {
     const RecipeVessel vessel =
         read_vessel(options.pan, content_word(recipe), book.tables, book.measures);
+    expect_a_size(vessel, recipe, book.tables);
     return in_vessels(recipe, std::move(plan), vessel, recipes);
   });
 }

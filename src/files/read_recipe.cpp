@@ -93,7 +93,8 @@ class RecipeReader {
     if (count.value <= 0 || weight <= Mass()) {
       throw Failure(problems::number_not_positive("a tested piece", text));
     }
-    recipe_.tested = TestedPieces{count.value, parts.before, weight};
+    const std::string piece = count.value > 1 ? one_of(parts.before) : parts.before;
+    recipe_.tested = TestedPieces{count.value, piece, weight};
   }
 
   void read_lines() {

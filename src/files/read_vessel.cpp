@@ -17,35 +17,100 @@ std::size_t preference(const std::string& capacity) {
   return static_cast<std::size_t>(std::find(order.begin(), order.end(), capacity) - order.begin());
 }
 
+/// True for a capacity to the rim, which no cook fills.
+bool is_whole(const std::string& capacity) {
+  return capacity == "brimful" || capacity == "water capacity";
+}
+
+/// Hyphens and commas do not matter: `half size sheet pan`, `full-size hotel pan 4 in`.
+std::string plain_name(std::string_view name) {
+  std::string out(name);
+  std::replace(out.begin(), out.end(), '-', ' ');
+  std::replace(out.begin(), out.end(), ',', ' ');
+  return folded_name(out);
+}
+
 bool has_name(const Vessel& row, const std::string& plain) {
-  if (folded_name(row.name) == plain) return true;
+  if (plain_name(row.name) == plain) return true;
   return std::any_of(row.names.begin(), row.names.end(),
-                     [&](const std::string& name) { return folded_name(name) == plain; });
+                     [&](const std::string& name) { return plain_name(name) == plain; });
 }
 
 const Vessel* row_of(std::string_view name, const Tables& tables) {
-  const std::string plain = folded_name(name);
+  const std::string plain = plain_name(name);
   const Vessel* best = nullptr;
   for (const Vessel& row : tables.vessels) {
-    if (!has_name(row, plain) || (row.printed.empty() && row.by_rule.empty())) continue;
+    if (!has_name(row, plain) ||
+        (row.printed.empty() && row.by_rule.empty() && row.outside.empty()))
+      continue;
     if (best == nullptr || preference(row.capacity) < preference(best->capacity)) best = &row;
   }
   return best;
 }
 
 bool is_plural_of(std::string_view word, std::string_view one) {
-  return word == one || word == std::string(one) + "s" || word == std::string(one) + "es";
+  return word == one || word == several(one);
 }
 
-/// `2 legs`.
-Rational read_holds(std::string_view text, std::string_view content, std::string_view whole) {
+bool begins_with_digit(std::string_view text) {
+  return !text.empty() && std::isdigit(static_cast<unsigned char>(text.front())) != 0;
+}
+
+/// `18 x 26 in`, `650 x 530 x 20 mm`: the first two times each other. Nothing for another form.
+std::optional<Area> read_bottom(std::string_view text, const UnitTable& units) {
+  constexpr std::string_view times = " x ";
+  const std::size_t first = text.find(times);
+  const std::size_t unit_at = text.rfind(' ');
+  if (first == std::string_view::npos || unit_at <= first + times.size()) return std::nullopt;
+  const std::string unit(text.substr(unit_at));
+  std::string_view second = text.substr(first + times.size(), unit_at - first - times.size());
+  second = second.substr(0, second.find(times));
+  const auto side = [&](std::string_view number) {
+    const Amount length = read_amount(std::string(number) + unit, units, MeasuringSystem::us);
+    if (length.number <= 0) throw Failure(problems::number_not_positive("a size", text));
+    return to_length(length);
+  };
+  return side(text.substr(0, first)) * side(second);
+}
+
+/// What stands behind `of`: a capacity, of which a cook fills the usual share, or the bottom of a
+/// tray.
+void read_size(std::string_view text, const Tables& tables, MeasuringSystem system,
+               RecipeVessel& out) {
+  if (const auto area = read_bottom(text, tables.units)) {
+    out.area = *area;
+    return;
+  }
+  const Volume whole = to_volume(read_amount(text, tables.units, system));
+  if (whole <= Volume()) throw Failure(problems::number_not_positive("a volume", text));
+  out.fill = usual_fill();
+  out.volume = whole;
+}
+
+/// Rows print US measures or metric ones, whatever the book's own are.
+void take_size(const Vessel& row, const Tables& tables, RecipeVessel& out) {
+  const std::string& printed = row.printed.empty() ? row.by_rule : row.printed;
+  if (!printed.empty()) {
+    out.volume = to_volume(read_amount(printed, tables.units, MeasuringSystem::us));
+    if (is_whole(row.capacity)) out.fill = usual_fill();
+  }
+  out.area = read_bottom(row.outside, tables.units);
+  out.source = row.source;
+}
+
+/// `2 legs`, `24`, or `72 L`, which is how far it is filled.
+void read_holds(std::string_view text, std::string_view content, const Tables& tables,
+                MeasuringSystem system, RecipeVessel& out) {
   const NumberPrefix count = read_number_prefix(text);
   const std::string_view word = trimmed_spaces(text.substr(count.length));
-  if (!word.empty() && !is_plural_of(word, content)) {
-    throw Failure(problems::vessel_malformed(whole));
-  }
   if (count.value <= 0) throw Failure(problems::number_not_positive("what it holds", text));
-  return count.value;
+  if (word.empty() || is_plural_of(word, content)) {
+    out.holds = count.value;
+    return;
+  }
+  out.volume = to_volume(read_amount(text, tables.units, system));
+  out.fill = 1;
+  out.source.clear();
 }
 
 }  // namespace
@@ -55,25 +120,24 @@ RecipeVessel read_vessel(std::string_view text, std::string_view content, const 
   constexpr std::string_view holds = ", holds ";
   constexpr std::string_view of = " of ";
   RecipeVessel out;
-  std::string_view name = text;
-  if (const std::size_t at = text.rfind(holds); at != std::string_view::npos) {
-    out.holds = read_holds(text.substr(at + holds.size()), content, text);
-    name = text.substr(0, at);
-  }
+  const std::size_t held = text.rfind(holds);
+  std::string_view name = text.substr(0, held);
   const std::size_t at = name.rfind(of);
-  const bool own = at != std::string_view::npos && at + of.size() < name.size() &&
-                   std::isdigit(static_cast<unsigned char>(name[at + of.size()])) != 0;
-  if (own) {
-    out.volume = to_volume(read_amount(name.substr(at + of.size()), tables.units, system));
-    if (*out.volume <= Volume()) throw Failure(problems::number_not_positive("a volume", name));
+  if (at != std::string_view::npos && begins_with_digit(name.substr(at + of.size()))) {
+    read_size(name.substr(at + of.size()), tables, system, out);
     name = name.substr(0, at);
   } else if (const Vessel* row = row_of(name, tables)) {
-    const std::string& printed = row->printed.empty() ? row->by_rule : row->printed;
-    out.volume = to_volume(read_amount(printed, tables.units, system));
-    out.source = row->source;
+    take_size(*row, tables, out);
   }
   out.name = std::string(trimmed_spaces(name));
-  if (out.name.empty()) throw Failure(problems::vessel_malformed(text));
+  if (out.name.empty()) throw Failure(problems::vessel_malformed(text, content));
+  if (held == std::string_view::npos) return out;
+  try {
+    read_holds(text.substr(held + holds.size()), content, tables, system, out);
+  } catch (const Failure& failure) {
+    if (failure.problem().id == "number-not-positive") throw;
+    throw Failure(problems::vessel_malformed(text, content));
+  }
   return out;
 }
 

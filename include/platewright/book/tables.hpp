@@ -66,6 +66,9 @@ struct Tables {
   std::vector<LethalityStandard> lethality;
 };
 
+/// Every name that a vessel of the table has.
+std::vector<std::string> vessel_names(const Tables& tables);
+
 /// The tables of `units-data/` and `yields/`. Nothing is read from a file: the rows are part of the
 /// program.
 Tables built_in_tables();

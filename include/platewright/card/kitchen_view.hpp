@@ -31,6 +31,8 @@ class KitchenView {
   Cell measure(const LineAmount& amount) const;
   /// A capacity in kitchen measures.
   std::string capacity(const Volume& volume) const;
+  /// How far a vessel is filled, which nobody measures out: `6.8 L`, `7.1 qt`.
+  std::string level(const Volume& volume) const;
   /// A weight as the scale shows it, rounded in the direction named: up for what is bought or taken
   /// from the store, down for what is served or left.
   Cell weight(const Mass& mass, Rounding rounding) const;

@@ -1,5 +1,5 @@
 #pragma once
-// Whether what covers the meat fits its vessels.
+// Whether what goes into the fullest vessel fits it.
 
 #include <algorithm>
 #include <optional>
@@ -9,12 +9,13 @@
 
 namespace platewright {
 
-/// A brine or marinade that is more than its vessels hold.
+/// More than the fullest vessel holds: of a brine or marinade, or of what the recipe makes.
 struct Overflow {
   Volume liquid;
-  /// What the vessels hold, less the meat where its volume is known.
+  /// What one vessel holds, less the meat where its volume is known.
   Volume room;
   bool less_the_meat = false;
+  bool covers = true;  ///< what covers the meat; else what the recipe makes
 };
 
 namespace detail {
@@ -51,22 +52,47 @@ inline Volume covering_liquid(const ScaledRecipe& scaled) {
 
 }  // namespace detail
 
-/// What the lines that are scaled by cover come to, where it is more than the vessels of the plan
-/// hold; nothing where it fits, or where no volume of the vessel is known.
+namespace detail {
+
+/// The meat in one vessel; nothing where its volume is not known.
+inline std::optional<Volume> meat_in(const ScaledRecipe& scaled, const FilledAlike& part,
+                                     const RecipeBook& book) {
+  const std::optional<Volume> piece = piece_volume(*scaled.recipe, book);
+  if (!piece || !scaled.plan.pieces || !scaled.plan.piece_weight) return std::nullopt;
+  return *piece * heavier_pieces(*scaled.recipe, scaled.plan) * part.content;
+}
+
+/// The share of what covers that goes into one of `part`: by the room left in it, or else as the
+/// content.
+inline Rational cover_share(const ScaledRecipe& scaled, const FilledAlike& part,
+                            const RecipeBook& book) {
+  const ScalePlan& plan = scaled.plan;
+  if (plan.cover_by_factor) return part.content / plan.vessels->content;
+  const Volume piece = *piece_volume(*scaled.recipe, book) * heavier_pieces(*scaled.recipe, plan);
+  return room_around(*plan.vessel, piece * part.content) /
+         room_in_all(*plan.vessel, *plan.vessels, piece);
+}
+
+}  // namespace detail
+
+/// What is too much in the fullest vessel of the plan: of what the recipe makes, or of the lines
+/// that are scaled by cover beside the meat. Nothing where it fits, or where no volume of the
+/// vessel is known.
 inline std::optional<Overflow> overflow_of(const ScaledRecipe& scaled, const RecipeBook& book) {
   const ScalePlan& plan = scaled.plan;
   if (!plan.vessel || !plan.vessel->volume || !plan.vessels) return std::nullopt;
-  Overflow out;
-  out.liquid = detail::covering_liquid(scaled);
-  out.room = *plan.vessel->volume * *plan.vessels;
-  const std::optional<Volume> piece = piece_volume(*scaled.recipe, book);
-  out.less_the_meat = piece && plan.pieces && plan.piece_weight;
-  if (out.less_the_meat) {
-    const Mass tested = scaled.recipe->tested->weight;
-    out.room -= *piece * (*plan.piece_weight / tested) * *plan.pieces;
+  const FilledAlike& fullest = plan.vessels->fullest();
+  const Volume holds = *plan.vessel->volume;
+  if (const auto whole = filling_volume(*scaled.recipe)) {
+    const Volume made = *whole * (fullest.content / tested_content(*scaled.recipe));
+    if (made > holds) return Overflow{made, holds, false, false};
   }
-  if (out.liquid <= out.room) return std::nullopt;
-  return out;
+  const auto meat = detail::meat_in(scaled, fullest, book);
+  const Volume liquid =
+      detail::covering_liquid(scaled) * detail::cover_share(scaled, fullest, book);
+  const Volume room = holds - meat.value_or(Volume());
+  if (liquid <= room) return std::nullopt;
+  return Overflow{liquid, room, meat.has_value(), true};
 }
 
 }  // namespace platewright

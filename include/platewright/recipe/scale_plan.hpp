@@ -1,22 +1,24 @@
 #pragma once
 // From one tested batch to the batch that is wanted.
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
-#include "platewright/number/round.hpp"
 #include "platewright/number/write.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/quantity/positive.hpp"
+#include "platewright/recipe/filling.hpp"
 #include "platewright/recipe/piece_volume.hpp"
 #include "platewright/recipe/portions_by_yield.hpp"
 #include "platewright/recipe/power.hpp"
 #include "platewright/recipe/spice_factor.hpp"
+#include "platewright/recipe/vessel_capacity.hpp"
 
 namespace platewright {
 
@@ -39,12 +41,12 @@ struct ScalePlan {
   std::optional<Rational> portions;  ///< what is made, if the recipe counts portions
   std::optional<Amount> portion;     ///< the size of a portion, where it is not the recipe's own
   bool rounded_up = false;           ///< a part of a piece, or of a whole batch, was asked for
-  Rational batches = 1;              ///< times that it is made; each at most the largest batch
+  Filling batches = {};              ///< times that it is made; each at most the largest batch
   Rational batch_factor = 1;         ///< batches / tested batches
   std::optional<RecipeVessel> vessel;
-  std::optional<Rational> vessels;  ///< whole vessels that are filled
-  Rational vessel_factor = 1;       ///< vessels / tested vessels
-  Rational cover_factor = 1;        ///< volume left around the meat / the same as tested
+  std::optional<Filling> vessels;  ///< whole vessels that are filled
+  Rational vessel_factor = 1;      ///< vessels / tested vessels
+  Rational cover_factor = 1;       ///< volume left around the meat / the same as tested
   /// The cover factor is the plain factor, as the volume of the vessel or of the meat is not known.
   bool cover_by_factor = true;
   std::optional<OnHand> on_hand = {};  ///< what decided the size, where an amount on hand did
@@ -61,39 +63,62 @@ inline void count_portions(const Recipe& recipe, const RecipeBook& book, ScalePl
   if (const auto portions = counted_portions(recipe, book)) plan.portions = *portions * plan.factor;
 }
 
-inline void count_batches(const Recipe& recipe, ScalePlan& plan) {
-  const Rational largest = recipe.largest_batch.value_or(1);
-  plan.batches = up_to(plan.factor / largest, 1);
-  plan.batch_factor = plan.batches / up_to(1 / largest, 1);
+/// How much heavier each piece is than a tested one; 1 in a recipe without pieces.
+inline Rational heavier_pieces(const Recipe& recipe, const ScalePlan& plan) {
+  if (!recipe.tested || !plan.piece_weight) return 1;
+  return *plan.piece_weight / recipe.tested->weight;
 }
 
-/// What goes into vessels in the tested batch: pieces, else portions, else batches.
-inline Rational tested_content(const Recipe& recipe) {
-  if (recipe.tested) return recipe.tested->count;
-  return recipe.makes.portions.value_or(1);
+/// What the plan puts into vessels and batches, counted as `tested_content` is.
+inline Rational planned_content(const Recipe& recipe, const ScalePlan& plan) {
+  return plan.pieces ? *plan.pieces : tested_content(recipe) * plan.factor;
+}
+
+/// A piece is never parted: one that is heavier than the largest batch is a batch of its own.
+inline Filling batches_of(const Recipe& recipe, const Rational& content, const Rational& heavier) {
+  const Rational largest = recipe.largest_batch.value_or(1) * tested_content(recipe);
+  if (!recipe.tested) return spread_over(content, largest, false);
+  return spread_over(content, std::max(largest / heavier, Rational(1)), true);
+}
+
+inline void count_batches(const Recipe& recipe, ScalePlan& plan) {
+  plan.batches = batches_of(recipe, planned_content(recipe, plan), heavier_pieces(recipe, plan));
+  plan.batch_factor = plan.batches.count / batches_of(recipe, tested_content(recipe), 1).count;
+}
+
+/// The room around the meat in all vessels, each with what is in it. Throws Failure where the meat
+/// alone fills the fullest.
+inline Volume room_in_all(const RecipeVessel& vessel, const Filling& filling, const Volume& piece) {
+  Volume out;
+  for (const FilledAlike& part : filling.parts) {
+    out += room_around(vessel, piece * part.content) * part.times;
+  }
+  return out;
 }
 
 }  // namespace detail
 
-/// The plan made in `vessel` instead of the one the recipe was tested in. What covers the meat
-/// follows the volume that is left: vessels x volume - pieces x volume of a piece, over the same as
-/// tested; where a volume is not known, the factor. Throws Failure where the meat alone fills them.
+/// The plan made in `vessel` instead of the one the recipe was tested in: as many vessels as its
+/// size asks for. What covers the meat follows the volume that is left around it, over the same as
+/// tested; where a volume is not known, the factor. Throws Failure where the vessel's size is not
+/// known and its content is not said, and where the meat alone fills one.
 inline ScalePlan in_vessels(const Recipe& recipe, ScalePlan plan, const RecipeVessel& vessel,
                             const RecipeBook& book) {
   const RecipeVessel& tested_in = recipe.vessel ? *recipe.vessel : vessel;
-  const Rational before = detail::tested_content(recipe);
-  const Rational content = plan.pieces ? *plan.pieces : before * plan.factor;
-  const Rational tested_vessels = vessels_for(before, tested_in.holds.value_or(before));
+  const bool whole = recipe.tested.has_value();
+  const Rational heavier = detail::heavier_pieces(recipe, plan);
+  const Filling tested =
+      spread_over(tested_content(recipe), vessel_capacity(recipe, tested_in), whole);
   plan.vessel = vessel;
-  plan.vessels = vessels_for(content, vessel.holds.value_or(before));
-  plan.vessel_factor = *plan.vessels / tested_vessels;
+  plan.vessels = spread_over(detail::planned_content(recipe, plan),
+                             vessel_capacity(recipe, vessel, heavier), whole);
+  plan.vessel_factor = plan.vessels->count / tested.count;
   plan.cover_factor = plan.factor;
   const std::optional<Volume> piece = piece_volume(recipe, book);
   plan.cover_by_factor = !piece || !vessel.volume || !tested_in.volume || !plan.piece_weight;
   if (plan.cover_by_factor) return plan;
-  const Rational heavier = *plan.piece_weight / recipe.tested->weight;
-  plan.cover_factor = room_around(vessel, *plan.vessels, *piece * heavier * content) /
-                      room_around(tested_in, tested_vessels, *piece * before);
+  plan.cover_factor = detail::room_in_all(vessel, *plan.vessels, *piece * heavier) /
+                      detail::room_in_all(tested_in, tested, *piece);
   return plan;
 }
 

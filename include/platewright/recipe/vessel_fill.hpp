@@ -1,11 +1,10 @@
 #pragma once
-// The vessel that a recipe is cooked, marinated or brined in, and how many of them a batch fills.
+// The vessel that a recipe is cooked, marinated or brined in.
 
 #include <optional>
 #include <string>
 
 #include "platewright/number/rational.hpp"
-#include "platewright/number/round.hpp"
 #include "platewright/problem/catalogue/vessels.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/quantity/quantity.hpp"
@@ -13,26 +12,35 @@
 
 namespace platewright {
 
+/// How far a cook fills a vessel of which the whole capacity is known, so that it can be carried,
+/// stirred and boiled: nine tenths. Common practice, no source.
+inline Rational usual_fill() {
+  return fraction(9, 10);
+}
+
 /// `pan: full-size hotel pan, 4 in, holds 2 legs`.
 struct RecipeVessel {
   std::string name;
-  /// What it holds, up to where a cook fills it; nothing where neither the cook nor a table says.
+  /// What it holds; nothing where neither the cook nor a table says.
   std::optional<Volume> volume;
   /// What goes into one: pieces of a recipe that cooks whole pieces, else portions. Where the cook
-  /// does not say, the tested batch.
+  /// does not say, its size decides, or else the tested batch.
   std::optional<Rational> holds;
-  std::string source;  ///< whose figure the volume is; empty for the cook's own
+  std::string source;                       ///< whose figure the size is; empty for the cook's own
+  std::optional<Area> area = std::nullopt;  ///< of the bottom, of a tray
+  Rational fill = 1;  ///< the share of its volume that a cook fills where the size decides
 };
 
-/// How many vessels `content` fills, each holding `holds`: whole ones, rounded up.
-inline Rational vessels_for(const Rational& content, const Rational& holds) {
-  return up_to(content / holds, 1);
+/// The volume up to which a cook fills it where the size decides how much goes in.
+inline std::optional<Volume> filled_volume(const RecipeVessel& vessel) {
+  if (!vessel.volume) return std::nullopt;
+  return *vessel.volume * vessel.fill;
 }
 
-/// What is left to be filled in `vessels` vessels of `volume` each around meat that takes up
-/// `meat`. Throws Failure where nothing is left.
-inline Volume room_around(const RecipeVessel& vessel, const Rational& vessels, const Volume& meat) {
-  const Volume room = *vessel.volume * vessels - meat;
+/// What is left to be filled in one vessel around meat that takes up `meat`. Throws Failure where
+/// nothing is left.
+inline Volume room_around(const RecipeVessel& vessel, const Volume& meat) {
+  const Volume room = *vessel.volume - meat;
   if (room <= Volume()) throw Failure(problems::vessel_too_small(vessel.name));
   return room;
 }

@@ -158,6 +158,15 @@ std::vector<PublishedTime> times() {
 
 }  // namespace
 
+std::vector<std::string> vessel_names(const Tables& tables) {
+  std::vector<std::string> out;
+  for (const Vessel& row : tables.vessels) {
+    out.push_back(row.name);
+    out.insert(out.end(), row.names.begin(), row.names.end());
+  }
+  return out;
+}
+
 YieldRows built_in_yields() {
   YieldRows rows;
   for (const tables::CutRow& row : tables::cut_rows()) rows.cuts.push_back(cut_from(row));

@@ -54,8 +54,10 @@ Table batch_table(Sheet& sheet, const std::vector<ScaledRecipe>& sizes, const Bo
           [&](const ScaledRecipe& size) { return card::makes_cell(size, views.main); });
   add_row(table, words("Roast"), sizes,
           [&](const ScaledRecipe& size) { return card::pieces_cell(size, views.main); });
-  add_row(table, words("In"), sizes, card::vessels_cell);
-  add_row(table, words("Batches"), sizes, card::batches_cell);
+  add_row(table, words("In"), sizes,
+          [&](const ScaledRecipe& size) { return card::vessels_cell(size, views.main); });
+  add_row(table, words("Batches"), sizes,
+          [&](const ScaledRecipe& size) { return card::batches_cell(size, views.main); });
   std::string part;
   table.open_group("Ingredients");
   for (std::size_t i = 0; i < sizes.front().lines.size(); ++i) {

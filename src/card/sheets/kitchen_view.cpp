@@ -57,6 +57,15 @@ std::string KitchenView::capacity(const Volume& volume) const {
   return kitchen_measure_text(measured_in(volume, kitchen_));
 }
 
+std::string KitchenView::level(const Volume& volume) const {
+  const Volume one = kitchen_.system == MeasuringSystem::us ? Volume::of(1, units::us_quart)
+                     : kitchen_.system == MeasuringSystem::imperial
+                         ? Volume::of(1, units::imperial_quart)
+                         : Volume::of(1, units::litre);
+  const bool litres = one == Volume::of(1, units::litre);
+  return as_short_decimal(volume / one, 1) + (litres ? " L" : " qt");
+}
+
 Cell KitchenView::weight(const Mass& mass, Rounding rounding) const {
   return figure_as(kitchen_parts_text(weighed_in(mass, kitchen_, rounding)), mass.in(units::gram),
                    as_short_decimal(mass.in(units::gram), 1, rounding), "g");

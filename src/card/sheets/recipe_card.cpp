@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "card/sheets/part_table.hpp"
 #include "card/sheets/recipe_card_method.hpp"
 #include "card/sheets/recipe_card_parts.hpp"
 #include "card/sheets/recipe_card_size.hpp"
@@ -63,6 +64,10 @@ void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
   sheet.add(allergen_box(*scaled.recipe, book));
   sheet.add(options.large ? large_table(sheet, scaled, book, views)
                           : ingredients_table(sheet, scaled, book, views));
+  for (const PartOf what : {PartOf::batches, PartOf::vessels}) {
+    if (auto parts = part_table(scaled, what, book, views.main)) sheet.add(std::move(*parts));
+  }
+  cite_vessel(sheet, scaled);
   if (auto weights = meat_weights(sheet, scaled, views.main); weights && !options.large) {
     sheet.add(std::move(*weights));
   }

@@ -1,8 +1,10 @@
 #include "card/sheets/recipe_card_size.hpp"
 
+#include "card/sheets/part_table.hpp"
 #include "card/sheets/shared.hpp"
 #include "platewright/card/number_text.hpp"
 #include "platewright/costing/plate_cost.hpp"
+#include "platewright/problem/plural.hpp"
 #include "platewright/recipe/cover_check.hpp"
 #include "platewright/recipe/roasting_time.hpp"
 
@@ -44,7 +46,7 @@ Cell on_hand_cell(const OnHand& on_hand, const Recipe& recipe, const KitchenView
 std::string pieces_text(const TestedPieces& tested, const Rational& pieces) {
   const bool quarters = half_up(pieces, fraction(1, 4)) == pieces;
   const std::string count = quarters ? as_mixed(pieces) : as_short_decimal(pieces, 2);
-  return count + " " + tested.piece + (pieces > 1 ? "s" : "");
+  return count + " " + (pieces > 1 ? several(tested.piece) : tested.piece);
 }
 
 Cell makes_cell(const ScaledRecipe& scaled, const KitchenView& view) {
@@ -70,24 +72,22 @@ Cell pieces_cell(const ScaledRecipe& scaled, const KitchenView& view) {
                    scaled.recipe->tested->piece);
 }
 
-Cell vessels_cell(const ScaledRecipe& scaled) {
+Cell vessels_cell(const ScaledRecipe& scaled, const KitchenView& view) {
   const ScalePlan& plan = scaled.plan;
   if (!plan.vessels) return {};
-  std::string text = as_mixed(*plan.vessels) + " \u00D7 " + plan.vessel->name;
-  if (plan.vessel->holds) {
-    const Rational& holds = *plan.vessel->holds;
-    text += " (" + as_mixed(holds) + " " + content_word(*scaled.recipe) + (holds == 1 ? "" : "s") +
-            " in each)";
-  }
-  return figure_as(text, *plan.vessels, as_mixed(*plan.vessels), plan.vessel->name);
+  std::string text = as_mixed(plan.vessels->count) + " \u00D7 " + plan.vessel->name + " (" +
+                     parts_text(scaled, *plan.vessels, view) + ")";
+  return figure_as(text, plan.vessels->count, as_mixed(plan.vessels->count), plan.vessel->name);
 }
 
-Cell batches_cell(const ScaledRecipe& scaled) {
+Cell batches_cell(const ScaledRecipe& scaled, const KitchenView& view) {
   const auto& largest = scaled.recipe->largest_batch;
   if (!largest) return {};
-  const std::string count = as_mixed(scaled.plan.batches);
-  return figure_as(count + " of at most \u00D7 " + as_short_decimal(*largest, 4),
-                   scaled.plan.batches, count, "");
+  const Filling& batches = scaled.plan.batches;
+  const std::string count = as_mixed(batches.count);
+  std::string text = count + " of at most \u00D7 " + as_short_decimal(*largest, 4);
+  if (batches.count > 1) text += " (" + parts_text(scaled, batches, view) + ")";
+  return figure_as(text, batches.count, count, "");
 }
 
 Cell factor_cell(const Rational& factor) {
@@ -101,10 +101,12 @@ std::optional<Box> overflow_box(const ScaledRecipe& scaled, const Book& book,
   if (!overflow) return std::nullopt;
   Box box{"vessels", "THE VESSELS ARE TOO SMALL", {}};
   const ScalePlan& plan = scaled.plan;
-  box.lines.push_back("What covers comes to " + view.capacity(overflow->liquid) + "; the room in " +
-                      as_mixed(*plan.vessels) + " \u00D7 " + plan.vessel->name + " is " +
-                      view.capacity(overflow->room) +
-                      (overflow->less_the_meat ? " around the meat." : ", before any meat is in."));
+  const char* where = !overflow->covers         ? "."
+                      : overflow->less_the_meat ? " around the meat."
+                                                : ", before any meat is in.";
+  box.lines.push_back((overflow->covers ? "What covers comes to " : "There would be ") +
+                      view.capacity(overflow->liquid) + " in the fullest; the room in one " +
+                      plan.vessel->name + " is " + view.capacity(overflow->room) + where);
   box.lines.push_back("Take more or larger vessels, or say under \"pan\" what one holds.");
   return box;
 }
@@ -118,10 +120,10 @@ Facts size_facts(const ScaledRecipe& scaled, const KitchenView& view) {
   if (Cell pieces = pieces_cell(scaled, view); !pieces.text.empty()) {
     facts.add("pieces", "Roast", std::move(pieces));
   }
-  if (Cell vessels = vessels_cell(scaled); !vessels.text.empty()) {
+  if (Cell vessels = vessels_cell(scaled, view); !vessels.text.empty()) {
     facts.add("pans", "In", std::move(vessels));
   }
-  if (Cell batches = batches_cell(scaled); !batches.text.empty()) {
+  if (Cell batches = batches_cell(scaled, view); !batches.text.empty()) {
     facts.add("batches", "Batches", std::move(batches));
   }
   Cell factor = factor_cell(plan.factor);

@@ -17,10 +17,10 @@ std::string pieces_text(const TestedPieces& tested, const Rational& pieces);
 Cell makes_cell(const ScaledRecipe& scaled, const KitchenView& view);
 /// `9 legs of 7 lb 8 oz`; an empty cell for a recipe without pieces.
 Cell pieces_cell(const ScaledRecipe& scaled, const KitchenView& view);
-/// `5 x full-size hotel pan, 4 in (2 legs in each)`; an empty cell for a recipe without a vessel.
-Cell vessels_cell(const ScaledRecipe& scaled);
-/// `3 of at most x 2`; an empty cell for a recipe without a largest batch.
-Cell batches_cell(const ScaledRecipe& scaled);
+/// `3 x tub (4 + 3 + 3 legs)`; an empty cell for a recipe without a vessel.
+Cell vessels_cell(const ScaledRecipe& scaled, const KitchenView& view);
+/// `3 of at most x 4 (4 + 3 + 3 legs)`; an empty cell for a recipe without a largest batch.
+Cell batches_cell(const ScaledRecipe& scaled, const KitchenView& view);
 /// `x 8.4`.
 Cell factor_cell(const Rational& factor);
 

@@ -45,6 +45,35 @@ TEST_CASE("a name alone is enough to count vessels by") {
   CHECK(box.holds == Rational(3));
 }
 
+TEST_CASE("of a whole capacity a cook fills nine tenths, of what is said to be held all") {
+  CHECK(vessel("kettle of 80 L").fill == usual_fill());
+  CHECK(filled_volume(vessel("kettle of 80 L")) == Volume::of(72, units::litre));
+  const RecipeVessel kettle = vessel("kettle, holds 72 L");
+  CHECK(kettle.volume == Volume::of(72, units::litre));
+  CHECK(kettle.fill == 1);
+  CHECK_FALSE(kettle.holds);
+}
+
+TEST_CASE("a tray has a bottom, by its name or by its sides") {
+  const Area full = Length::of(18, units::inch) * Length::of(26, units::inch);
+  for (const char* name : {"full-size sheet pan", "full sheet", "full size sheet pan", "sheet pan",
+                           "tray of 18 x 26 in", "tray of 18 x 26 x 1 in"}) {
+    INFO(name);
+    CHECK(vessel(name).area == full);
+    CHECK_FALSE(vessel(name).volume);
+  }
+  CHECK(vessel("half sheet").area == full / 2);
+  CHECK(vessel("tray of 60 x 40 cm").area == vessel("baker's tray").area);
+}
+
+TEST_CASE("a pan of the table is the same in every book") {
+  const auto in = [](MeasuringSystem system) {
+    return read_vessel("full-size hotel pan, 4 in", "leg", the_tables(), system).volume;
+  };
+  CHECK(in(MeasuringSystem::metric) == in(MeasuringSystem::us));
+  CHECK(in(MeasuringSystem::imperial) == in(MeasuringSystem::us));
+}
+
 TEST_CASE("what is no vessel is refused") {
   CHECK(refused("tub of 12 qt, holds 3 chairs") == "vessel-malformed");
   CHECK(refused(" of 12 qt") == "vessel-malformed");

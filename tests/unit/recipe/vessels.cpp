@@ -46,7 +46,7 @@ TEST_CASE("the tested batch stays as it is written") {
   const Recipe recipe = brined();
   const ScaledRecipe same = scale(recipe, plan_for_factor(recipe, 1, legs), legs);
   for (const ScaledLine& line : same.lines) CHECK(line.amount == line.line->amount);
-  CHECK(same.plan.vessels == Rational(1));
+  CHECK(same.plan.vessels->count == 1);
   CHECK_FALSE(same.plan.cover_by_factor);
 }
 
@@ -54,8 +54,8 @@ TEST_CASE("vessels are whole, rounded up") {
   Recipe recipe = brined();
   recipe.vessel->holds = 3;
   recipe.vessel->volume = litres(20);
-  CHECK(plan_for_pieces(recipe, 9, legs).vessels == Rational(3));
-  CHECK(plan_for_pieces(recipe, 10, legs).vessels == Rational(4));
+  CHECK(plan_for_pieces(recipe, 9, legs).vessels->count == 3);
+  CHECK(plan_for_pieces(recipe, 10, legs).vessels->count == 4);
   CHECK(plan_for_pieces(recipe, 10, legs).vessel_factor == 4);
 }
 
@@ -64,7 +64,7 @@ TEST_CASE("what covers the meat follows the volume that is left") {
   const Recipe recipe = brined();
   const ScalePlan plan =
       in_vessels(recipe, plan_for_pieces(recipe, 10, legs), tub_for_three(), legs);
-  CHECK(plan.vessels == Rational(4));
+  CHECK(plan.vessels->count == 4);
   CHECK(plan.cover_factor == fraction(40, 6));
   CHECK(scale(recipe, plan, legs).lines[1].amount.low() == amount("40 L"));
 }
@@ -78,8 +78,8 @@ TEST_CASE("what covers must fit its vessels, less the meat where that is known")
   const auto overflow =
       overflow_of(scale(too_much, plan_for_pieces(too_much, 2, legs), legs), legs);
   REQUIRE(overflow.has_value());
-  CHECK(overflow->liquid == litres(14));
-  CHECK(overflow->room == litres(12));
+  CHECK(overflow->liquid == litres(7));
+  CHECK(overflow->room == litres(6));
   CHECK(overflow->less_the_meat);
   // A little salt in it does not count.
   Recipe salted = brined();
@@ -105,8 +105,8 @@ TEST_CASE("what is covered by the factor is held against the vessels as they are
   CHECK_FALSE(overflow_in(tub_for_three()));  // 60 L in four tubs of 20 L
   const auto overflow = overflow_in({"small tub", litres(12), Rational(3), ""});
   REQUIRE(overflow.has_value());
-  CHECK(overflow->liquid == litres(60));
-  CHECK(overflow->room == litres(48));
+  CHECK(overflow->liquid == litres(18));
+  CHECK(overflow->room == litres(12));
   CHECK_FALSE(overflow->less_the_meat);
 }
 
@@ -132,18 +132,18 @@ TEST_CASE("a vessel holds the tested batch where the cook does not say") {
   Recipe recipe = recipe_for("gratin", 12, {line("butter", "1 oz", ScalingRule::by_pan)});
   recipe.vessel = RecipeVessel{"hotel pan", std::nullopt, std::nullopt, ""};
   const ScaledRecipe scaled = scale(recipe, plan_for_portions(recipe, 30, legs), legs);
-  CHECK(scaled.plan.vessels == Rational(3));
+  CHECK(scaled.plan.vessels->count == 3);
   CHECK(scaled.lines[0].amount.low() == amount("3 oz"));
 }
 
 TEST_CASE("batches are counted by the largest that is made at once") {
   Recipe recipe = recipe_for("dough", 10, {line("oil", "1 tbsp", ScalingRule::by_batch)});
-  CHECK(plan_for_factor(recipe, fraction(7, 2), legs).batches == 4);
+  CHECK(plan_for_factor(recipe, fraction(7, 2), legs).batches.count == 4);
   recipe.largest_batch = 3;
-  CHECK(plan_for_factor(recipe, fraction(7, 2), legs).batches == 2);
+  CHECK(plan_for_factor(recipe, fraction(7, 2), legs).batches.count == 2);
   CHECK(plan_for_factor(recipe, 3, legs).batch_factor == 1);
   recipe.largest_batch = fraction(1, 2);
-  CHECK(plan_for_factor(recipe, 1, legs).batches == 2);
+  CHECK(plan_for_factor(recipe, 1, legs).batches.count == 2);
   CHECK(plan_for_factor(recipe, 2, legs).batch_factor == 2);
 }
 
@@ -169,4 +169,87 @@ TEST_CASE("what is lost of a recipe is made as well") {
   Recipe stock = recipe_making("stock", "1 gal", {line("bones", "8 lb")});
   stock.lost = fraction(1, 5);
   CHECK(batches_for(stock, amount("2 gal")) == fraction(5, 2));
+}
+
+namespace {
+
+/// 75 L of soup in 300 portions.
+Recipe soup() {
+  Recipe out = recipe_for("soup", 300, {line("stock", "60 L")});
+  out.makes.portion = amount("250 mL");
+  return out;
+}
+
+Rational pans_for(const Recipe& recipe, const RecipeVessel& vessel) {
+  return in_vessels(recipe, plan_for_factor(recipe, 1, no_book), vessel, no_book).vessels->count;
+}
+
+RecipeVessel of_litres(const Rational& count, const Rational& fill = 1) {
+  RecipeVessel out{"pan", litres(count), std::nullopt, ""};
+  out.fill = fill;
+  return out;
+}
+
+RecipeVessel tray(const Rational& square_inches) {
+  RecipeVessel out{"tray", std::nullopt, std::nullopt, ""};
+  out.area = Length::of(1, units::inch) * Length::of(square_inches, units::inch);
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("pans are counted by the volume that they are filled to") {
+  CHECK(pans_for(soup(), of_litres(fraction(37, 5))) == 11);
+  CHECK(pans_for(soup(), of_litres(25)) == 3);
+  CHECK(pans_for(soup(), of_litres(80)) == 1);
+  CHECK(pans_for(soup(), of_litres(80, usual_fill())) == 2);
+}
+
+TEST_CASE("trays are counted by their bottom") {
+  Recipe gratin = recipe_for("gratin", 48, {line("butter", "1 oz", ScalingRule::by_pan)});
+  gratin.vessel = tray(468);
+  CHECK(pans_for(gratin, tray(468)) == 1);
+  CHECK(pans_for(gratin, tray(234)) == 2);
+  CHECK(pans_for(gratin, tray(117)) == 4);
+  const ScalePlan quarters =
+      in_vessels(gratin, plan_for_factor(gratin, 1, no_book), tray(117), no_book);
+  CHECK(quarters.vessels->parts == std::vector<FilledAlike>{{4, 12}});
+  CHECK(scale(gratin, quarters, no_book).lines[0].amount.low() == amount("4 oz"));
+}
+
+TEST_CASE("heavier pieces take more of a vessel, and a smaller vessel takes fewer") {
+  Recipe legs_in_pans = recipe_for("legs", 20, {line("leg", "16 lb")});
+  legs_in_pans.tested = TestedPieces{2, "leg", pounds(8)};
+  legs_in_pans.vessel = RecipeVessel{"pan", litres(20), Rational(4), ""};
+  const auto count = [&](const RecipeVessel& vessel, const Mass& weight) {
+    const ScalePlan plan = plan_for_pieces(legs_in_pans, 12, no_book, weight);
+    return in_vessels(legs_in_pans, plan, vessel, no_book).vessels->count;
+  };
+  CHECK(count(of_litres(20), pounds(8)) == 3);
+  CHECK(count(of_litres(10), pounds(8)) == 6);
+  CHECK(count(of_litres(20), pounds(12)) == 6);
+  CHECK(problem_of([&] { count(of_litres(4), pounds(8)); }).id == "vessel-below-a-piece");
+}
+
+TEST_CASE("a vessel of no size that says nothing of its content is refused") {
+  const RecipeVessel pot{"stockpot", std::nullopt, std::nullopt, ""};
+  CHECK(problem_of([&] { pans_for(soup(), pot); }).id == "vessel-size-unknown");
+  CHECK(problem_of([&] { pans_for(soup(), tray(468)); }).id == "vessel-size-unknown");
+  RecipeVessel of_sixty = pot;
+  of_sixty.holds = 60;
+  CHECK(pans_for(soup(), of_sixty) == 5);
+}
+
+TEST_CASE("more soup than the fullest vessel takes is said") {
+  RecipeVessel small = of_litres(10);
+  small.holds = 60;
+  const Recipe recipe = soup();
+  const auto overflow = overflow_of(
+      scale(recipe, in_vessels(recipe, plan_for_factor(recipe, 1, no_book), small, no_book),
+            no_book),
+      no_book);
+  REQUIRE(overflow);
+  CHECK_FALSE(overflow->covers);
+  CHECK(overflow->liquid == litres(15));
+  CHECK(overflow->room == litres(10));
 }

@@ -7,16 +7,44 @@
 #include <vector>
 
 #include "platewright/problem/nearest.hpp"
+#include "platewright/problem/plural.hpp"
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
 
 namespace platewright::problems {
 
-inline Problem vessel_malformed(std::string_view text) {
+/// `content` is what the recipe counts: `leg`, `portion`, `batch`.
+inline Problem vessel_malformed(std::string_view text, std::string_view content) {
+  const std::string some = several(content);
   return make_problem("vessel-malformed", in_quotes(text),
-                      "a vessel such as `full-size hotel pan, 4 in, holds 2 legs` or "
-                      "`tub of 12 qt, holds 3 legs`",
-                      "write it in one of these forms");
+                      "a vessel such as `full-size hotel pan, 4 in`, `tub of 12 qt, holds 3 " +
+                          some + "`, `kettle, holds 72 L` or `tray of 18 x 26 in`",
+                      "write it in one of these forms; this recipe counts " + some);
+}
+
+inline Problem vessel_below_a_piece(std::string_view vessel, std::string_view piece) {
+  return make_problem(
+      "vessel-below-a-piece",
+      in_quotes(vessel) + " takes less than one " + std::string(piece) + " by its size",
+      "a vessel that takes one whole " + std::string(piece),
+      "name a larger one, or say what one holds, as in `" + std::string(vessel) + ", holds 1 " +
+          std::string(piece) + "`");
+}
+
+/// `known` are names of the table, where the vessel may be one of them.
+inline Problem vessel_size_unknown(std::string_view vessel, std::string_view recipe,
+                                   std::string_view content,
+                                   const std::vector<std::string>& known = {}) {
+  const std::string name(vessel);
+  const std::string meant = did_you_mean(vessel, known);
+  return make_problem("vessel-size-unknown",
+                      in_quotes(vessel) + ", and nothing that says how much of " +
+                          in_quotes(recipe) + " goes into one",
+                      "what one holds, or its size and that of the vessel the recipe was tested in",
+                      (meant.empty() ? "" : meant + "; or ") + "write `" + name + ", holds 4 " +
+                          several(content) +
+                          "`; a size is written `" + name + " of 12 qt` or, of a tray, `" + name +
+                          " of 18 x 26 in`; `platewright tables vessels` has those that are known");
 }
 
 inline Problem vessel_without_volume(std::string_view vessel,
