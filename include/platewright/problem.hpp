@@ -18,6 +18,7 @@
 #include "platewright/problem/catalogue/quotes.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/problem/catalogue/safety.hpp"
+#include "platewright/problem/catalogue/steps.hpp"
 #include "platewright/problem/catalogue/vessels.hpp"
 #include "platewright/problem/catalogue/what_if.hpp"
 #include "platewright/problem/catalogue/worksheets.hpp"

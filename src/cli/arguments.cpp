@@ -316,7 +316,7 @@ void add_reference_commands(CLI::App& program, Parsed& parsed, CommonOptions& co
   tables->add_option("table", parsed.tables.table)
       ->required()
       ->check(CLI::IsMember({"units", "densities", "pieces", "cuts", "produce", "grains", "vessels",
-                             "safety", "times", "allergens"}));
+                             "safety", "steps", "times", "allergens"}));
   tables->add_option("words", parsed.tables.words, "only rows that hold these words");
   add_books(*tables, parsed.tables.books);
 }

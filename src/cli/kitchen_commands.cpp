@@ -9,6 +9,7 @@
 #include "platewright/card/recipe_card.hpp"
 #include "platewright/card/timeline_sheet.hpp"
 #include "platewright/event/make_timeline.hpp"
+#include "platewright/event/safety_warnings.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 
 namespace platewright::cli {
@@ -63,6 +64,7 @@ Result one_card(const CardArguments& arguments, const Book& as_written, const Ca
   }
   const ScaledRecipe scaled =
       scale(recipe, plan_from(arguments.scale, recipe, book, book.recipes), book.recipes);
+  problems.add_all(safety_warnings(scaled, book.recipes, book.tables.safety));
   if (!arguments.sub_recipes) return {recipe_card(scaled, book, options), {}, width};
   return {production_cards(plan_with_sub_recipes(scaled, book.recipes, book.prices), book, options),
           {},
@@ -117,7 +119,7 @@ Result run(const TimelineArguments& arguments, const CommonOptions& common, Prob
       plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
   const Timeline timeline = plan.timeline(book.tables.safety);
   Result result{timeline_sheet(plan.event(), timeline), {}, 80};
-  if (auto box = kitchen_notices(notices_of(plan, book))) result.sheet->add(*std::move(box));
+  for (Box& box : kitchen_notices(notices_of(plan, book))) result.sheet->add(std::move(box));
   say_changes(arguments.prices, *result.sheet);
   if (common.format == "icalendar") {
     Calendar calendar = timeline_calendar(plan.event(), timeline);

@@ -71,7 +71,7 @@ Sheet answer(const QuoteArguments& arguments, const EventPlan& plan, const Book&
   }
   if (!arguments.client) {
     Sheet sheet = quote_sheet(event, quote, break_even(occasion));
-    if (auto box = kitchen_notices(notices_of(plan, book))) sheet.add(*std::move(box));
+    for (Box& box : kitchen_notices(notices_of(plan, book))) sheet.add(std::move(box));
     return sheet;
   }
   return client_quote_sheet(event, quote, notices_of(plan, book));

@@ -55,7 +55,7 @@ EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event&
 }
 
 std::vector<DishNotice> notices_of(const EventPlan& plan, const Book& book) {
-  return dish_notices(plan.event(), plan.recipes(), book.tables.allergens, book.tables.safety);
+  return dish_notices(plan, book.tables.allergens, book.tables.safety);
 }
 
 Book book_of(const Book& book, const Occasion& occasion) {

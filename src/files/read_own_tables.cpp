@@ -160,6 +160,7 @@ Rational yield_of(yaml::Fields& fields, bool takes_up_water) {
 
 void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList& problems) {
   YieldRows rows;
+  std::vector<StepRule> step_rules;
   for (const BookFile& file : files) {
     const Reading reading{file, book, problems};
     yaml::Fields top(file.root, reading.context(), {});
@@ -183,8 +184,14 @@ void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList
       rows.grains.push_back({names.name, names.others, yield_of(fields, true), source_of(fields),
                              fields.text("note").value_or("")});
     });
+    each_row(top, reading, "step rules", [&](yaml::Fields& fields) {
+      const Source source = source_of(fields);
+      step_rules.push_back(read_step_rule(fields, reading, source.text, source.row));
+    });
     top.finish();
   }
+  // Rules of two authorities are not mixed.
+  if (!step_rules.empty()) book.tables.safety.step_rules = std::move(step_rules);
   if (rows.cuts.empty() && rows.produce.empty() && rows.grains.empty()) return;
   const Place place{files.front().file, 1, 1, "tables"};
   problems.attempt(place,

@@ -24,7 +24,7 @@ class RecipeReader {
     read_recipe_size(reading_, top_, recipe_);
     read_lines();
     read_oven();
-    read_steps();
+    read_steps(reading_, top_, recipe_);
     recipe_.notes = top_.texts("notes");
   }
 
@@ -270,27 +270,6 @@ class RecipeReader {
       throw Failure(problems::inside_temperature_impossible(text));
     }
     if (*step.until > step.oven) throw Failure(problems::inside_above_oven(text));
-  }
-
-  void read_steps() {
-    int number = 0;
-    for (const yaml::Node& item : top_.list("steps")) {
-      const std::string path = top_.path() + " > step " + std::to_string(++number);
-      MethodStep step;
-      step.place = Place{reading_.file.file, item.line, item.column, path};
-      if (item.is_scalar()) {
-        step.text = item.text;
-      } else {
-        yaml::Fields fields(item, reading_.context(), path);
-        step.text = fields.needed_text("do", "do: Rub all over.").value_or("");
-        step.uses = fields.texts("uses");
-        step.takes = fields.read<TimeSpan>(
-            "takes", [&](const std::string& text) { return read_time_span(text, reading_); });
-        step.oven = fields.flag("oven");
-        fields.finish();
-      }
-      recipe_.steps.push_back(std::move(step));
-    }
   }
 
   const Reading& reading_;

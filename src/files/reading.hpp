@@ -107,6 +107,12 @@ void read_minimum_orders(yaml::Fields& top, const Reading& reading);
 /// A later price list, whose offers join those of the larder.
 void read_prices(const Reading& reading);
 void read_recipe(const Reading& reading);
+/// A row of a user's own rules for steps. Throws Failure for one that is not whole.
+StepRule read_step_rule(yaml::Fields& fields, const Reading& reading, const std::string& source,
+                        const std::string& row);
+/// The method: what is done, and of a step that says its kind what its rule is held against.
+void read_steps(const Reading& reading, yaml::Fields& top, Recipe& recipe);
+
 /// The recipe's vessel and batches; what it makes and was tested on must be read already.
 void read_recipe_size(const Reading& reading, yaml::Fields& top, Recipe& recipe);
 void read_event(const Reading& reading);

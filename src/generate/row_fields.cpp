@@ -1,7 +1,9 @@
 #include "generate/row_fields.hpp"
 
+#include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/own_tables.hpp"
+#include "platewright/quantity/read_temperature.hpp"
 
 namespace platewright::generate {
 
@@ -48,6 +50,28 @@ std::string source_of(yaml::Fields& fields) {
   const auto source = fields.text("source");
   if (!source || source->empty()) throw Failure(problems::row_without_source(fields.path()));
   return literal(*source);
+}
+
+std::string celsius_of(yaml::Fields& fields, std::string_view key) {
+  const auto text = fields.text(key);
+  return text ? ratio(read_temperature(*text).in_celsius()) : "not_printed";
+}
+
+/// Seconds of `3 min`, `15 s`, `2 h`, `7 days`.
+std::string seconds_in(const std::string& text) {
+  const NumberPrefix prefix = read_number_prefix(text);
+  const std::size_t start = text.find_first_not_of(' ', prefix.length);
+  const std::string unit = start == std::string::npos ? std::string{} : text.substr(start);
+  if (unit == "s") return ratio(prefix.value);
+  if (unit == "min") return ratio(prefix.value * 60);
+  if (unit == "h") return ratio(prefix.value * 3600);
+  if (unit == "days" || unit == "day") return ratio(prefix.value * 86400);
+  throw Failure(problems::word_unknown("time unit", unit, {"s", "min", "h", "days"}));
+}
+
+std::string seconds_of(yaml::Fields& fields, std::string_view key) {
+  const auto text = fields.text(key);
+  return text ? seconds_in(*text) : "not_printed";
 }
 
 std::string array_text(std::string_view type, std::string_view accessor,

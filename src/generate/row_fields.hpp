@@ -26,6 +26,14 @@ std::string share_or_none(yaml::Fields& fields, std::string_view key);
 /// The source of a row; a row without one is reported.
 std::string source_of(yaml::Fields& fields);
 
+/// Degrees Celsius of an optional temperature, `not_printed` where it is not there.
+std::string celsius_of(yaml::Fields& fields, std::string_view key);
+
+/// Seconds of `3 min`, `15 s`, `2 h`, `7 days`.
+std::string seconds_in(const std::string& text);
+/// The same of an optional field, `not_printed` where it is not there.
+std::string seconds_of(yaml::Fields& fields, std::string_view key);
+
 /// The beginning and the end of a generated source file that defines `accessor`.
 std::string array_text(std::string_view type, std::string_view accessor,
                        const std::vector<std::string>& rows);

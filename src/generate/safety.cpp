@@ -2,35 +2,8 @@
 
 #include "generate/row_fields.hpp"
 #include "platewright/number/read.hpp"
-#include "platewright/problem/catalogue/books.hpp"
-#include "platewright/quantity/read_temperature.hpp"
 
 namespace platewright::generate {
-namespace {
-
-std::string celsius_of(yaml::Fields& fields, std::string_view key) {
-  const auto text = fields.text(key);
-  return text ? ratio(read_temperature(*text).in_celsius()) : "not_printed";
-}
-
-/// Seconds of `3 min`, `15 s`, `2 h`, `7 days`.
-std::string seconds_in(const std::string& text) {
-  const NumberPrefix prefix = read_number_prefix(text);
-  const std::size_t start = text.find_first_not_of(' ', prefix.length);
-  const std::string unit = start == std::string::npos ? std::string{} : text.substr(start);
-  if (unit == "s") return ratio(prefix.value);
-  if (unit == "min") return ratio(prefix.value * 60);
-  if (unit == "h") return ratio(prefix.value * 3600);
-  if (unit == "days" || unit == "day") return ratio(prefix.value * 86400);
-  throw Failure(problems::word_unknown("time unit", unit, {"s", "min", "h", "days"}));
-}
-
-std::string seconds_of(yaml::Fields& fields, std::string_view key) {
-  const auto text = fields.text(key);
-  return text ? seconds_in(*text) : "not_printed";
-}
-
-}  // namespace
 
 std::string safety_text(const std::vector<TableFile>& files, ProblemList& problems) {
   std::vector<std::string> minimums;
@@ -63,7 +36,8 @@ std::string safety_text(const std::vector<TableFile>& files, ProblemList& proble
   return source_file(array_text("MinimumRow", "minimum_rows", minimums) + "\n" +
                      array_text("UndercookedRow", "undercooked_rows", undercooked) + "\n" +
                      array_text("RoastHoldRow", "roast_hold_rows", holds) + "\n" +
-                     array_text("LimitRow", "limit_rows", limits));
+                     array_text("LimitRow", "limit_rows", limits) + "\n" +
+                     step_rows_text(files, problems));
 }
 
 std::string lethality_text(const std::vector<TableFile>& files, ProblemList& problems) {

@@ -43,6 +43,8 @@ std::string goods_text(std::string_view table, const std::vector<TableFile>& fil
                        ProblemList& problems);
 std::string vessels_text(const std::vector<TableFile>& files, ProblemList& problems);
 std::string safety_text(const std::vector<TableFile>& files, ProblemList& problems);
+/// The part of it that is about steps: their rules, and rates of thawing.
+std::string step_rows_text(const std::vector<TableFile>& files, ProblemList& problems);
 std::string lethality_text(const std::vector<TableFile>& files, ProblemList& problems);
 std::string times_text(const std::vector<TableFile>& files, ProblemList& problems);
 std::string allergens_text(const std::vector<TableFile>& files, ProblemList& problems);

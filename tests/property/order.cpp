@@ -11,7 +11,7 @@ using namespace platewright::test;
 
 namespace {
 
-struct Occasion {
+struct OrderedOccasion {
   TestKitchen kitchen = random_kitchen();
   Event event = random_event();
   Production production = plan_production(event, kitchen.book, kitchen.prices);
@@ -22,7 +22,7 @@ struct Occasion {
 
 TEST_CASE("an order covers the need, and one pack fewer would not") {
   CHECK(rc::check([] {
-    const Occasion occasion;
+    const OrderedOccasion occasion;
     for (const SupplierOrder& supplier : occasion.order.suppliers) {
       for (const OrderLine& line : supplier.lines) {
         RC_ASSERT(line.ordered.number >= line.need.number);
@@ -36,7 +36,7 @@ TEST_CASE("an order covers the need, and one pack fewer would not") {
 
 TEST_CASE("what is used of an order costs what the plates cost") {
   CHECK(rc::check([] {
-    const Occasion occasion;
+    const OrderedOccasion occasion;
     const EventCost cost =
         event_cost(occasion.production, occasion.kitchen.book, occasion.kitchen.prices);
     RC_ASSERT(occasion.order.used_value == cost.food);
@@ -46,7 +46,7 @@ TEST_CASE("what is used of an order costs what the plates cost") {
 
 TEST_CASE("suppliers sum to the order and stand in the order of their names") {
   CHECK(rc::check([] {
-    const Occasion occasion;
+    const OrderedOccasion occasion;
     Money total;
     std::vector<std::string> names;
     for (const SupplierOrder& supplier : occasion.order.suppliers) {
@@ -63,7 +63,7 @@ TEST_CASE("suppliers sum to the order and stand in the order of their names") {
 
 TEST_CASE("every sub-recipe is made once, before those that use it, and in full") {
   CHECK(rc::check([] {
-    const Occasion occasion;
+    const OrderedOccasion occasion;
     std::map<std::string, Rational> taken;
     std::set<std::string> made;
     const auto take = [&](const ScaledRecipe& user) {

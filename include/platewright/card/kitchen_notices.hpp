@@ -1,7 +1,6 @@
 #pragma once
-// What whoever plans or prices an event has to know of temperatures before it is served.
+// What whoever plans or prices an event has to know of temperatures and steps before it is served.
 
-#include <optional>
 #include <vector>
 
 #include "platewright/card/blocks.hpp"
@@ -9,8 +8,9 @@
 
 namespace platewright {
 
-/// The food below its minimum and the food whose minimum is not known, a line each; nothing where
-/// there is none. The same notices as on the cards and on the client's sheet.
-std::optional<Box> kitchen_notices(const std::vector<DishNotice>& notices);
+/// A box for the food below its minimum and the food whose minimum is not known, and one for the
+/// steps that are not safe, a line each; none where there is nothing to say. The same notices as on
+/// the cards and on the client's sheet.
+std::vector<Box> kitchen_notices(const std::vector<DishNotice>& notices);
 
 }  // namespace platewright

@@ -7,8 +7,9 @@
 #include <utility>
 #include <vector>
 
+#include "platewright/event/kept_food.hpp"
 #include "platewright/event/order.hpp"
-#include "platewright/event/walk_back.hpp"
+#include "platewright/event/standing_food.hpp"
 
 namespace platewright {
 
@@ -39,38 +40,18 @@ inline void add_orders(const Order& order, Timeline& timeline) {
   }
 }
 
-/// The dishes that stand too long (FDA Food Code 2022, 3-501.19). Only the time between the oven
-/// and the serving is known: whether the food is kept hot or cooled in it, the book does not say.
-inline std::vector<StandingFood> standing_too_long(const Production& production,
-                                                   const Timeline& timeline,
-                                                   const SafetyTable& safety) {
-  std::vector<StandingFood> out;
-  const auto limit = safety.limit("time as control, hot");
-  if (!limit || !limit->within) return out;
-  for (const DishPlan& dish : production.dishes) {
-    const std::string& name = dish.scaled.recipe->name;
-    for (const TimelineEntry& entry : timeline.entries) {
-      if (entry.kind != TimelineKind::pull || entry.recipe != name) continue;
-      const std::chrono::minutes wait = timeline.served - entry.earliest.value_or(entry.latest);
-      const Duration longest = Duration::of(Rational(wait.count()), units::minute);
-      if (longest <= *limit->within) continue;
-      if (out.empty() || out.back().recipe != name) out.push_back({name, longest, *limit});
-    }
-  }
-  return out;
-}
-
 }  // namespace detail
 
 /// What has to begin when, in elapsed time: a step of 12 h takes 12 h also in the night in which
 /// the clocks are turned. Steps of a method follow each other; the oven, and then the rest, come
 /// at the step that is marked for it, or after all steps where none is. A step behind it (carving,
 /// a gravy) begins when the rest is over: one that is really done during the rest makes the plan
-/// early, never late. A sub-recipe is ready before anything of the recipe that uses it begins.
-/// Steps without a time are not listed. Orders and deliveries stand at the beginning of their last
-/// day, one delivery for each supplier and day. By the limits of `safety`, if it has any, dishes
-/// are named that stand too long after the oven. Throws Failure for an event that does not say when
-/// the food is served, and for a step that takes more than a year.
+/// early, never late. A sub-recipe is ready when the step begins that says that it uses it, or,
+/// where no step does, before anything of the recipe that uses it. Steps without a time are not
+/// listed. Orders and deliveries stand at the beginning of their last day, one delivery for each
+/// supplier and day. By the limits of `safety`, if it has any, dishes are named that stand too long
+/// after the oven. Throws Failure for an event that does not say when the food is served, and for a
+/// step that takes more than a year.
 inline Timeline make_timeline(const Event& event, const Production& production, const Order& order,
                               const SafetyTable& safety = {}) {
   if (!event.at) throw Failure(at(problems::event_without_time(event.name), event.place));
@@ -82,7 +63,7 @@ inline Timeline make_timeline(const Event& event, const Production& production, 
   serve.latest = out.served;
   serve.earliest = out.served;
   out.entries.push_back(std::move(serve));
-  detail::add_recipes(production, out);
+  const auto clocks = detail::add_recipes(production, out);
   detail::add_orders(order, out);
   // What was put in last comes first.
   std::reverse(out.entries.begin(), out.entries.end());
@@ -91,6 +72,8 @@ inline Timeline make_timeline(const Event& event, const Production& production, 
                      return left.latest < right.latest;
                    });
   out.standing = detail::standing_too_long(production, out, safety);
+  out.kept = detail::kept_foods(production, clocks, out, safety);
+  out.waiting = detail::waiting_foods(production, clocks, safety);
   return out;
 }
 

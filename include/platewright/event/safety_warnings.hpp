@@ -3,7 +3,9 @@
 
 #include <string>
 
+#include "platewright/costing/day_text.hpp"
 #include "platewright/event/event_plan.hpp"
+#include "platewright/event/step_warnings.hpp"
 #include "platewright/problem/catalogue/safety.hpp"
 #include "platewright/problem/problem_list.hpp"
 #include "platewright/recipe/temperature_notices.hpp"
@@ -11,12 +13,6 @@
 namespace platewright {
 
 namespace detail {
-
-/// `145 F (62.8 C)`: a minimum rounded up, what was reached rounded down.
-inline std::string both_scales(const Temperature& at, Rounding rounding) {
-  return as_short_decimal(at.in_fahrenheit(), 1, rounding) + " F (" +
-         as_short_decimal(at.in_celsius(), 1, rounding) + " C)";
-}
 
 inline std::string names_of(const std::vector<std::string>& names) {
   std::string out;
@@ -61,35 +57,66 @@ inline void add_temperature_warnings(const Recipe& recipe, const RecipeBook& boo
   }
 }
 
-inline std::string hours_of(const Duration& time, Rounding rounding) {
-  return as_short_decimal(time.in(units::hour), 1, rounding) + " h";
+inline void add_timeline_warnings(const Timeline& timeline, const RecipeBook& book,
+                                  ProblemList& out) {
+  for (const StandingFood& food : timeline.standing) {
+    out.add(
+        as_warning(at(problems::stands_too_long(food.recipe, hours_of(food.longest, Rounding::up),
+                                                hours_of(*food.limit.within, Rounding::down),
+                                                source_words(food.limit.source, food.limit.row)),
+                      book.recipe(food.recipe).place)));
+  }
+  for (const KeptFood& food : timeline.kept) {
+    if (food.in_time()) continue;
+    out.add(as_warning(at(problems::kept_too_long(food.recipe, day_text(food.made),
+                                                  day_text(food.used), day_text(*food.use_by),
+                                                  source_words(food.rule->source, food.rule->row)),
+                          book.recipe(food.recipe).place)));
+  }
+  for (const WaitingFood& food : timeline.waiting) {
+    out.add(
+        as_warning(at(problems::keeping_not_said(food.recipe, hours_of(food.longest, Rounding::up),
+                                                 hours_of(*food.limit.within, Rounding::down),
+                                                 source_words(food.limit.source, food.limit.row)),
+                      book.recipe(food.recipe).place)));
+  }
 }
 
 }  // namespace detail
 
-/// The warnings of every recipe of a book about its temperatures, each at its recipe. It never
-/// fails.
+/// The warnings of every recipe of a book about its temperatures, each at its recipe, and about its
+/// steps, each at the step. It never fails.
 inline ProblemList safety_warnings(const RecipeBook& book, const SafetyTable& table) {
   ProblemList out;
   for (const auto& [name, recipe] : book.recipes) {
     detail::add_temperature_warnings(recipe, book, table, out);
+    detail::add_step_warnings(recipe, book, table, std::nullopt, out);
   }
   return out;
 }
 
-/// Those of a plan's recipes, and its dishes that stand too long after the oven, as its timeline
-/// has them. Throws Failure as `make_timeline` does for a step of more than a year.
+/// Those of a recipe as it is scaled: pieces of another weight thaw longer. It never fails.
+inline ProblemList safety_warnings(const ScaledRecipe& scaled, const RecipeBook& book,
+                                   const SafetyTable& table) {
+  ProblemList out;
+  detail::add_step_warnings(*scaled.recipe, book, table, scaled.plan.piece_weight, out);
+  return out;
+}
+
+/// Those of a plan's recipes, and its dishes that stand too long after the oven and food that is
+/// kept too long, as its timeline has them. Throws Failure as `make_timeline` does for a step of
+/// more than a year.
 inline ProblemList safety_warnings(const Event& event, const Production& production,
                                    const RecipeBook& book, const SafetyTable& table) {
   ProblemList out = safety_warnings(book, table);
-  if (!event.at) return out;
-  for (const StandingFood& food : make_timeline(event, production, Order{}, table).standing) {
-    out.add(as_warning(
-        at(problems::stands_too_long(food.recipe, detail::hours_of(food.longest, Rounding::up),
-                                     detail::hours_of(*food.limit.within, Rounding::down),
-                                     food.limit.source + ", " + food.limit.row),
-           book.recipe(food.recipe).place)));
+  for (const DishPlan& dish : production.dishes) {
+    out.add_all(safety_warnings(dish.scaled, book, table));
   }
+  for (const SubRecipePlan& sub_recipe : production.sub_recipes) {
+    out.add_all(safety_warnings(sub_recipe.scaled, book, table));
+  }
+  if (!event.at) return out;
+  detail::add_timeline_warnings(make_timeline(event, production, Order{}, table), book, out);
   return out;
 }
 

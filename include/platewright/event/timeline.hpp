@@ -1,6 +1,7 @@
 #pragma once
 // An occasion, backwards from the moment the food is served.
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
@@ -35,6 +36,7 @@ struct TimelineEntry {
   std::optional<OvenStep> oven;
   std::optional<Temperature> inside;  ///< when it is pulled
   std::optional<TimeSpan> takes;
+  std::optional<StepKind> step = {};  ///< of a step of the method that says its kind
 };
 
 /// Orders and deliveries: of a day, not of an hour.
@@ -50,12 +52,35 @@ struct StandingFood {
   SafetyLimit limit;
 };
 
+/// A recipe that a step of its own holds cold: how it is cooled and kept, and what its label says
+/// where the table of rules asks for a date.
+struct KeptFood {
+  std::string recipe;
+  std::optional<StepControl> cooled;  ///< of the step that chills it; none where no step does
+  StepControl kept;
+  std::chrono::local_days made;  ///< the day on which it begins to cool, at the soonest
+  std::chrono::local_days used;  ///< the last day on which it is used
+  std::optional<StepRule> rule;
+  /// By the rule, the day it is made being the first.
+  std::optional<std::chrono::local_days> use_by;
+  bool in_time() const { return !use_by || used <= *use_by; }
+};
+
+/// Cooked food that waits for the last recipe that uses it, while no step says how it is kept.
+struct WaitingFood {
+  std::string recipe;
+  Duration longest;
+  SafetyLimit limit;
+};
+
 /// By `latest`; entries of the same minute in the order in which they are done.
 struct Timeline {
   Instant served;
   ZoneRules zone;  ///< of the event, for whoever prints its times
   std::vector<TimelineEntry> entries;
   std::vector<StandingFood> standing;  ///< in the order of the menu
+  std::vector<KeptFood> kept = {};
+  std::vector<WaitingFood> waiting = {};
 };
 
 }  // namespace platewright

@@ -88,56 +88,92 @@ inline void add_oven(const ScaledRecipe& scaled, BackwardClock& clock, Timeline&
   }
 }
 
-/// Puts in a recipe's steps, last first; the clock then stands at its beginning. The oven comes at
-/// the step that says so, whose own time it stands for, or else after all steps.
-inline void add_recipe(const ScaledRecipe& scaled, BackwardClock& clock, Timeline& timeline) {
-  const Recipe& recipe = *scaled.recipe;
-  const auto at_oven = std::find_if(recipe.steps.rbegin(), recipe.steps.rend(),
-                                    [](const MethodStep& step) { return step.oven; });
-  if (at_oven == recipe.steps.rend()) add_oven(scaled, clock, timeline);
-  for (auto step = recipe.steps.rbegin(); step != recipe.steps.rend(); ++step) {
-    if (step == at_oven) add_oven(scaled, clock, timeline);
-    if (!step->takes || (step == at_oven && !recipe.oven.empty())) continue;
-    clock.go_back(*step->takes);
-    timeline.entries.push_back(clock.entry(TimelineKind::method_step, recipe));
-    timeline.entries.back().text = step->text;
-    timeline.entries.back().takes = step->takes;
-  }
-}
-
 /// The earlier of two beginnings, which a sub-recipe has to be ready for.
 inline BackwardClock earlier(const BackwardClock& left, const BackwardClock& right) {
   return {std::min(left.latest(), right.latest()), std::min(left.soonest(), right.soonest()),
           left.open() || right.open()};
 }
 
-inline void keep_earlier(std::map<std::string, BackwardClock>& begins, const std::string& recipe,
+using ClocksByName = std::map<std::string, BackwardClock>;
+
+inline void keep_earlier(ClocksByName& clocks, const std::string& name,
                          const BackwardClock& clock) {
-  const auto [known, is_new] = begins.emplace(recipe, clock);
+  const auto [known, is_new] = clocks.emplace(name, clock);
   if (!is_new) known->second = earlier(known->second, clock);
 }
 
-/// Puts in all recipes; gives the clocks as they stand at the beginning of each, by its name.
-inline std::map<std::string, BackwardClock> add_recipes(const Production& production,
-                                                        Timeline& timeline) {
-  std::map<std::string, BackwardClock> begins;
+/// When a recipe is begun, and when the first of its steps begins that uses a thing by its name.
+struct RecipeClocks {
+  BackwardClock begin;
+  ClocksByName used;
+
+  /// Where no step says that it uses the thing, it is there when the recipe is begun.
+  const BackwardClock& needed(const std::string& name) const {
+    const auto step = used.find(name);
+    return step == used.end() ? begin : step->second;
+  }
+};
+
+/// Puts in a recipe's steps, last first, from the moment at which it is ready. The oven comes at
+/// the step that says so, whose own time it stands for, or else after all steps.
+inline RecipeClocks add_recipe(const ScaledRecipe& scaled, BackwardClock clock,
+                               Timeline& timeline) {
+  const Recipe& recipe = *scaled.recipe;
+  ClocksByName used;
+  const auto at_oven = std::find_if(recipe.steps.rbegin(), recipe.steps.rend(),
+                                    [](const MethodStep& step) { return step.oven; });
+  if (at_oven == recipe.steps.rend()) add_oven(scaled, clock, timeline);
+  for (auto step = recipe.steps.rbegin(); step != recipe.steps.rend(); ++step) {
+    if (step == at_oven) add_oven(scaled, clock, timeline);
+    if (step->takes && !(step == at_oven && !recipe.oven.empty())) {
+      clock.go_back(*step->takes);
+      timeline.entries.push_back(clock.entry(TimelineKind::method_step, recipe));
+      timeline.entries.back().text = step->text;
+      timeline.entries.back().takes = step->takes;
+      if (step->control) timeline.entries.back().step = step->control->kind;
+    }
+    for (const std::string& name : step->uses) keep_earlier(used, name, clock);
+  }
+  return {clock, used};
+}
+
+/// Of a recipe that is a dish and is used by others as well: whichever comes first.
+inline void keep_earlier(std::map<std::string, RecipeClocks>& recipes, const std::string& name,
+                         const RecipeClocks& clocks) {
+  const auto [known, is_new] = recipes.emplace(name, clocks);
+  if (is_new) return;
+  // What the other one's steps use is asked for before its beginning counts for either.
+  for (const auto& [thing, clock] : clocks.used) keep_earlier(known->second.used, thing, clock);
+  known->second.begin = earlier(known->second.begin, clocks.begin);
+}
+
+/// When the first of those that use a sub-recipe needs it.
+inline BackwardClock needed_by(const SubRecipePlan& plan,
+                               const std::map<std::string, RecipeClocks>& recipes) {
+  std::optional<BackwardClock> out;
+  for (const std::string& user : plan.used_by) {
+    const BackwardClock& needed = recipes.at(user).needed(plan.scaled.recipe->name);
+    out = out ? earlier(*out, needed) : needed;
+  }
+  return *out;
+}
+
+/// Puts in all recipes; gives their clocks by name.
+inline std::map<std::string, RecipeClocks> add_recipes(const Production& production,
+                                                       Timeline& timeline) {
+  std::map<std::string, RecipeClocks> out;
   for (const DishPlan& dish : production.dishes) {
-    if (begins.count(dish.scaled.recipe->name) != 0) continue;
-    BackwardClock clock(timeline.served, timeline.served, false);
-    add_recipe(dish.scaled, clock, timeline);
-    begins.emplace(dish.scaled.recipe->name, clock);
+    const std::string& name = dish.scaled.recipe->name;
+    if (out.count(name) != 0) continue;
+    const BackwardClock served(timeline.served, timeline.served, false);
+    out.emplace(name, add_recipe(dish.scaled, served, timeline));
   }
   // Users stand behind what they use, so that going backwards meets every user first.
   for (auto plan = production.sub_recipes.rbegin(); plan != production.sub_recipes.rend(); ++plan) {
-    std::optional<BackwardClock> clock;
-    for (const std::string& user : plan->used_by) {
-      const BackwardClock& begin = begins.at(user);
-      clock = clock ? earlier(*clock, begin) : begin;
-    }
-    add_recipe(plan->scaled, *clock, timeline);
-    keep_earlier(begins, plan->scaled.recipe->name, *clock);
+    keep_earlier(out, plan->scaled.recipe->name,
+                 add_recipe(plan->scaled, needed_by(*plan, out), timeline));
   }
-  return begins;
+  return out;
 }
 
 }  // namespace detail
@@ -151,9 +187,10 @@ inline std::map<std::string, LocalTime> soonest_beginnings(const Production& pro
   Timeline walked;
   walked.served = served.instant();
   std::map<std::string, LocalTime> out;
-  for (const auto& [recipe, clock] : detail::add_recipes(production, walked)) {
-    const bool timed = clock.soonest() < served.instant();
-    out.emplace(recipe, timed ? served.zone().local(clock.soonest())
+  for (const auto& [recipe, clocks] : detail::add_recipes(production, walked)) {
+    const Instant soonest = clocks.begin.soonest();
+    const bool timed = soonest < served.instant();
+    out.emplace(recipe, timed ? served.zone().local(soonest)
                               : LocalTime(std::chrono::floor<std::chrono::days>(served.local())));
   }
   return out;

@@ -8,6 +8,7 @@
 #include "platewright/problem/place.hpp"
 #include "platewright/quantity/temperature.hpp"
 #include "platewright/recipe/scaling_rule.hpp"
+#include "platewright/recipe/step_control.hpp"
 #include "platewright/recipe/vessel_fill.hpp"
 #include "platewright/recipe/written_amount.hpp"
 #include "platewright/yield/stage.hpp"
@@ -50,6 +51,7 @@ struct MethodStep {
   std::optional<TimeSpan> takes;
   bool oven = false;  ///< the oven steps, and the rest after them, come here
   Place place;
+  std::optional<StepControl> control = {};  ///< what kind of step it is, where it says so
 };
 
 /// What one cooking of the recipe gives.

@@ -12,7 +12,10 @@
 #include "platewright/problem/failure.hpp"
 #include "platewright/problem/folded_name.hpp"
 #include "platewright/quantity/temperature.hpp"
+#include "platewright/safety/bound_temperature.hpp"
 #include "platewright/safety/food_kind.hpp"
+#include "platewright/safety/step_rule.hpp"
+#include "platewright/safety/thawing_rate.hpp"
 #include "platewright/safety/undercooked.hpp"
 
 namespace platewright {
@@ -60,33 +63,6 @@ struct RoastHold {
   std::string row;
 };
 
-/// Which way from a temperature is safe.
-enum class Bound { at_least, at_most };
-
-inline std::string_view name_of(Bound bound) {
-  switch (bound) {
-    case Bound::at_least:
-      return "at least";
-    case Bound::at_most:
-      return "at most";
-  }
-  return {};
-}
-
-/// Throws Failure for a word that is none.
-inline Bound bound_from(std::string_view text) {
-  for (const Bound bound : {Bound::at_least, Bound::at_most}) {
-    if (name_of(bound) == text) return bound;
-  }
-  throw Failure(problems::word_unknown("bound", text, {"at least", "at most"}));
-}
-
-/// A temperature that must be reached, or must not be passed.
-struct BoundTemperature {
-  Temperature at = Temperature::celsius(0);
-  Bound bound = Bound::at_least;
-};
-
 /// A limit of holding, cooling, reheating and the like.
 struct SafetyLimit {
   std::string limit;
@@ -104,6 +80,8 @@ struct SafetyTable {
   std::vector<RoastHold> roast_holds;
   std::vector<SafetyLimit> limits;
   std::vector<UndercookedKind> undercooked_kinds;
+  std::vector<StepRule> step_rules = {};
+  std::vector<ThawingRate> thawing_rates = {};
 
   /// What each authority asks for this kind of food, in the order of the table.
   std::vector<MinimumTemperature> minimums_for(const FoodKind& kind) const {

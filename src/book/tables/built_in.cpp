@@ -69,6 +69,35 @@ Cut cut_from(const tables::CutRow& row) {
   return cut;
 }
 
+std::optional<BoundTemperature> bound_temperature(const Ratio& celsius, std::string_view bound) {
+  const auto degrees = printed(celsius);
+  if (!degrees) return std::nullopt;
+  return BoundTemperature{Temperature::celsius(*degrees), bound_from(bound)};
+}
+
+std::vector<StepRule> step_rules() {
+  std::vector<StepRule> out;
+  for (const tables::StepRuleRow& row : tables::step_rule_rows()) {
+    std::optional<StepPlace> where;
+    if (!row.where.empty()) where = step_place_from(row.where);
+    out.push_back({step_kind_from(row.step), where, step_demand_from(row.demand),
+                   bound_temperature(row.celsius, row.bound), seconds(row.within), text(row.source),
+                   text(row.row), text(row.note)});
+  }
+  return out;
+}
+
+std::vector<ThawingRate> thawing_rates() {
+  std::vector<ThawingRate> out;
+  for (const tables::ThawingRateRow& row : tables::thawing_rate_rows()) {
+    out.push_back({step_place_from(row.where), *seconds(row.seconds),
+                   Mass::of(to_rational(row.least), units::gram),
+                   Mass::of(to_rational(row.most), units::gram), text(row.source), text(row.row),
+                   text(row.note)});
+  }
+  return out;
+}
+
 SafetyTable safety_table() {
   std::vector<MinimumTemperature> minimums;
   for (const tables::MinimumRow& row : tables::minimum_rows()) {
@@ -84,20 +113,16 @@ SafetyTable safety_table() {
   }
   std::vector<SafetyLimit> limits;
   for (const tables::LimitRow& row : tables::limit_rows()) {
-    std::optional<BoundTemperature> at;
-    if (const auto celsius = printed(row.celsius)) {
-      at = BoundTemperature{Temperature::celsius(*celsius), bound_from(row.bound)};
-    }
-    limits.push_back({text(row.limit), text(row.key), at, seconds(row.within), text(row.source),
-                      text(row.row), text(row.note)});
+    limits.push_back({text(row.limit), text(row.key), bound_temperature(row.celsius, row.bound),
+                      seconds(row.within), text(row.source), text(row.row), text(row.note)});
   }
   std::vector<UndercookedKind> undercooked;
   for (const tables::UndercookedRow& row : tables::undercooked_rows()) {
     undercooked.push_back(
         {FoodKind(text(row.kind)), undercooked_from(row.rule), text(row.source), text(row.row)});
   }
-  return SafetyTable{std::move(minimums), std::move(holds), std::move(limits),
-                     std::move(undercooked)};
+  return SafetyTable{std::move(minimums),    std::move(holds), std::move(limits),
+                     std::move(undercooked), step_rules(),     thawing_rates()};
 }
 
 /// The rows of one table stand together for each temperature, a share of fat each.

@@ -128,6 +128,30 @@ struct LimitRow {
   std::string_view note;
 };
 
+/// A rule for a kind of step; the place and the figures may be missing.
+struct StepRuleRow {
+  std::string_view step;
+  std::string_view where;
+  std::string_view demand;
+  Ratio celsius;
+  std::string_view bound;
+  Ratio within;
+  std::string_view source;
+  std::string_view row;
+  std::string_view note;
+};
+
+/// `seconds` for each `least` to `most` grams of a piece.
+struct ThawingRateRow {
+  std::string_view where;
+  Ratio seconds;
+  Ratio least;
+  Ratio most;
+  std::string_view source;
+  std::string_view row;
+  std::string_view note;
+};
+
 /// A time of roasting, thawing or carry-over, as its source prints it.
 struct TimeRow {
   std::string_view kind;
@@ -162,6 +186,8 @@ std::span<const UndercookedRow> undercooked_rows();
 std::span<const RoastHoldRow> roast_hold_rows();
 std::span<const LethalityRow> lethality_rows();
 std::span<const LimitRow> limit_rows();
+std::span<const StepRuleRow> step_rule_rows();
+std::span<const ThawingRateRow> thawing_rate_rows();
 std::span<const TimeRow> time_rows();
 std::span<const AllergenRow> allergen_rows();
 

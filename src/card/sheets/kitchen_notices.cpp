@@ -1,6 +1,7 @@
 #include "platewright/card/kitchen_notices.hpp"
 
 #include "card/sheets/safety_boxes.hpp"
+#include "card/sheets/step_boxes.hpp"
 #include "platewright/card/number_text.hpp"
 
 namespace platewright {
@@ -28,9 +29,7 @@ std::string undercooked_line(const std::string& dish, const UndercookedFood& foo
          terms_of(food.check);
 }
 
-}  // namespace
-
-std::optional<Box> kitchen_notices(const std::vector<DishNotice>& notices) {
+std::optional<Box> temperatures_box(const std::vector<DishNotice>& notices) {
   Box box{"temperatures", "BELOW THE MINIMUM TEMPERATURE", {}};
   for (const DishNotice& notice : notices) {
     for (const UndercookedFood& food : notice.undercooked) {
@@ -45,6 +44,19 @@ std::optional<Box> kitchen_notices(const std::vector<DishNotice>& notices) {
   if (box.lines.empty()) return std::nullopt;
   box.lines.emplace_back("Local codes and your inspector come first.");
   return box;
+}
+
+}  // namespace
+
+std::vector<Box> kitchen_notices(const std::vector<DishNotice>& notices) {
+  std::vector<Box> out;
+  if (auto box = temperatures_box(notices)) out.push_back(*std::move(box));
+  std::vector<UnsafeStep> steps;
+  for (const DishNotice& notice : notices) {
+    steps.insert(steps.end(), notice.steps.begin(), notice.steps.end());
+  }
+  if (auto box = card::unsafe_steps_box(steps)) out.push_back(*std::move(box));
+  return out;
 }
 
 }  // namespace platewright

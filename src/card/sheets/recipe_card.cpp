@@ -7,6 +7,7 @@
 #include "card/sheets/recipe_card_parts.hpp"
 #include "card/sheets/recipe_card_size.hpp"
 #include "card/sheets/safety_boxes.hpp"
+#include "card/sheets/step_boxes.hpp"
 #include "platewright/card/number_text.hpp"
 
 namespace platewright {
@@ -75,7 +76,9 @@ void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
     sheet.add(std::move(oven));
   }
   for (Box& box : safety_boxes(sheet, scaled, book)) sheet.add(std::move(box));
+  if (auto box = unsafe_steps_box(unsafe_steps_of(scaled, book))) sheet.add(*std::move(box));
   if (!scaled.recipe->steps.empty()) sheet.add(method(scaled, views));
+  if (auto limits = step_limits_table(scaled, book)) sheet.add(*std::move(limits));
   if (!scaled.recipe->notes.empty()) {
     sheet.add(Paragraphs{"notes", "Notes", scaled.recipe->notes});
   }

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "card/sheets/shared.hpp"
+#include "card/sheets/step_boxes.hpp"
 #include "card/sheets/yield_rows.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 
@@ -146,6 +147,16 @@ void fill_safety(RowFilter& rows, const Tables& tables) {
   }
 }
 
+void fill_steps(RowFilter& rows, const Tables& tables) {
+  for (const StepRule& rule : tables.safety.step_rules) {
+    rows.add({words(std::string(name_of(rule.step))),
+              words(rule.where ? where_words(*rule.where) : "anywhere"),
+              words(std::string(name_of(rule.demand))),
+              words(limit_words(rule, card::step_figures())),
+              words(with_row(rule.source, rule.row))});
+  }
+}
+
 void fill_times(RowFilter& rows, const Tables& tables) {
   for (const PublishedTime& row : tables.times) {
     rows.add({words(std::string(name_of(row.kind))), words(row.of), words(row.weight),
@@ -209,6 +220,11 @@ const std::map<std::string, TableForm>& forms() {
         {w("kind", "Kind"), w("product", "Of"), f("temperature", "At"), f("time", "Time"),
          f("rest", "Rest"), w("source", "Source")},
         fill_safety}},
+      {"steps",
+       {"What is asked of the kinds of steps",
+        {w("step", "Step"), w("where", "Where"), w("demand", "It"), w("limit", "Limit"),
+         w("source", "Source")},
+        fill_steps}},
       {"times",
        {"Roasting, thawing, carry-over: estimates; the thermometer decides",
         {w("kind", "Kind"), w("of", "Of"), w("weight", "Weight"), w("at", "At"), w("time", "Time"),
@@ -239,7 +255,7 @@ Sheet table_sheet(const std::string& name, const std::vector<std::string>& words
   RowFilter rows(table, words);
   form->second.fill(rows, tables);
   if (table.groups.empty()) throw Failure(problems::no_such_row(name, joined(words, " ")));
-  if (name == "safety") {
+  if (name == "safety" || name == "steps") {
     table.notes = {
         "Minimums of the authorities named. Local codes and licensed practice come first."};
   }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "card/sheets/kept_food.hpp"
 #include "card/sheets/shared.hpp"
 #include "card/sheets/timeline_text.hpp"
 
@@ -98,7 +99,9 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
       "\u00B0C) or above (FDA Food Code 2022, 3-501.16); local codes come first."};
   for (std::string& note : notes_on_time(timeline)) table.notes.push_back(std::move(note));
   sheet.add(std::move(table));
+  if (!timeline.kept.empty()) sheet.add(kept_table(timeline.kept));
   if (!timeline.standing.empty()) sheet.add(standing_box(timeline.standing));
+  if (!timeline.waiting.empty()) sheet.add(waiting_box(timeline.waiting));
   return sheet;
 }
 

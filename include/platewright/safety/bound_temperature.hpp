@@ -1,0 +1,44 @@
+#pragma once
+// A temperature with the side of it that is safe.
+
+#include <string_view>
+
+#include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/failure.hpp"
+#include "platewright/quantity/temperature.hpp"
+
+namespace platewright {
+
+/// Which way from a temperature is safe.
+enum class Bound { at_least, at_most };
+
+inline std::string_view name_of(Bound bound) {
+  switch (bound) {
+    case Bound::at_least:
+      return "at least";
+    case Bound::at_most:
+      return "at most";
+  }
+  return {};
+}
+
+/// Throws Failure for a word that is none.
+inline Bound bound_from(std::string_view text) {
+  for (const Bound bound : {Bound::at_least, Bound::at_most}) {
+    if (name_of(bound) == text) return bound;
+  }
+  throw Failure(problems::word_unknown("bound", text, {"at least", "at most"}));
+}
+
+/// A temperature that must be reached, or must not be passed.
+struct BoundTemperature {
+  Temperature at = Temperature::celsius(0);
+  Bound bound = Bound::at_least;
+};
+
+/// Whether food of that temperature is on the safe side.
+inline bool keeps(const BoundTemperature& limit, const Temperature& food) {
+  return limit.bound == Bound::at_least ? food >= limit.at : food <= limit.at;
+}
+
+}  // namespace platewright
