@@ -6,6 +6,7 @@
 #include "platewright/event/changes.hpp"
 #include "platewright/event/cheapest_offers.hpp"
 #include "platewright/event/dish_notices.hpp"
+#include "platewright/event/eating.hpp"
 #include "platewright/event/event.hpp"
 #include "platewright/event/event_cost.hpp"
 #include "platewright/event/event_plan.hpp"

@@ -2,6 +2,7 @@
 // Recipes, and recipes scaled.
 
 #include "platewright/recipe/cover_check.hpp"
+#include "platewright/recipe/declared_allergens.hpp"
 #include "platewright/recipe/filling.hpp"
 #include "platewright/recipe/ingredient.hpp"
 #include "platewright/recipe/ingredient_rows.hpp"

@@ -1,6 +1,7 @@
 #pragma once
 // Minimum temperatures, holding limits and allergens.
 
+#include "platewright/safety/allergen_law.hpp"
 #include "platewright/safety/allergens.hpp"
 #include "platewright/safety/bound_temperature.hpp"
 #include "platewright/safety/food_kind.hpp"

@@ -7,6 +7,7 @@
 #include "book/contradictions.hpp"
 #include "platewright/costing/bought_line.hpp"
 #include "platewright/costing/by_products.hpp"
+#include "platewright/event/eating.hpp"
 #include "platewright/event/safety_warnings.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
@@ -187,6 +188,7 @@ class BookCheck {
       try {
         const Production production = plan_production(event, book_.recipes, book_.prices);
         problems_.add_all(safety_warnings(event, production, book_.recipes, table));
+        problems_.add_all(guest_warnings(event, book_.recipes, book_.tables.allergens));
       } catch (const Failure&) {
         continue;
       }

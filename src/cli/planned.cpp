@@ -4,6 +4,7 @@
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/event/changes.hpp"
 #include "platewright/event/cheapest_offers.hpp"
+#include "platewright/event/eating.hpp"
 #include "platewright/event/safety_warnings.hpp"
 
 namespace platewright::cli {
@@ -30,6 +31,7 @@ void apply_changes(const PriceOptions& options, const Book& book, Occasion& occa
     from_argument("--swap", [&] { swap_in(occasion, read_swap(text)); });
   }
   problems.add_all(safety_warnings(occasion.book, book.tables.safety));
+  problems.add_all(guest_warnings(occasion.event, occasion.book, book.tables.allergens));
   if (options.guests.empty()) return;
   const Rational guests = number_above_zero("--guests", options.guests);
   from_argument("--guests", [&] { change_guests(occasion.event, guests); });

@@ -33,32 +33,72 @@ void read_guests(yaml::Fields& top, const Reading& reading, Event& event) {
   }
 }
 
+/// The kind of guest that a key names. Throws Failure, at the key, for one that is not there.
+GuestKind& kind_called(Event& event, const std::string& name, const Place& place) {
+  if (GuestKind* kind = find_kind(event, name)) return *kind;
+  std::vector<std::string> names;
+  for (const GuestKind& other : event.guests) names.push_back(other.name);
+  throw Failure(at(problems::name_unknown("kind of guest", name, names,
+                                          "add it to the guests, or take it out here"),
+                   place));
+}
+
+/// `may not eat: {coeliacs: [gluten]}`.
+void read_diets(yaml::Fields& top, const Reading& reading, Event& event) {
+  const yaml::Node* node = top.find("may not eat");
+  if (node == nullptr) return;
+  yaml::Fields diets(*node, reading.context(), top.path() + " > may not eat");
+  if (!node->is_map()) return;
+  for (const auto& [name, value] : node->entries) {
+    const Place place = diets.place(name, name.text);
+    const std::vector<std::string> words = diets.texts(name.text);
+    reading.problems.attempt(place, [&] {
+      GuestKind& kind = kind_called(event, name.text, place);
+      for (const std::string& word : words) {
+        kind.without.push_back(reading.book.tables.allergens.key_for(word));
+      }
+    });
+  }
+  diets.finish();
+}
+
 /// `portion shares` and `price shares`: a share for a kind of guest that is there.
 void read_shares(yaml::Fields& top, const Reading& reading, Event& event, std::string_view key,
                  Rational GuestKind::*member) {
   for (const TextPair& pair : text_pairs(top, key)) {
     reading.problems.attempt(pair.value_place, [&] {
-      GuestKind* kind = find_kind(event, pair.key);
-      if (kind == nullptr) {
-        std::vector<std::string> names;
-        for (const GuestKind& other : event.guests) names.push_back(other.name);
-        throw Failure(at(problems::name_unknown("kind of guest", pair.key, names,
-                                                "add it to the guests, or take it out here"),
-                         pair.key_place));
-      }
+      GuestKind& kind = kind_called(event, pair.key, pair.key_place);
       const Rational share = read_share(pair.value);
       if (share > 10) {
         throw Failure(problems::share_out_of_range("a share", pair.value, "at most 1000 %"));
       }
-      kind->*member = share;
+      kind.*member = share;
     });
   }
 }
 
-Rational share_of_guests(const std::string& text) {
+/// `57 guests`: as a share of all of them.
+std::optional<Rational> counted_guests(const std::string& text, const Event& event) {
+  const SplitText parts = split_at(text, " guests");
+  const bool counted = text.size() > 7 && text.substr(text.size() - 7) == " guests";
+  if (!counted) return std::nullopt;
+  const Rational heads = guest_count(event);
+  const Rational count = read_number(parts.before);
+  if (!is_whole(count)) throw Failure(problems::number_malformed(text, "guests come whole"));
+  if (count <= 0 || count > heads) {
+    throw Failure(problems::share_out_of_range("a number of guests", text,
+                                               "above 0 and at most " + as_exact(heads)));
+  }
+  return Rational(count / heads);
+}
+
+Rational share_of_guests(const std::string& text, const Event& event) {
   if (text == "everyone") return 1;
+  if (const auto counted = counted_guests(text, event)) return *counted;
   if (text.find_first_of("0123456789") == std::string::npos) {
-    throw Failure(problems::word_unknown("share of the guests", text, {"everyone", "40 %"}));
+    std::vector<std::string> known{"everyone", "40 %", "57 guests"};
+    for (const GuestKind& kind : event.guests) known.push_back(kind.name);
+    throw Failure(problems::word_unknown("share of the guests", text, known));
   }
   return read_share(text);
 }
@@ -75,7 +115,11 @@ void read_menu(yaml::Fields& top, const Reading& reading, Event& event) {
       const yaml::Node& value = item.entries.front().second;
       line.recipe = item.entries.front().first.text;
       reading.problems.attempt(line.place, [&] {
-        line.share = share_of_guests(value.text);
+        if (find_kind(event, value.text) != nullptr) {
+          line.guests = value.text;
+          return;
+        }
+        line.share = share_of_guests(value.text, event);
         if (line.share <= 0 || line.share > 1) {
           throw Failure(problems::share_out_of_range("a share of the guests", value.text,
                                                      "above 0 and at most 100 %"));
@@ -112,6 +156,7 @@ void read_event(const Reading& reading) {
   read_guests(top, reading, event);
   read_shares(top, reading, event, "portion shares", &GuestKind::portion_share);
   read_shares(top, reading, event, "price shares", &GuestKind::price_share);
+  read_diets(top, reading, event);
   read_menu(top, reading, event);
   if (const auto over = top.share("over")) {
     event.over = *over;

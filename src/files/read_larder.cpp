@@ -18,6 +18,7 @@ class EntryReader {
     read_yields();
     read_weights();
     read_allergens();
+    read_traces();
     if (const auto kind = fields_.read<FoodKind>(
             "safety", [&](const std::string& text) { return tables().safety.kind_called(text); })) {
       ingredient_.safety = kind;
@@ -125,6 +126,16 @@ class EntryReader {
     for (const std::string& word : words) {
       reading_.problems.attempt(fields_.place(*node, "allergens"), [&] {
         ingredient_.allergens->push_back(tables().allergens.key_for(word));
+      });
+    }
+  }
+
+  /// What the label says that it may contain, without being made of it.
+  void read_traces() {
+    const yaml::Node* node = fields_.find("may contain");
+    for (const std::string& word : fields_.texts("may contain")) {
+      reading_.problems.attempt(fields_.place(*node, "may contain"), [&] {
+        ingredient_.may_contain.push_back(tables().allergens.key_for(word));
       });
     }
   }

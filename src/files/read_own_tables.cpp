@@ -184,6 +184,10 @@ void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList
       rows.grains.push_back({names.name, names.others, yield_of(fields, true), source_of(fields),
                              fields.text("note").value_or("")});
     });
+    if (const auto law = top.read<AllergenLaw>(
+            "allergen law", [](const std::string& text) { return allergen_law_from(text); })) {
+      book.tables.allergens.go_by(*law);
+    }
     each_row(top, reading, "step rules", [&](yaml::Fields& fields) {
       const Source source = source_of(fields);
       step_rules.push_back(read_step_rule(fields, reading, source.text, source.row));

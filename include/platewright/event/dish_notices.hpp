@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "platewright/event/event_plan.hpp"
-#include "platewright/recipe/recipe_allergens.hpp"
+#include "platewright/recipe/declared_allergens.hpp"
 #include "platewright/recipe/step_notices.hpp"
 #include "platewright/recipe/temperature_notices.hpp"
 
@@ -26,7 +26,8 @@ struct UnsafeStep {
 
 struct DishNotice {
   std::string dish;
-  RecipeAllergens allergens;
+  RecipeAllergens allergens;   ///< all of them
+  DeclaredAllergens declared;  ///< as the chosen law lists them
   std::vector<UndercookedFood> undercooked;
   std::vector<UnknownMinimum> not_known;
   std::vector<UnsafeStep> steps;
@@ -78,6 +79,7 @@ inline std::vector<DishNotice> dish_notices(const Event& event, const RecipeBook
     DishNotice notice;
     notice.dish = line.recipe;
     notice.allergens = allergens_of(book.recipe(line.recipe), book, allergens);
+    notice.declared = declared(notice.allergens, allergens);
     std::set<std::string> seen;
     std::vector<std::string> made;
     detail::append_makers_first(book, line.recipe, seen, made);

@@ -18,13 +18,15 @@ struct GuestKind {
   Rational count;
   Rational portion_share = 1;
   Rational price_share = 1;
+  std::vector<std::string> without = {};  ///< allergens that they may not eat, by key
 };
 
-/// A recipe of the menu and the share of the guests who take it.
+/// A recipe of the menu and the share of the guests who take it: of all, or of one kind.
 struct MenuLine {
   std::string recipe;
   Rational share = 1;
   Place place;
+  std::string guests = {};  ///< the kind that it is for; empty where it is for all
 };
 
 struct Event {
@@ -49,6 +51,16 @@ inline Rational guest_count(const Event& event) {
 inline Rational portion_count(const Event& event) {
   Rational out;
   for (const GuestKind& kind : event.guests) out += kind.count * kind.portion_share;
+  return out;
+}
+
+/// The same of those for whom a line of the menu is.
+inline Rational portion_count(const Event& event, const MenuLine& line) {
+  if (line.guests.empty()) return portion_count(event);
+  Rational out;
+  for (const GuestKind& kind : event.guests) {
+    if (kind.name == line.guests) out += kind.count * kind.portion_share;
+  }
   return out;
 }
 

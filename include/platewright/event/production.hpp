@@ -41,10 +41,10 @@ struct Production {
   std::vector<SubRecipePlan> sub_recipes;  ///< each before those that use it
 };
 
-/// Portions wanted of one line of the menu: sum(heads x portion share) x share of the line x
-/// (1 + over-production).
+/// Portions wanted of one line of the menu: sum(heads x portion share), of those for whom it is, x
+/// share of the line x (1 + over-production).
 inline Rational portions_wanted(const Event& event, const MenuLine& line) {
-  return portion_count(event) * line.share * (1 + event.over);
+  return portion_count(event, line) * line.share * (1 + event.over);
 }
 
 namespace detail {

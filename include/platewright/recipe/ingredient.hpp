@@ -34,6 +34,7 @@ struct Ingredient {
   std::string species;
   /// Allergens by key; nothing where the book does not say.
   std::optional<std::vector<std::string>> allergens;
+  std::vector<std::string> may_contain = {};  ///< traces, by key, as the label says
   Place place;
 };
 

@@ -19,6 +19,8 @@ struct AllergenFound {
 
 struct RecipeAllergens {
   std::vector<AllergenFound> found;  ///< by key
+  /// What a label says that it may contain, by key; none of `found`.
+  std::vector<AllergenFound> may_contain = {};
   /// Ingredients whose allergens the book does not state, and names it has nothing under. While
   /// there is one, no one can say what the recipe is free of.
   std::vector<std::string> not_stated;
@@ -30,6 +32,7 @@ struct RecipeAllergens {
 inline RecipeAllergens allergens_of(const Recipe& recipe, const RecipeBook& book,
                                     const AllergenTable& table = {}) {
   std::map<std::string, std::set<std::string>> found;
+  std::map<std::string, std::set<std::string>> traces;
   std::set<std::string> not_stated;
   std::set<std::string> seen{recipe.name};
   std::vector<const Recipe*> open{&recipe};
@@ -42,6 +45,12 @@ inline RecipeAllergens allergens_of(const Recipe& recipe, const RecipeBook& book
         continue;
       }
       const Ingredient* ingredient = book.ingredient_of(line);
+      if (ingredient != nullptr) {
+        const auto& said = ingredient->may_contain;
+        for (const std::string& key : table.with_implied({said.begin(), said.end()})) {
+          traces[key].insert(line.name);
+        }
+      }
       if (ingredient == nullptr || !ingredient->allergens) {
         not_stated.insert(line.name);
         continue;
@@ -54,6 +63,9 @@ inline RecipeAllergens allergens_of(const Recipe& recipe, const RecipeBook& book
   }
   RecipeAllergens out;
   for (const auto& [key, names] : found) out.found.push_back({key, {names.begin(), names.end()}});
+  for (const auto& [key, names] : traces) {
+    if (found.count(key) == 0) out.may_contain.push_back({key, {names.begin(), names.end()}});
+  }
   out.not_stated.assign(not_stated.begin(), not_stated.end());
   return out;
 }

@@ -11,6 +11,7 @@
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/problem/folded_name.hpp"
+#include "platewright/safety/allergen_law.hpp"
 
 namespace platewright {
 
@@ -59,6 +60,9 @@ class AllergenTable {
   explicit AllergenTable(std::vector<Allergen> rows) : rows_(std::move(rows)) {}
 
   const std::vector<Allergen>& rows() const { return rows_; }
+  /// Whose list the sheets go by; what a recipe holds does not depend on it.
+  AllergenLaw law() const { return law_; }
+  void go_by(AllergenLaw law) { law_ = law; }
 
   /// The rows of one key, a law each.
   std::vector<Allergen> rows_of(std::string_view key) const {
@@ -129,6 +133,7 @@ class AllergenTable {
   }
 
   std::vector<Allergen> rows_;
+  AllergenLaw law_ = AllergenLaw::both;
 };
 
 }  // namespace platewright

@@ -40,17 +40,25 @@ std::string dish_text(const std::string& dish, const std::vector<DishNotice>& no
 Table allergen_table(const std::vector<DishNotice>& notices) {
   Table table{"allergens",
               "Allergens",
-              {words_column("dish", "Dish"), words_column("allergens", "Contains"),
-               words_column("not_known", "NOT KNOWN for")},
+              {words_column("allergen", "Allergen"), words_column("ingredients", "In"),
+               data_column("dish")},
               {},
               {},
               {}};
   for (const DishNotice& notice : notices) {
-    std::string contains;
-    for (const std::string& line : allergen_lines(notice.allergens)) {
-      contains += (contains.empty() ? "" : "; ") + line;
+    table.open_group(notice.dish);
+    const auto add = [&](const std::string& allergen, const std::vector<std::string>& names) {
+      table.add({words(allergen), words(listed(names)), words(notice.dish)});
+    };
+    const DeclaredAllergens& told = notice.declared;
+    for (const DeclaredAllergen& one : told.contains) add(allergen_name(one), one.ingredients);
+    for (const DeclaredAllergen& one : told.may_contain) {
+      add("may contain " + allergen_name(one), one.ingredients);
     }
-    table.add({words(notice.dish), words(contains), words(listed(notice.allergens.not_stated))});
+    if (!told.not_stated.empty()) add("NOT KNOWN for", told.not_stated);
+    if (told.contains.empty() && told.may_contain.empty() && told.not_stated.empty()) {
+      add(none_declared(notice.allergens), {});
+    }
   }
   table.notes = {
       "As the caterer's book states them; traces are not covered. Tell the caterer of every "

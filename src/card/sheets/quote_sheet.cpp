@@ -1,6 +1,7 @@
 #include "platewright/card/quote_sheet.hpp"
 
 #include "card/sheets/client_notices.hpp"
+#include "card/sheets/eating_table.hpp"
 #include "card/sheets/quote_parts.hpp"
 
 namespace platewright {
@@ -126,6 +127,7 @@ Sheet client_quote_sheet(const Event& event, const Quote& quote,
   sheet.add(std::move(menu));
   if (Box box = card::undercooked_box(notices); !box.lines.empty()) sheet.add(std::move(box));
   sheet.add(card::allergen_table(notices));
+  if (auto eating = card::eating_table(event, notices)) sheet.add(*std::move(eating));
   Facts price{"price", "", {}};
   price.add("price", "Price for a guest", money_cell(card::plain(quote.price), money.currency));
   sheet.add(std::move(price));

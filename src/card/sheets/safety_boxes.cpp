@@ -1,6 +1,7 @@
 #include "card/sheets/safety_boxes.hpp"
 
 #include "platewright/card/number_text.hpp"
+#include "platewright/recipe/declared_allergens.hpp"
 #include "platewright/recipe/recipe_safety.hpp"
 #include "platewright/safety/pull_temperature.hpp"
 #include "platewright/safety/roast_oven.hpp"
@@ -117,22 +118,43 @@ std::string listed(const std::vector<std::string>& names) {
   return out;
 }
 
-std::vector<std::string> allergen_lines(const RecipeAllergens& allergens) {
+std::string allergen_name(const DeclaredAllergen& allergen) {
+  if (allergen.kind_of.empty()) return allergen.key;
+  return allergen.key + " (" + listed(allergen.kind_of) + ")";
+}
+
+std::string none_declared(const RecipeAllergens& all) {
+  const bool none = all.found.empty() && all.may_contain.empty();
+  return std::string(none ? "None" : "None of the list of the law chosen") +
+         ", by the book's statement for every ingredient";
+}
+
+std::vector<std::string> allergen_lines(const RecipeAllergens& all,
+                                        const DeclaredAllergens& allergens) {
   std::vector<std::string> out;
-  for (const AllergenFound& found : allergens.found) {
-    out.push_back(found.key + ": " + listed(found.ingredients));
+  for (const DeclaredAllergen& line : allergens.contains) {
+    out.push_back(allergen_name(line) + ": " + listed(line.ingredients));
+  }
+  for (const DeclaredAllergen& line : allergens.may_contain) {
+    out.push_back("may contain " + allergen_name(line) + ": " + listed(line.ingredients));
   }
   if (out.empty() && allergens.not_stated.empty()) {
-    out.emplace_back("None, by the book's statement for every ingredient");
+    out.push_back(none_declared(all));
   }
   return out;
 }
 
 Box allergen_box(const Recipe& recipe, const Book& book) {
-  const RecipeAllergens allergens = allergens_of(recipe, book.recipes, book.tables.allergens);
-  Box box{"allergens", "ALLERGENS", allergen_lines(allergens)};
+  const AllergenTable& table = book.tables.allergens;
+  const RecipeAllergens all = allergens_of(recipe, book.recipes, table);
+  const DeclaredAllergens allergens = declared(all, table);
+  Box box{"allergens", "ALLERGENS", allergen_lines(all, allergens)};
   if (!allergens.not_stated.empty()) {
     box.lines.push_back("NOT KNOWN for: " + listed(allergens.not_stated) + ". Ask before serving.");
+  }
+  if (table.law() != AllergenLaw::both) {
+    box.lines.push_back("By the list of the law chosen: " + std::string(name_of(table.law())) +
+                        ".");
   }
   box.lines.push_back("From the book's own statements; check every label. Traces are not covered.");
   return box;

@@ -6,7 +6,7 @@
 
 #include "platewright/book/book.hpp"
 #include "platewright/card/sheet.hpp"
-#include "platewright/recipe/recipe_allergens.hpp"
+#include "platewright/recipe/declared_allergens.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 
 namespace platewright::card {
@@ -14,9 +14,17 @@ namespace platewright::card {
 /// `garlic, flour`.
 std::string listed(const std::vector<std::string>& names);
 
-/// Each allergen with the ingredients that bring it, as in `milk: butter, cream`; where every
-/// ingredient is said to have none, that.
-std::vector<std::string> allergen_lines(const RecipeAllergens& allergens);
+/// `wheat (cereals containing gluten)`.
+std::string allergen_name(const DeclaredAllergen& allergen);
+
+/// Each allergen, once, with the ingredients that bring it, as in `milk: butter, cream`; what may
+/// be in it; where every ingredient is said to have none, that.
+std::vector<std::string> allergen_lines(const RecipeAllergens& all,
+                                        const DeclaredAllergens& declared);
+
+/// What is said where nothing is declared and everything is stated: none at all, or none of the
+/// list that was chosen.
+std::string none_declared(const RecipeAllergens& all);
 
 /// Allergens with the ingredients that bring them, and what the book does not say.
 Box allergen_box(const Recipe& recipe, const Book& book);
