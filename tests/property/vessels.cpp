@@ -38,10 +38,10 @@ RecipeBook legs_by_volume() {
   return out;
 }
 
-/// As large as its legs ask for, or larger.
+/// As large as its legs ask for, be they half as heavy again, or larger.
 RecipeVessel random_tub() {
   const auto legs = *rc::gen::inRange<std::int64_t>(1, 8);
-  return {"large tub", Volume::of(Rational(5 * legs) + random_number(4), units::litre),
+  return {"large tub", Volume::of(Rational(10 * legs) + random_number(4), units::litre),
           *rc::gen::element(std::optional<Rational>(legs), std::optional<Rational>()), ""};
 }
 
@@ -82,7 +82,8 @@ TEST_CASE("what goes into each vessel and each batch adds up to every line") {
     const Recipe recipe = legs_in_tubs();
     const RecipeBook book = legs_by_volume();
     const auto legs = *rc::gen::inRange<std::int64_t>(1, 60);
-    const Mass weight = Mass::of(5 + random_number(4), units::pound);
+    const Mass weight =
+        Mass::of(fraction(*rc::gen::inRange<std::int64_t>(60, 121), 10), units::pound);
     const ScalePlan plan =
         in_vessels(recipe, plan_for_pieces(recipe, legs, book, weight), random_tub(), book);
     const ScaledRecipe scaled = scale(recipe, plan, book);

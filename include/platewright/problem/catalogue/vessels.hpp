@@ -42,8 +42,8 @@ inline Problem vessel_size_unknown(std::string_view vessel, std::string_view rec
                           in_quotes(recipe) + " goes into one",
                       "what one holds, or its size and that of the vessel the recipe was tested in",
                       (meant.empty() ? "" : meant + "; or ") + "write `" + name + ", holds 4 " +
-                          several(content) +
-                          "`; a size is written `" + name + " of 12 qt` or, of a tray, `" + name +
+                          several(content) + "`; a size is written `" + name +
+                          " of 12 qt` or, of a tray, `" + name +
                           " of 18 x 26 in`; `platewright tables vessels` has those that are known");
 }
 
