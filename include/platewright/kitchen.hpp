@@ -6,6 +6,7 @@
 #include "platewright/kitchen/measure_set.hpp"
 #include "platewright/kitchen/measure_text.hpp"
 #include "platewright/kitchen/measured_parts.hpp"
+#include "platewright/kitchen/pourings.hpp"
 #include "platewright/kitchen/read_tools.hpp"
 #include "platewright/kitchen/rounding.hpp"
 #include "platewright/kitchen/rounding_policy.hpp"

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <cstdlib>
 #include <optional>
+#include <tuple>
 #include <vector>
 
 #include "platewright/kitchen/measure.hpp"
@@ -41,51 +42,73 @@ Rational size_of(const Rational& value) {
   return value < 0 ? Rational(-value) : value;
 }
 
-/// All that can be measured in one term of each US unit, in 24ths of a teaspoon, with 0 for none.
-std::vector<std::vector<int>> us_terms() {
-  std::vector<int> teaspoons{0};
-  std::vector<int> cups{0};
-  std::vector<int> quarts{0};
-  for (int whole = 0; whole < 4; ++whole) {
-    for (const int part : {0, 3, 6, 12, 18}) {
-      if (whole < 3 && whole * 24 + part > 0) teaspoons.push_back(whole * 24 + part);
-    }
-    for (const int part : {0, 288, 384, 576, 768, 864}) {
-      if (whole * 1152 + part > 0) cups.push_back(whole * 1152 + part);
-    }
-    for (const int part : {0, 1152, 2304, 3456}) {
-      if (whole > 0) quarts.push_back(whole * 4608 + part);
-    }
+/// What can be measured in one term, in 24ths of a teaspoon, and the work that it is.
+struct Term {
+  std::int64_t size = 0;
+  int fractions = 0;
+  int fillings = 0;
+};
+
+/// All terms of one US unit from `first` to `last` whole measures, with the term that is none.
+std::vector<Term> terms_of(int size, int first, int last, const std::vector<int>& marks) {
+  std::vector<Term> out{{}};
+  for (int whole = first; whole <= last; ++whole) {
+    if (whole > 0) out.push_back({std::int64_t{whole} * size, 0, whole});
+    for (const int mark : marks) out.push_back({std::int64_t{whole} * size + mark, 1, whole + 1});
   }
-  return {quarts, cups, {0, 72, 144, 216}, teaspoons};
+  return out;
 }
 
 struct Fewest {
   int terms = 4;
   std::int64_t error = 0;
+  int fractions = 0;
+  int fillings = 0;
+
+  friend bool operator<(const Fewest& left, const Fewest& right) {
+    return std::tie(left.terms, left.error, left.fractions, left.fillings) <
+           std::tie(right.terms, right.error, right.fractions, right.fillings);
+  }
 };
 
-/// The fewest terms within 2 % of `sevenths`/7 24ths of a teaspoon and their least error (in the
-/// same sevenths), by trying every sum of up to three terms.
-Fewest by_trying_all(std::int64_t sevenths) {
-  static const std::vector<std::vector<int>> all = us_terms();
-  Fewest fewest;
-  for (const int quarts : all[0]) {
-    for (const int cups : all[1]) {
-      for (const int tablespoons : all[2]) {
-        for (const int teaspoons : all[3]) {
-          const int terms = (quarts > 0) + (cups > 0) + (tablespoons > 0) + (teaspoons > 0);
-          const std::int64_t sum = quarts + cups + tablespoons + teaspoons;
-          const std::int64_t error = std::abs(7 * sum - sevenths);
-          if (terms == 0 || terms > 3 || error * 50 > sevenths) continue;
-          if (terms < fewest.terms || (terms == fewest.terms && error < fewest.error)) {
-            fewest = {terms, error};
-          }
-        }
-      }
-    }
+/// All US units, the largest first; a term of spoons is ended by the next larger spoon.
+const std::vector<std::vector<Term>>& us_terms() {
+  static const std::vector<std::vector<Term>> all = [] {
+    std::vector<Term> tablespoons = terms_of(72, 1, 3, {});
+    std::vector<Term> teaspoons = terms_of(24, 0, 2, {3, 6, 12, 18});
+    return std::vector<std::vector<Term>>{
+        terms_of(18432, 1, 7, {9216}), terms_of(4608, 1, 3, {1152, 2304, 3456}),
+        terms_of(1152, 0, 3, {288, 384, 576, 768, 864}), tablespoons, teaspoons};
+  }();
+  return all;
+}
+
+/// The best sum from unit `unit` on, by trying every sum of up to three terms.
+void try_all(std::size_t unit, std::int64_t sevenths, std::int64_t sum, const Fewest& so_far,
+             Fewest& best) {
+  if (so_far.terms > 3 || 7 * sum * 50 > sevenths * 51) return;
+  if (unit == us_terms().size()) {
+    Fewest whole = so_far;
+    whole.error = std::abs(7 * sum - sevenths);
+    if (whole.terms == 1) whole.fractions = 0;
+    if (whole.terms > 0 && whole.error * 50 <= sevenths && whole < best) best = whole;
+    return;
   }
-  return fewest;
+  for (const Term& term : us_terms()[unit]) {
+    Fewest next = so_far;
+    next.terms += term.size > 0 ? 1 : 0;
+    next.fractions += term.fractions;
+    next.fillings += term.fillings;
+    try_all(unit + 1, sevenths, sum + term.size, next, best);
+  }
+}
+
+/// The sum of up to three terms within 2 % of `sevenths`/7 24ths of a teaspoon that has the fewest
+/// terms, then the least error (in the same sevenths), the fewest fractions, the fewest fillings.
+Fewest by_trying_all(std::int64_t sevenths) {
+  Fewest best;
+  try_all(0, sevenths, 0, Fewest{0, 0, 0, 0}, best);
+  return best;
 }
 
 }  // namespace
@@ -119,18 +142,23 @@ TEST_CASE("a sum that can be measured exactly is found exactly at no tolerance")
   }));
 }
 
-TEST_CASE("no sum of up to three terms has fewer terms, or as many and less error") {
+TEST_CASE("no sum of up to three terms is less work: fewer terms, less error, fewer pourings") {
   CHECK(rc::check("the fewest", [] {
-    const auto sevenths = *rc::gen::inRange<std::int64_t>(1, 4608 * 7 + 1);
-    const Volume volume = Volume::of(fraction(sevenths, std::int64_t{7} * 24), units::us_teaspoon);
+    const std::int64_t most = *rc::gen::element<std::int64_t>(4608, 6 * 18432);
+    const auto sevenths = *rc::gen::inRange<std::int64_t>(1, most * 7 + 1);
+    // Half of them what a recipe says: whole half cups.
+    const bool plain = sevenths > 7 * 576 && *rc::gen::arbitrary<bool>();
+    const std::int64_t asked = plain ? sevenths / (7 * 576) * (7 * 576) : sevenths;
+    const Volume volume = Volume::of(fraction(asked, std::int64_t{7} * 24), units::us_teaspoon);
     const KitchenMeasure measure = kitchen_measure(volume, kitchens[0]);
-    const Fewest fewest = by_trying_all(sevenths);
+    const Fewest fewest = by_trying_all(asked);
     RC_CLASSIFY(measure.nearest_only);
     if (fewest.terms > 3) {
       RC_ASSERT(measure.nearest_only || measure.parts.size() > 3);
     } else {
       RC_ASSERT(measure.parts.size() == static_cast<std::size_t>(fewest.terms));
-      RC_ASSERT(size_of(measure.error()) == fraction(fewest.error, sevenths));
+      RC_ASSERT(size_of(measure.error()) == fraction(fewest.error, asked));
+      RC_ASSERT(pourings_of(measure) == (Pourings{fewest.fractions, fewest.fillings}));
     }
   }));
 }

@@ -17,10 +17,12 @@ inline Rational kitchen_tolerance() {
 
 /// The fewest terms of the set that lie within the tolerance (a share of the capacity, so 2/100 for
 /// 2 %): `1/2 cup + 3 tbsp`. A term is what a cook reads as one: `2 1/4 tsp` is one. Of sums with
-/// the same number of terms the nearest is taken, then the one in larger units. Where
-/// nothing lies within the tolerance (less than the smallest spoon, a tolerance of 0) the nearest
-/// sum is given and `nearest_only` is set; what is asked never becomes nothing. Throws Failure for
-/// a negative capacity or tolerance.
+/// the same number of terms the nearest is taken; of those equally near the one with the fewest
+/// marks between whole measures, then the fewest measures filled (`Pourings`), then the one in
+/// larger units: 12 1/2 qt are `3 gal + 2 cups` and not `2 1/2 gal + 2 1/2 qt`. Where nothing lies
+/// within the tolerance (less than the smallest spoon, a tolerance of 0) the nearest sum is given
+/// and `nearest_only` is set; what is asked never becomes nothing. Throws Failure for a negative
+/// capacity or tolerance.
 inline KitchenMeasure kitchen_measure(const Volume& volume, const KitchenSet& set,
                                       const Rational& tolerance = kitchen_tolerance()) {
   const Rational asked = volume.in(units::millilitre);

@@ -13,8 +13,9 @@ inline std::vector<Rational> quarters() {
 }  // namespace detail
 
 /// Teaspoons 1/8, 1/4, 1/2, 3/4 and 1 (up to 2 3/4), tablespoons (up to 3), cups 1/4, 1/3, 1/2,
-/// 2/3, 3/4 and 1 (up to 3 3/4), quarts and gallons with their quarters. Half a tablespoon is 1 1/2
-/// teaspoons here: a kitchen that owns the spoon adds it. Common practice, no source.
+/// 2/3, 3/4 and 1 (up to 3 3/4), quarts with their quarters, gallons with their halves. Half a
+/// tablespoon is 1 1/2 teaspoons here: a kitchen that owns the spoon adds it. Common practice, no
+/// source.
 inline KitchenSet us_kitchen(const UnitTable& table) {
   const auto unit = [&](const char* name) { return table.find(name, MeasuringSystem::us); };
   const Rational eighth = fraction(1, 8);
@@ -29,7 +30,7 @@ inline KitchenSet us_kitchen(const UnitTable& table) {
        1,
        {quarter, fraction(1, 3), quarter * 2, fraction(2, 3), quarter * 3}},
       {unit("qt"), 1, most, 1, detail::quarters()},
-      {unit("gal"), 1, {}, 1, detail::quarters()},
+      {unit("gal"), 1, {}, 1, {quarter * 2}},
   });
 }
 

@@ -32,7 +32,7 @@ std::string metric_text(const Rational& ml) {
 }  // namespace
 
 TEST_CASE("an exact sum has the fewest terms and no error") {
-  CHECK(us_text(33) == "1/2 cup + 3 tbsp");
+  CHECK(us_text(33) == "2/3 cup + 1 tsp");
   CHECK(us_text(fraction(9, 4)) == "2 1/4 tsp");
   CHECK(us_text(fraction(1, 8)) == "1/8 tsp");
   CHECK(us_text(3) == "1 tbsp");
@@ -65,11 +65,19 @@ TEST_CASE("more terms are taken only where fewer leave the tolerance") {
   CHECK(us(33, fraction(4, 100)).parts.size() == 1);
 }
 
-TEST_CASE("of two sums equally near the one in larger units comes first, then the larger one") {
-  // 11 tablespoons are also 2/3 cup and 1 tsp.
-  CHECK(us_text(33) == "1/2 cup + 3 tbsp");
+TEST_CASE("of sums equally near the one with fewer marks comes first, then with fewer fillings") {
+  // 12 1/2 qt, and 1 3/4 gal.
+  CHECK(us_text(192 * 12 + 96) == "3 gal + 2 cups");
+  CHECK(us_text(192 * 7) == "1 gal + 3 qt");
+  CHECK(us_text(192 * 10) == "2 1/2 gal");
+  CHECK(us_text(96 * 15) == "1 gal + 3 1/2 qt");
+  // 11 tablespoons are also 1/2 cup and 3 tbsp: four fillings, not two.
+  CHECK(us_text(33) == "2/3 cup + 1 tsp");
   // 3 1/8 cups lie half-way between 3 and 3 1/4.
-  CHECK(us(150, fraction(5, 100)).parts.front().amount.number == fraction(13, 4));
+  CHECK(us(150, fraction(5, 100)).parts.front().amount.number == 3);
+}
+
+TEST_CASE("of sums that are as much work the one in larger units comes first") {
   // 10 imperial fluid ounces are half a pint.
   const KitchenMeasure half_pint =
       kitchen_measure(Volume::of(10, units::imperial_fluid_ounce), imperial_kitchen(unit_table()));

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "platewright/kitchen/measure_set.hpp"
+#include "platewright/kitchen/pourings.hpp"
 
 namespace platewright::detail {
 
@@ -32,8 +33,9 @@ class KitchenSearch {
   std::size_t most_terms() const { return starts_.size(); }
 
   /// Keeps the sum of exactly `terms` terms that is nearest, if it is better than what is kept
-  /// already: within `tolerance` (in mL, none for any) at first, strictly nearer from then on. Of
-  /// sums equally near the one in larger units is kept, then the one with the larger first term.
+  /// already: within `tolerance` (in mL, none for any) at first, nearer from then on. Of sums
+  /// equally near the one with the fewer pourings is kept, then the one in larger units, then the
+  /// one with the larger first term.
   void find(std::size_t terms, const std::optional<Rational>& tolerance) {
     if (!found_) bound_ = tolerance;
     choose_units(0, terms);
@@ -59,11 +61,9 @@ class KitchenSearch {
     Rational number;
   };
 
-  bool exact() const { return found_ && *bound_ == 0; }
-
   void choose_units(std::size_t first, std::size_t terms) {
     if (terms == 0) return choose_numbers(0, asked_);
-    for (std::size_t unit = first; unit < starts_.size() && !exact(); ++unit) {
+    for (std::size_t unit = first; unit < starts_.size(); ++unit) {
       units_.push_back(unit);
       choose_units(unit + 1, terms - 1);
       units_.pop_back();
@@ -91,7 +91,7 @@ class KitchenSearch {
     Rational reach;
     for (std::size_t next = place + 1; next < units_.size(); ++next) reach += most_[units_[next]];
     auto number = tools_[i].at_or_below((rest + *bound_) / size);
-    while (number && !exact()) {
+    while (number) {
       const Rational left = rest - *number * size;
       if (left - *bound_ > reach) return;
       current_.push_back({i, *number});
@@ -104,9 +104,16 @@ class KitchenSearch {
   void offer(std::size_t tool, const Rational& number, const Rational& rest) {
     const Rational difference = rest - number * tools_[tool].unit.size();
     const Rational error = difference < 0 ? Rational(-difference) : difference;
-    if (found_ ? error >= *bound_ : bound_ && error > *bound_) return;
+    if (bound_ && error > *bound_) return;
+    Pourings pourings = pourings_of(number, tools_[tool].written);
+    for (const Term& term : current_) {
+      pourings += pourings_of(term.number, tools_[term.tool].written);
+    }
+    if (current_.empty()) pourings.fractions = 0;
+    if (found_ && error == *bound_ && !(pourings < pourings_)) return;
     found_ = true;
     bound_ = error;
+    pourings_ = pourings;
     best_ = current_;
     best_.push_back({tool, number});
   }
@@ -120,6 +127,7 @@ class KitchenSearch {
   std::vector<std::size_t> units_;  ///< the units of the sums that are being tried
   std::vector<Term> current_;
   std::vector<Term> best_;
+  Pourings pourings_;  ///< of the best
 };
 
 }  // namespace platewright::detail
