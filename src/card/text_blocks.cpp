@@ -62,11 +62,11 @@ unsigned widest(const TextPage& page, const Step& step, CellOf&& cell_of) {
 void print_step_lines(TextPage& page, const Step& step, unsigned margin) {
   constexpr unsigned between = 2;
   const unsigned amount = widest(page, step, [](const StepLine& line) { return line.amount; });
-  const unsigned metric = widest(page, step, [](const StepLine& line) { return line.metric; });
-  const unsigned most = metric == 0 ? page.width() / 3 : page.width() / 4;
+  const unsigned beside = widest(page, step, [](const StepLine& line) { return line.beside; });
+  const unsigned most = beside == 0 ? page.width() / 3 : page.width() / 4;
   std::vector<Band> bands;
   unsigned room = page.width() - margin;
-  for (const unsigned width : {amount, metric}) {
+  for (const unsigned width : {amount, beside}) {
     if (width == 0) continue;
     bands.push_back({ColumnKind::figures, std::clamp(width, 2U, most)});
     room -= bands.back().width + between;
@@ -76,7 +76,7 @@ void print_step_lines(TextPage& page, const Step& step, unsigned margin) {
     const StepLine& line = step.lines[i];
     std::vector<std::string> texts;
     if (amount != 0) texts.push_back(page.prepared(line.amount));
-    if (metric != 0) texts.push_back(page.prepared(line.metric));
+    if (beside != 0) texts.push_back(page.prepared(line.beside));
     texts.push_back(page.prepared(line.text));
     print_bands(page, bands, texts, between, margin, i + 1 < step.lines.size());
   }

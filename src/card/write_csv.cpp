@@ -119,20 +119,20 @@ class CsvWriter {
   void add(const Steps& steps) {
     Fields takes;
     Fields amount;
-    Fields metric;
-    bool has_metric = false;
+    Fields beside;
+    bool has_beside = false;
     for (const Step& step : steps.steps) {
       takes.need(step.takes);
       for (const StepLine& line : step.lines) {
         amount.need(line.amount);
-        metric.need(line.metric);
-        has_metric = has_metric || !line.metric.text.empty();
+        beside.need(line.beside);
+        has_beside = has_beside || !line.beside.text.empty();
       }
     }
     Record heading{"section", "step", "text"};
     takes.name(heading, "takes");
     amount.name(heading, "amount");
-    if (has_metric) metric.name(heading, "metric");
+    if (has_beside) beside.name(heading, steps.beside);
     records_.push_back(std::move(heading));
     int number = 0;
     for (const Step& step : steps.steps) {
@@ -144,7 +144,7 @@ class CsvWriter {
         Record use{section(steps.key) + " uses", std::to_string(number), guarded(line.text)};
         takes.fill(use, Cell{});
         amount.fill(use, line.amount);
-        if (has_metric) metric.fill(use, line.metric);
+        if (has_beside) beside.fill(use, line.beside);
         records_.push_back(std::move(use));
       }
     }

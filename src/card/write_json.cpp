@@ -85,7 +85,7 @@ Json json_of(const Steps& steps) {
     for (const StepLine& line : step.lines) {
       Json use{{"text", line.text}};
       put_cell(use, "amount", line.amount);
-      if (!line.metric.text.empty()) put_cell(use, "metric", line.metric);
+      if (!line.beside.text.empty()) put_cell(use, steps.beside, line.beside);
       one["uses"].push_back(std::move(use));
     }
     out["steps"].push_back(std::move(one));

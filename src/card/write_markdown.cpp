@@ -97,7 +97,7 @@ std::string markdown(const Steps& steps) {
     out += "\n";
     for (const StepLine& line : step.lines) {
       std::string amount = plain(line.amount);
-      if (!line.metric.text.empty()) amount += " (" + plain(line.metric) + ")";
+      if (!line.beside.text.empty()) amount += " (" + plain(line.beside) + ")";
       out += std::string(mark.size(), ' ') + "- " + amount + (amount.empty() ? "" : " ") +
              plain(line.text) + "\n";
     }

@@ -32,7 +32,7 @@ CardOptions card_options(const CardArguments& arguments, const CommonOptions& co
   CardOptions out;
   out.system = system_for(common, book.measures);
   out.kitchen = kitchen_wanted(common, book, out.system);
-  out.metric_too = common.measures == "both";
+  if (common.measures == "both") out.beside = other_measures(out.system);
   out.cost = arguments.cost;
   out.large = common.large;
   out.date = arguments.date;

@@ -122,11 +122,11 @@ struct Paragraphs {
 };
 
 /// A line under a step: what the step uses, with its scaled amount (which may be empty), and the
-/// same in metric measures where the sheet has both.
+/// same in other measures where the sheet has both.
 struct StepLine {
   Cell amount;
   std::string text;
-  Cell metric = {};
+  Cell beside = {};
 
   friend bool operator==(const StepLine&, const StepLine&) = default;
 };
@@ -145,6 +145,7 @@ struct Steps {
   std::string key;
   std::string title;
   std::vector<Step> steps;
+  std::string beside = {};  ///< the key of the amounts in other measures: `metric`
 
   friend bool operator==(const Steps&, const Steps&) = default;
 };

@@ -13,8 +13,8 @@ namespace platewright {
 struct CardOptions {
   MeasuringSystem system = MeasuringSystem::us;   ///< of the measures and weights on the card
   std::optional<Kitchen> kitchen = std::nullopt;  ///< instead of the one that the book declares
-  bool metric_too = false;                        ///< a metric column beside them
-  bool cost = false;                              ///< the food cost, in all and of a portion
+  std::optional<MeasuringSystem> beside = std::nullopt;  ///< a column of other measures
+  bool cost = false;                                     ///< the food cost, in all and of a portion
   bool large = false;  ///< for large print: an amount and a name, no bars
   std::string date;    ///< as it is printed on a card that belongs to no event
 };

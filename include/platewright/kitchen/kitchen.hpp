@@ -28,6 +28,12 @@ inline Kitchen usual_kitchen(MeasuringSystem system, const UnitTable& table) {
           {},     tape_of(system, table)};
 }
 
+/// The measures that are read beside those of `system`: metric beside pints and pounds, US
+/// customary beside metric.
+inline MeasuringSystem other_measures(MeasuringSystem system) {
+  return detail::counts_in_ounces(system) ? MeasuringSystem::metric : MeasuringSystem::us;
+}
+
 /// The capacity as the kitchen measures it: by its rounding rule, else in the fewest measures
 /// within its tolerance. Throws Failure for a negative capacity.
 inline KitchenMeasure measured_in(const Volume& volume, const Kitchen& kitchen) {

@@ -44,7 +44,10 @@ Table ingredients_table(Sheet& sheet, const ScaledRecipe& scaled, const Book& bo
   table.key = "ingredients";
   table.title = "Ingredients";
   table.columns = {figures_column("weight", "Weight")};
-  if (views.metric) table.columns.push_back(figures_column("metric", "Metric"));
+  if (views.beside) {
+    const bool us = views.beside->system() == MeasuringSystem::us;
+    table.columns.push_back(us ? figures_column("us", "US") : figures_column("metric", "Metric"));
+  }
   table.columns.push_back(words_column("measure", "Measure"));
   table.columns.push_back(figures_column("as_purchased", "As bought"));
   table.columns.push_back(naming_column("ingredient", "Ingredient"));

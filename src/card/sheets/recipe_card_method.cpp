@@ -11,16 +11,23 @@ std::string name_in_step(const RecipeLine& line) {
 
 StepLine step_line(const ScaledLine& line, const CardViews& views) {
   return {views.main.measure(first_amount(line)), name_in_step(*line.line),
-          views.metric ? metric_amount(line, *views.metric) : Cell{}};
+          views.beside ? amount_beside(line, *views.beside) : Cell{}};
+}
+
+/// From no less than the least to no more than the most; up alone where nothing that is printed
+/// lies between them, as of 12 1/2 min.
+std::string span_text(const Rational& least, const Rational& most) {
+  const std::string from = duration_text(least, Rounding::up);
+  const std::string to = duration_text(most, Rounding::down);
+  return from == to || from == duration_text(most, Rounding::up) ? from : from + " to " + to;
 }
 
 /// The step without what it uses.
 Step words_of(const MethodStep& step) {
   Step out{step.text, {}, {}};
   if (step.takes) {
-    const std::string least = duration_text(step.takes->least.in(units::minute), Rounding::up);
-    const std::string most = duration_text(step.takes->most.in(units::minute), Rounding::down);
-    out.takes = words(least == most ? least : least + " to " + most);
+    out.takes =
+        words(span_text(step.takes->least.in(units::minute), step.takes->most.in(units::minute)));
   }
   return out;
 }
@@ -29,6 +36,7 @@ Step words_of(const MethodStep& step) {
 
 Steps method(const ScaledRecipe& scaled, const CardViews& views) {
   Steps out{"method", "Method", {}};
+  if (views.beside) out.beside = system_name(views.beside->system());
   for (const MethodStep& step : scaled.recipe->steps) {
     Step written = words_of(step);
     for (const std::string& name : step.uses) {

@@ -122,12 +122,12 @@ const LineAmount& first_amount(const ScaledLine& line) {
   return line.line->scale == ScalingRule::held_back ? line.start : line.amount;
 }
 
-Cell metric_amount(const ScaledLine& line, const KitchenView& metric) {
+Cell amount_beside(const ScaledLine& line, const KitchenView& beside) {
   const LineAmount& amount = first_amount(line);
   if (!amount.low()) return {};
   const UnitDimension dimension = amount.low()->dimension();
   const bool measured = dimension == UnitDimension::volume || dimension == UnitDimension::length;
-  return measured ? metric.measure(amount) : metric.weight_of(amount, weights_for(line));
+  return measured ? beside.measure(amount) : beside.weight_of(amount, weights_for(line));
 }
 
 Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
@@ -137,7 +137,7 @@ Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& l
   const IngredientWeights& weights = weights_for(line);
   Row row;
   row.push_back(views.main.weight_of(amount, weights));
-  if (views.metric) row.push_back(metric_amount(line, *views.metric));
+  if (views.beside) row.push_back(amount_beside(line, *views.beside));
   const bool weighed = is_weight(amount) && !is_roast(scaled, line, book);
   row.push_back(weighed ? Cell{} : amount_to_take(scaled, line, book, views.main));
   row.push_back(ingredient == nullptr ? Cell{} : as_bought(line, *ingredient, views.main));

@@ -11,15 +11,15 @@
 
 namespace platewright::card {
 
-/// The measures of the card, and the metric ones beside them if asked for.
+/// The measures of the card, and the others beside them if asked for.
 struct CardViews {
   CardViews(const CardOptions& options, const Book& book)
       : main(options.kitchen ? *options.kitchen : kitchen_for(book, options.system)) {
-    if (options.metric_too) metric.emplace(kitchen_for(book, MeasuringSystem::metric));
+    if (options.beside) beside.emplace(kitchen_for(book, *options.beside));
   }
 
   KitchenView main;
-  std::optional<KitchenView> metric;
+  std::optional<KitchenView> beside;
 };
 
 /// `salt, coarse (2 % of water)`: name and preparation, the stage that the amount is written at,
@@ -32,8 +32,8 @@ std::string cover_remark(const ScaledRecipe& scaled, const RecipeLine& line);
 /// What to measure out: of a line that is held back, the share that goes in at first.
 const LineAmount& first_amount(const ScaledLine& line);
 
-/// The same on a metric scale, jug or tape; empty where it is none of these.
-Cell metric_amount(const ScaledLine& line, const KitchenView& metric);
+/// The same on another scale, jug or tape; empty where it is none of these.
+Cell amount_beside(const ScaledLine& line, const KitchenView& beside);
 
 /// What to measure out of a line: whole pieces for the roast itself, else its measure; of a line
 /// that is held back, the share that goes in at first.

@@ -106,7 +106,8 @@ TEST_CASE("facts, steps and bars are records") {
       csv_of(steps).ends_with("section,step,text,takes,amount,amount exact,amount unit\r\n"
                               "method,1,Rub.,1 h,,,\r\n"
                               "method uses,1,garlic,,8,8,cloves\r\n"));
-  steps.steps[0].lines[0].metric = words("24 g");
+  steps.steps[0].lines[0].beside = words("24 g");
+  steps.beside = "metric";
   CHECK(
       csv_of(steps).ends_with("section,step,text,takes,amount,amount exact,amount unit,metric\r\n"
                               "method,1,Rub.,1 h,,,,\r\n"

@@ -82,7 +82,7 @@ TEST_CASE("steps, bars, boxes, paragraphs and signatures") {
   CHECK(step["takes"] == "1 h");
   CHECK(step["uses"][0]["amount"]["unit"] == "cloves");
   CHECK_FALSE(step["uses"][0].contains("metric"));
-  const Steps both{"s", "", {{"Rub.", Cell{}, {{words("8"), "garlic", words("24 g")}}}}};
+  const Steps both{"s", "", {{"Rub.", Cell{}, {{words("8"), "garlic", words("24 g")}}}}, "metric"};
   CHECK(json_of(both)["s"]["steps"][0]["uses"][0]["metric"] == "24 g");
   const Bars bars{"b", "", {{"served", "Served", fraction(2, 3), words("2 lb"), {}}}};
   CHECK(json_of(bars)["b"]["bars"][0]["share"] == "2/3");
