@@ -16,4 +16,5 @@
 #include "platewright/costing/quote_checks.hpp"
 #include "platewright/costing/quote_terms.hpp"
 #include "platewright/costing/round_money.hpp"
+#include "platewright/costing/trade_unit.hpp"
 #include "platewright/costing/unit_price.hpp"

@@ -88,8 +88,9 @@ inline PriceList with_unit_prices_rounded(PriceList prices) {
   const Money minor = minor_unit(prices.currency);
   for (auto& [name, entry] : prices.entries) {
     for (Purchase& purchase : entry.purchases) {
-      purchase.price = round_money(unit_price(purchase).price, minor, Rounding::half_up) *
-                       purchase.content.number;
+      const UnitPrice exact = unit_price(purchase);
+      purchase.price = round_money(exact.price, minor, Rounding::half_up) *
+                       in_unit(purchase.content, exact.unit).number;
     }
   }
   return prices;

@@ -118,7 +118,7 @@ class PlateCosting {
       out.purchased = out.used;
       out.cost = batch(out.name).total * batches;
       if (out.used->number > 0) {
-        out.as_purchased = UnitPrice{out.cost / out.used->number, out.used->unit};
+        out.as_purchased = price_per_unit(out.cost, *out.used);
         out.edible_portion = out.as_purchased;
       }
     } catch (const Failure& failure) {

@@ -2,6 +2,7 @@
 // What an amount of an ingredient costs by one supplier's offer.
 
 #include "platewright/costing/purchase.hpp"
+#include "platewright/costing/trade_unit.hpp"
 #include "platewright/quantity/positive.hpp"
 #include "platewright/recipe/ingredient.hpp"
 
@@ -46,10 +47,18 @@ inline Bought bought_by_weight(const Amount& used, Stage stage, const Ingredient
 
 }  // namespace detail
 
-/// As-purchased price: price of the pack / content. Throws Failure for a content of 0 or less.
+/// What one trade unit (`trade_unit`) comes to where `amount`, which must not be 0, comes to
+/// `price`: 6.98 for 750 mL are 9.31 per L.
+inline UnitPrice price_per_unit(const Money& price, const Amount& amount) {
+  const Unit unit = trade_unit(amount.unit);
+  return {price / in_unit(amount, unit).number, unit};
+}
+
+/// As-purchased price: price of the pack / content, for one trade unit. Throws Failure for a
+/// content of 0 or less.
 inline UnitPrice unit_price(const Purchase& purchase) {
   check_content(purchase);
-  return {purchase.price / purchase.content.number, purchase.content.unit};
+  return price_per_unit(purchase.price, purchase.content);
 }
 
 /// Edible-portion price: as-purchased price (less what its by-products are worth) / yield. `yield`

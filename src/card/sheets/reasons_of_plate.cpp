@@ -14,7 +14,10 @@ void add_purchase(const CostLine& line, const PriceList& prices, Reason& reason)
   }
   if (!line.yield_name.empty()) reason.inputs.push_back({"", "yield by", words(line.yield_name)});
   if (line.purchased)
-    reason.inputs.push_back({"", "as bought", amount_cell(*line.purchased, Rounding::half_up, 3)});
+    // In the unit of the price, so that the two can be multiplied as they stand.
+    reason.inputs.push_back(
+        {"", "as bought",
+         amount_cell(in_unit(*line.purchased, line.as_purchased->unit), Rounding::half_up, 4)});
   reason.inputs.push_back({"", "AP price", unit_price_cell(*line.as_purchased, prices)});
   if (!line.supplier.empty()) reason.inputs.push_back({"", "supplier", words(line.supplier)});
   if (line.credit > Money()) {

@@ -23,11 +23,23 @@ inline Cell amount_cell(const Amount& amount, Rounding rounding, unsigned places
                    amount.unit.name());
 }
 
-/// A price for one unit: `8.95/lb`. Prices under a tenth of a currency unit get two more decimals.
+/// A price in the currency's minor unit, with more decimals where it would be off by more than half
+/// a per cent: `8.95`, `0.0031`.
+inline std::string unit_price_digits(const Rational& price, unsigned minor_digits) {
+  unsigned places = minor_digits;
+  const auto off = [&] {
+    const Rational step = Rational(1) / power_of_ten(places);
+    const Rational error = half_up(price, step) - price;
+    return (error < 0 ? Rational(-error) : error) * 200 > price;
+  };
+  while (price > 0 && off()) ++places;
+  return as_decimal(price, places);
+}
+
+/// A price for one unit: `8.95/lb`.
 inline Cell unit_price_cell(const UnitPrice& price, const PriceList& prices) {
   const Rational value = plain(price.price);
-  const bool small = value < fraction(1, 10);
-  const std::string shown = as_decimal(value, prices.currency.minor_digits() + (small ? 2 : 0));
+  const std::string shown = unit_price_digits(value, prices.currency.minor_digits());
   return figure_as(shown + "/" + price.unit.record().symbol, value, shown,
                    prices.currency.code() + " per " + price.unit.name());
 }

@@ -13,6 +13,25 @@ TEST_CASE("a unit price is the pack's price over its content") {
   CHECK(price.unit == amount("1 lb").unit);
 }
 
+TEST_CASE("a unit price is of the unit by which the trade compares prices") {
+  const auto compared_by = [](const std::string& unit) {
+    return trade_unit(amount("1 " + unit).unit).name();
+  };
+  const UnitPrice olive_oil = unit_price(pack("750 mL", "6.98"));
+  CHECK(olive_oil.unit == amount("1 L").unit);
+  CHECK(olive_oil.price == money(fraction(698, 75)));
+  CHECK(unit_price(pack("8 oz", "2.00")).price == money("4.00"));
+  CHECK(compared_by("g") == "kilogram");
+  CHECK(compared_by("oz") == "pound");
+  CHECK(compared_by("cup") == "US quart");
+  CHECK(compared_by("metric cup") == "litre");
+  CHECK(compared_by("imperial fl oz") == "imperial pint");
+  for (const char* kept : {"tonne", "gal", "imperial gal", "dry pt", "No. 8 scoop", "each", "dozen",
+                           "bunch", "#10 can", "wine bottle"}) {
+    CHECK(compared_by(kept) == amount("1 " + std::string(kept)).unit.name());
+  }
+}
+
 TEST_CASE("an edible-portion price is the as-purchased price over the yield") {
   const UnitPrice price = edible_portion_price(unit_price(pack("1 lb", "3.50")), fraction(3, 5));
   CHECK(price.price == money(fraction(35, 6)));
