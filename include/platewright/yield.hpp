@@ -9,6 +9,7 @@
 #include "platewright/yield/how_sure.hpp"
 #include "platewright/yield/ladder.hpp"
 #include "platewright/yield/loss.hpp"
+#include "platewright/yield/loss_stage.hpp"
 #include "platewright/yield/portion_size.hpp"
 #include "platewright/yield/portions.hpp"
 #include "platewright/yield/produce.hpp"

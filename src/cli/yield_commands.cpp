@@ -18,7 +18,7 @@ Ladder with_test(const Ladder& ladder, const std::string& text) {
     const std::size_t to = text.find(" to ");
     const std::size_t yield = to == std::string::npos ? to : text.find(' ', to + 4);
     if (yield == std::string::npos) throw Failure(problems::test_malformed(text));
-    return ladder.with_own_test(stage_from(text.substr(0, to)),
+    return ladder.with_own_rung(stage_from(text.substr(0, to)),
                                 stage_from(text.substr(to + 4, yield - to - 4)),
                                 read_share(text.substr(yield + 1)), {"our own test", {}});
   });

@@ -58,14 +58,19 @@ class EntryReader {
       reading_.problems.add(
           at(problems::yields_exclude_each_other(ingredient_.name), fields_.place()));
     }
+    std::vector<Rung> tests;
     for (const yaml::Node& node : fields_.list("tested yields")) {
       yaml::Fields test(node, reading_.context(), fields_.path() + " > tested yields");
-      test.finish(reading_.problems.attempt(test.place(), [&] { use_test(test); }));
+      test.finish(reading_.problems.attempt(test.place(), [&] { read_test(test, tests); }));
     }
+    if (tests.empty()) return;
+    reading_.problems.attempt(fields_.place(*fields_.find("tested yields"), "tested yields"), [&] {
+      ingredient_.ladder = ingredient_.ladder.with_own_rungs(std::move(tests));
+    });
   }
 
-  /// The cook's own figure in place of the table's between two stages.
-  void use_test(yaml::Fields& test) {
+  /// The cook's own figure between two stages.
+  void read_test(yaml::Fields& test, std::vector<Rung>& tests) {
     const Stage from = stage_from(test.text("from").value_or("purchased"));
     const Stage to = stage_from(test.needed_text("to", "to: trimmed").value_or("trimmed"));
     const auto yield = test.share("yield");
@@ -79,8 +84,10 @@ class EntryReader {
     }
     spread.standard_deviation = test.share("deviation");
     const Source source{test.text("source").value_or("our own test"), {}};
-    ingredient_.ladder =
-        ingredient_.ladder.with_own_test(from, to, *yield, source, std::move(spread));
+    const Rung rung{from, to, *yield, {}, {}, std::move(spread), source, true};
+    check_rung(rung);
+    tests.push_back(rung);
+    if (ingredient_.yield_name.ends_with(source.text)) return;
     if (!ingredient_.yield_name.empty()) ingredient_.yield_name += "; ";
     ingredient_.yield_name += source.text;
   }

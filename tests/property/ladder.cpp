@@ -4,6 +4,8 @@
 
 #include <rapidcheck.h>
 
+#include <algorithm>
+
 #include "platewright/quantity/units.hpp"
 #include "platewright/yield/portions.hpp"
 #include "support/catch.hpp"
@@ -71,14 +73,34 @@ TEST_CASE("a walk ends at the product of the yields") {
   }));
 }
 
-TEST_CASE("a tested yield of the same size changes no weight") {
+TEST_CASE("own rungs from end to end are the ladder, and hold what it held") {
   REQUIRE(rc::check([] {
-    const Ladder ladder = any_ladder();
-    const Ladder tested =
-        ladder.with_tested_yield(ladder.first(), ladder.last(), ladder.yield(), {"own test", ""});
-    const Mass mass = any_mass();
-    RC_ASSERT(tested.rungs().size() == 1U);
-    RC_ASSERT(tested.down(mass) == ladder.down(mass));
+    std::vector<Rung> table;
+    const Ladder bare = any_ladder();
+    for (Rung rung : bare.rungs()) {
+      for (const Loss loss : {Loss::purge, Loss::trim, Loss::cooking, Loss::bone, Loss::carving}) {
+        const Stage at = stage_of(loss);
+        if (at > rung.from && at <= rung.to) rung.holds.push_back(loss);
+      }
+      table.push_back(std::move(rung));
+    }
+    const Ladder row(table);
+    std::vector<Rung> own = any_ladder().rungs();
+    for (Rung& rung : own) rung.yield = fraction(*rc::gen::inRange<std::int64_t>(1, 100), 99);
+    for (Rung& rung : own) rung.yield = std::min(rung.yield, Rational(1));
+    Rational product = 1;
+    for (const Rung& rung : own) product *= rung.yield;
+    const Ladder ladder = row.with_own_rungs(own);
+    RC_ASSERT(ladder.rungs().size() == own.size());
+    RC_ASSERT(ladder.yield() == product);
+    for (const Loss loss : {Loss::purge, Loss::trim, Loss::cooking, Loss::bone, Loss::carving}) {
+      RC_ASSERT(ladder.holds(loss) == row.holds(loss));
+    }
+    // What stands on every one of these rungs is what the cook weighed.
+    for (std::size_t i = 0; i < own.size(); ++i) {
+      RC_ASSERT(ladder.rungs()[i].yield == own[i].yield);
+      RC_ASSERT(ladder.share_at(own[i].to) <= ladder.share_at(own[i].from));
+    }
   }));
 }
 

@@ -70,14 +70,10 @@ inline Stage usual_stage(const Ingredient& ingredient) {
   return ingredient.is_cut ? Stage::purchased : Stage::trimmed;
 }
 
-/// The share of the purchased weight that is there at `stage`. A ladder without that stage counts
-/// at the last stage before it: produce with a trim yield alone is the same trimmed and cooked.
+/// The share of the purchased weight that is there at `stage`, whether its ladder has that stage or
+/// not (`Ladder::share_at`): produce with a trim yield alone is the same trimmed and cooked.
 inline Rational yield_to(const Ingredient& ingredient, Stage stage) {
-  Rational yield = 1;
-  for (const Rung& rung : ingredient.ladder.rungs()) {
-    if (rung.to <= stage) yield *= rung.yield;
-  }
-  return yield;
+  return ingredient.ladder.share_at(stage);
 }
 
 /// `used` of the ingredient at `stage`, as the amount to take from the store, in `unit`. A count of

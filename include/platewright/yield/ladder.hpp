@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "platewright/quantity/quantity.hpp"
+#include "platewright/yield/detail/own_rungs.hpp"
 #include "platewright/yield/rung.hpp"
 
 namespace platewright {
@@ -119,53 +120,37 @@ class Ladder {
     return steps;
   }
 
-  /// The same ladder with the cook's own figure between two of its stages. It stands in place of
-  /// all rungs between them and holds what they held. Where nothing is lost so far, the tested
-  /// yield becomes the only rung. Throws Failure as `yield_between` and `check_rung` do.
-  Ladder with_tested_yield(Stage from, Stage to, const Rational& yield, Source source,
-                           Spread spread = {}) const {
-    check_has(from);
-    check_has(to);
-    Rung tested{from, to, yield, {}, {}, std::move(spread), std::move(source), true};
-    std::vector<Rung> rungs;
+  /// The share of the first stage's weight that is there at `stage`. A stage between the ends of a
+  /// rung counts at its end where some of its loss is gone by then (`lost_by`), and at its
+  /// beginning otherwise; one behind the last stage counts as the last, and all do where nothing is
+  /// lost.
+  Rational share_at(Stage stage) const {
+    Rational share = 1;
     for (const Rung& rung : rungs_) {
-      if (rung.to <= from || rung.from >= to) {
-        rungs.push_back(rung);
-        continue;
-      }
-      tested.holds.insert(tested.holds.end(), rung.holds.begin(), rung.holds.end());
-      if (!rung.method.empty()) {
-        tested.method += (tested.method.empty() ? "" : ", ") + rung.method;
-      }
+      if (rung.to <= stage || (rung.from < stage && lost_by(rung, stage))) share *= rung.yield;
     }
-    check_rung(tested);
-    const auto below =
-        std::find_if(rungs.begin(), rungs.end(), [&](const Rung& rung) { return rung.from >= to; });
-    rungs.insert(below, std::move(tested));
-    return Ladder(std::move(rungs), bought_with_);
+    return share;
   }
 
-  /// The same ladder with the cook's own figure, wherever it belongs: it goes on from the last
-  /// stage where it begins there, and stands in place of the rungs between its stages otherwise.
-  /// A rung that goes on as far as the carving holds that, and what was still in the weight: who
-  /// carves takes the bone out; one that goes on to the oven holds the cooking. Throws Failure as
-  /// `with_tested_yield` does, and for a yield above 100 % (1000 % where a rung takes up water, or
+  /// The same ladder with the cook's own rungs, wherever they belong. Those that join each other
+  /// stand in place of all rungs between their ends and hold what those held, whatever stages they
+  /// have themselves; they go on behind the last stage. A rung that goes on as far as the carving
+  /// holds that, and what was still in the weight: who carves takes the bone out; one that goes on
+  /// to the oven holds the cooking. Where nothing is lost so far they are the ladder. `holds` and
+  /// `own` of `tests` are not read. Throws Failure for ends that are inside a rung of the ladder,
+  /// as the constructor does, and for a yield above 100 % (1000 % where a rung takes up water, or
   /// no rung says what is lost).
-  Ladder with_own_test(Stage from, Stage to, const Rational& yield, Source source,
-                       Spread spread = {}) const {
-    const bool water =
-        loses_nothing() || std::any_of(rungs_.begin(), rungs_.end(),
-                                       [](const Rung& rung) { return takes_up_water(rung); });
-    check_yield_at_most(yield, water);
-    const bool goes_on = !loses_nothing() && from == last() && !has(to);
-    if (!goes_on) return with_tested_yield(from, to, yield, std::move(source), std::move(spread));
-    std::vector<Loss> losses{Loss::cooking};
-    if (to >= Stage::carved) {
-      losses = still_held();
-      losses.push_back(Loss::carving);
-    }
-    return with_further_rung(
-        {from, to, yield, std::move(losses), {}, std::move(spread), std::move(source), true});
+  Ladder with_own_rungs(std::vector<Rung> tests) const {
+    std::stable_sort(tests.begin(), tests.end(),
+                     [](const Rung& left, const Rung& right) { return left.from < right.from; });
+    Ladder out = *this;
+    while (!tests.empty()) out = out.with_chain(detail::take_joined(tests), loses_nothing());
+    return out;
+  }
+
+  /// The same with one own rung, without a word on how far its samples lie apart.
+  Ladder with_own_rung(Stage from, Stage to, const Rational& yield, Source source) const {
+    return with_own_rungs({Rung{from, to, yield, {}, {}, {}, std::move(source), true}});
   }
 
   /// The same ladder, longer by the cook's own rung, which begins at its last stage. Throws Failure
@@ -200,7 +185,49 @@ class Ladder {
     if (has(stage)) return;
     std::string stages(name_of(first()));
     for (const Rung& rung : rungs_) stages += ", " + std::string(name_of(rung.to));
-    throw Failure(problems::stage_missing(name_of(stage), stages));
+    throw Failure(problems::stage_missing(name_of(stage), stages, rungs_to_write(stage)));
+  }
+
+  /// The rungs with which the ladder would have the stage.
+  std::string rungs_to_write(Stage stage) const {
+    const auto text = [](Stage from, Stage to) {
+      return "{from: " + std::string(name_of(from)) + ", to: " + std::string(name_of(to)) +
+             ", yield: ...}";
+    };
+    if (stage > last()) return text(last(), stage);
+    for (const Rung& rung : rungs_) {
+      if (rung.to > stage && rung.from < stage) {
+        return text(rung.from, stage) + " and " + text(stage, rung.to);
+      }
+    }
+    return text(stage, first());
+  }
+
+  /// `chain` joins. `water`: nothing was lost before the cook's own rungs.
+  Ladder with_chain(std::vector<Rung> chain, bool water) const {
+    water = water || std::any_of(rungs_.begin(), rungs_.end(), takes_up_water);
+    for (Rung& rung : chain) {
+      rung.own = true;
+      rung.holds.clear();
+      check_rung(rung);
+      check_yield_at_most(rung.yield, water);
+    }
+    const Stage from = chain.front().from;
+    const Stage to = chain.back().to;
+    if (rungs_.empty()) return Ladder(std::move(chain), bought_with_);
+    if (from > first()) check_has(from);
+    if (to < last()) check_has(to);
+    std::vector<Rung> rungs;
+    std::vector<Rung> replaced;
+    for (const Rung& rung : rungs_) {
+      (rung.to <= from || rung.from >= to ? rungs : replaced).push_back(rung);
+    }
+    detail::take_over(replaced, chain);
+    detail::go_on(last(), still_held(), chain);
+    const auto below =
+        std::find_if(rungs.begin(), rungs.end(), [&](const Rung& rung) { return rung.from >= to; });
+    rungs.insert(below, chain.begin(), chain.end());
+    return Ladder(std::move(rungs), bought_with_);
   }
 
   std::vector<Rung> rungs_;

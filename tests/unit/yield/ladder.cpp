@@ -114,8 +114,14 @@ TEST_CASE("asking up for what lies below is a problem") {
 
 TEST_CASE("the cook's own yield takes the place of a table's") {
   const Spread spread{3, fraction(1, 100), {}, {}};
-  const Ladder ladder = leg().with_tested_yield(Stage::trimmed, Stage::cooked, fraction(7, 10),
-                                                {"own test", "three legs"}, spread);
+  const Ladder ladder = leg().with_own_rungs({Rung{Stage::trimmed,
+                                                   Stage::cooked,
+                                                   fraction(7, 10),
+                                                   {},
+                                                   {},
+                                                   spread,
+                                                   {"own test", "three legs"},
+                                                   true}});
   REQUIRE(ladder.rungs().size() == 3);
   CHECK(ladder.yield() == fraction(252, 500));
   CHECK(ladder.rungs()[1].own);
@@ -126,7 +132,7 @@ TEST_CASE("the cook's own yield takes the place of a table's") {
 }
 
 TEST_CASE("the cook's own yield of several rungs holds what they held") {
-  const Ladder ladder = leg().with_tested_yield(Stage::trimmed, Stage::served, fraction(2, 3), {});
+  const Ladder ladder = leg().with_own_rung(Stage::trimmed, Stage::served, fraction(2, 3), {});
   REQUIRE(ladder.rungs().size() == 2);
   CHECK(ladder.rungs()[1].holds == std::vector<Loss>{Loss::cooking, Loss::bone});
   CHECK(ladder.rungs()[1].from == Stage::trimmed);
@@ -135,7 +141,7 @@ TEST_CASE("the cook's own yield of several rungs holds what they held") {
 
 TEST_CASE("the cook's own yield needs stages of the ladder, in order, and a yield above 0") {
   const auto tested = [](Stage from, Stage to, const Rational& yield) {
-    return problem_of([&] { leg().with_tested_yield(from, to, yield, {}); }).id;
+    return problem_of([&] { leg().with_own_rung(from, to, yield, {}); }).id;
   };
   CHECK(tested(Stage::thawed, Stage::cooked, 1) == "stage-missing");
   CHECK(tested(Stage::cooked, Stage::trimmed, 1) == "stages-out-of-order");
@@ -143,8 +149,8 @@ TEST_CASE("the cook's own yield needs stages of the ladder, in order, and a yiel
 }
 
 TEST_CASE("goods that lost nothing so far can be given a yield") {
-  const Ladder ladder = Ladder::nothing_lost().with_tested_yield(Stage::purchased, Stage::served,
-                                                                 fraction(9, 10), {"own test", ""});
+  const Ladder ladder = Ladder::nothing_lost().with_own_rung(Stage::purchased, Stage::served,
+                                                             fraction(9, 10), {"own test", ""});
   CHECK(ladder.yield() == fraction(9, 10));
   CHECK(ladder.rungs().front().own);
 }
@@ -153,13 +159,13 @@ TEST_CASE("a test of one's own goes on from the last stage or stands in a rung's
   const Ladder cooked(
       {{Stage::purchased, Stage::cooked, fraction(3, 4), {Loss::cooking}, {}, {}, {}, false}});
   const Source ours{"our own test", {}};
-  const Ladder longer = cooked.with_own_test(Stage::cooked, Stage::served, fraction(4, 5), ours);
+  const Ladder longer = cooked.with_own_rung(Stage::cooked, Stage::served, fraction(4, 5), ours);
   REQUIRE(longer.rungs().size() == 2);
   CHECK(longer.yield() == fraction(3, 5));
   CHECK(longer.rungs().back().holds == std::vector<Loss>{Loss::carving});
   CHECK(longer.rungs().back().own);
   const Ladder replaced =
-      cooked.with_own_test(Stage::purchased, Stage::cooked, fraction(7, 10), ours);
+      cooked.with_own_rung(Stage::purchased, Stage::cooked, fraction(7, 10), ours);
   REQUIRE(replaced.rungs().size() == 1);
   CHECK(replaced.yield() == fraction(7, 10));
   CHECK(replaced.rungs().front().holds == std::vector<Loss>{Loss::cooking});
@@ -167,7 +173,7 @@ TEST_CASE("a test of one's own goes on from the last stage or stands in a rung's
 
 TEST_CASE("a test of one's own is no more than what can be") {
   const auto refused = [](const Ladder& ladder, Stage from, const Rational& yield) {
-    return problem_of([&] { ladder.with_own_test(from, Stage::cooked, yield, {}); });
+    return problem_of([&] { ladder.with_own_rung(from, Stage::cooked, yield, {}); });
   };
   const Ladder meat(
       {{Stage::purchased, Stage::cooked, fraction(3, 4), {Loss::cooking}, {}, {}, {}, false}});
@@ -177,7 +183,7 @@ TEST_CASE("a test of one's own is no more than what can be") {
   CHECK(refused(meat, Stage::purchased, fraction(21, 20)).id == "yield-too-large");
   const Ladder grain(
       {{Stage::purchased, Stage::cooked, 3, {Loss::water_taken_up}, {}, {}, {}, false}});
-  CHECK(grain.with_own_test(Stage::purchased, Stage::cooked, fraction(14, 5), {}).yield() ==
+  CHECK(grain.with_own_rung(Stage::purchased, Stage::cooked, fraction(14, 5), {}).yield() ==
         fraction(14, 5));
   CHECK(refused(grain, Stage::purchased, 280).id == "yield-too-large");
 }
@@ -201,9 +207,68 @@ TEST_CASE("what the goods hold as bought is in the weight until a rung takes it 
 TEST_CASE("who carves takes out the bone that is still there, a test at the oven does not") {
   const Ladder cooked({rung(Stage::purchased, Stage::cooked, fraction(3, 4), {Loss::cooking})},
                       {Loss::bone});
-  const Ladder carved = cooked.with_own_test(Stage::cooked, Stage::served, fraction(4, 5), {});
+  const Ladder carved = cooked.with_own_rung(Stage::cooked, Stage::served, fraction(4, 5), {});
   CHECK(carved.rungs().back().holds == std::vector<Loss>{Loss::bone, Loss::carving});
   CHECK(carved.still_held().empty());
-  CHECK(cooked.with_own_test(Stage::purchased, Stage::cooked, fraction(7, 10), {}).still_held() ==
+  CHECK(cooked.with_own_rung(Stage::purchased, Stage::cooked, fraction(7, 10), {}).still_held() ==
         std::vector<Loss>{Loss::bone});
+}
+
+namespace {
+
+Rung own(Stage from, Stage to, const Rational& yield) {
+  return {from, to, yield, {}, {}, {}, {"our test", {}}, true};
+}
+
+std::vector<Loss> held(const Ladder& ladder, std::size_t rung) {
+  return ladder.rungs().at(rung).holds;
+}
+
+}  // namespace
+
+TEST_CASE("one's own rungs are enough for themselves, whatever stages the table's row has") {
+  // The row has no trimmed stage, and none for the carving.
+  const Ladder row({rung(Stage::purchased, Stage::cooked, fraction(74, 100), {Loss::cooking}),
+                    rung(Stage::cooked, Stage::served, fraction(78, 100), {Loss::bone})});
+  const Ladder ladder = row.with_own_rungs({own(Stage::cooked, Stage::served, fraction(3, 4)),
+                                            own(Stage::purchased, Stage::trimmed, fraction(9, 10)),
+                                            own(Stage::trimmed, Stage::cooked, fraction(7, 10))});
+  REQUIRE(ladder.rungs().size() == 3);
+  CHECK(ladder.yield() == fraction(9 * 7 * 3, 400));
+  CHECK(held(ladder, 0).empty());
+  CHECK(held(ladder, 1) == std::vector<Loss>{Loss::cooking});
+  CHECK(held(ladder, 2) == std::vector<Loss>{Loss::bone});
+  CHECK(ladder.rungs()[1].method == "roasted");
+  // The mirror: the row is trimmed and no further, the cook's own test goes from the delivery on.
+  const Ladder trimmed({rung(Stage::purchased, Stage::trimmed, fraction(4, 5), {Loss::trim})});
+  const Ladder roasted =
+      trimmed.with_own_rungs({own(Stage::purchased, Stage::cooked, fraction(7, 10)),
+                              own(Stage::cooked, Stage::served, fraction(3, 4))});
+  REQUIRE(roasted.rungs().size() == 2);
+  CHECK(held(roasted, 0) == std::vector<Loss>{Loss::trim, Loss::cooking});
+  CHECK(held(roasted, 1) == std::vector<Loss>{Loss::carving});
+}
+
+TEST_CASE("an own rung that ends inside a table's is asked for the one that goes on from it") {
+  const Ladder row({rung(Stage::purchased, Stage::cooked, fraction(74, 100), {Loss::cooking})});
+  const Problem problem =
+      problem_of([&] { row.with_own_rung(Stage::purchased, Stage::trimmed, fraction(9, 10), {}); });
+  CHECK(problem.id == "stage-missing");
+  CHECK(problem.remedy.find("{from: trimmed, to: cooked, yield: ...}") != std::string::npos);
+}
+
+TEST_CASE("a stage that the ladder lacks counts where its loss has happened") {
+  const Ladder row({rung(Stage::purchased, Stage::cooked, fraction(3, 4), {Loss::cooking}),
+                    rung(Stage::cooked, Stage::served, fraction(4, 5), {Loss::bone})});
+  CHECK(row.share_at(Stage::purchased) == 1);
+  CHECK(row.share_at(Stage::trimmed) == 1);
+  CHECK(row.share_at(Stage::cooked) == fraction(3, 4));
+  // Carved meat is off the bone: as much has to be bought as for the plate.
+  CHECK(row.share_at(Stage::carved) == fraction(3, 5));
+  const Ladder whole({rung(Stage::purchased, Stage::served, fraction(2, 5), {Loss::cooking})});
+  CHECK(whole.share_at(Stage::trimmed) == 1);
+  CHECK(whole.share_at(Stage::cooked) == fraction(2, 5));
+  const Ladder unnamed({rung(Stage::purchased, Stage::cooked, fraction(3, 4), {})});
+  CHECK(unnamed.share_at(Stage::trimmed) == 1);
+  CHECK(unnamed.share_at(Stage::served) == fraction(3, 4));
 }

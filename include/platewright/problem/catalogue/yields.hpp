@@ -87,10 +87,14 @@ inline Problem loss_held_twice(std::string_view loss, std::string_view first,
                       "use a yield that does not hold this loss yet, or leave one rung out");
 }
 
-inline Problem stage_missing(std::string_view wanted, std::string_view stages) {
+/// `rungs` are those that would reach it; empty where no ladder is written.
+inline Problem stage_missing(std::string_view wanted, std::string_view stages,
+                             std::string_view rungs = {}) {
   return make_problem("stage-missing", "no stage " + std::string(wanted) + " on this ladder",
                       "one of its stages: " + std::string(stages),
-                      "add a rung that reaches the stage, or ask for one that is there");
+                      rungs.empty() ? "weigh at this stage, or ask for one that is there"
+                                    : "write under `tested yields` " + std::string(rungs) +
+                                          ", or ask for a stage that is there");
 }
 
 namespace detail {
