@@ -1,5 +1,6 @@
 // Ingredients: what is lost of them, what they weigh, how they are bought, what they contain.
 
+#include "files/larder_slips.hpp"
 #include "files/reading.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
@@ -169,7 +170,10 @@ void read_larder(const Reading& reading) {
                                  "what belongs to it below, 2 spaces further in"),
            top.place(*larder, "larder")));
   } else if (larder != nullptr) {
-    for (const auto& [name, node] : larder->entries) {
+    const std::set<std::size_t> reported = report_keys_too_far_left(*larder, reading);
+    for (std::size_t i = 0; i < larder->entries.size(); ++i) {
+      if (reported.count(i) > 0) continue;
+      const auto& [name, node] = larder->entries[i];
       const std::string path = "larder > " + in_quotes(name.text);
       yaml::Fields fields(node, reading.context(), path);
       Ingredient ingredient;

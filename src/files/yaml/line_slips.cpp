@@ -211,36 +211,48 @@ class Slips {
     if (line.blank() || (!line.dash && !line.colon)) return std::nullopt;
     for (int i = line_before(number_); i > 0; i = line_before(i)) {
       const TextLine& other = lines_[static_cast<std::size_t>(i) - 1];
-      if (line.dash && other.dash) return stands_elsewhere(other, i);
+      if (line.dash && other.dash) return stands_elsewhere(other.indent, i);
       if (!line.dash && other.dash && other.indent == line.indent) return dash_missing(i);
+      if (!line.dash && other.dash && other.colon && other.indent < line.indent) {
+        return stands_elsewhere(key_indent(other), i);
+      }
       if (!line.dash && !other.dash && other.colon && !other.value.empty() &&
           other.indent != line.indent) {
-        return stands_elsewhere(other, i);
+        return stands_elsewhere(other.indent, i);
       }
     }
     return std::nullopt;
   }
 
-  std::optional<Problem> stands_elsewhere(const TextLine& other, int number) const {
-    if (other.indent == here().indent) return std::nullopt;
+  /// Where the keys of an item stand: behind its dash.
+  static std::size_t key_indent(const TextLine& line) {
+    return static_cast<std::size_t>(line.column_of(line.key)) - 1;
+  }
+
+  /// `indent`: where the keys or the dashes of line `number` stand.
+  std::optional<Problem> stands_elsewhere(std::size_t indent, int number) const {
+    if (indent == here().indent) return std::nullopt;
     const std::string mended =
-        std::string(other.indent, ' ') + std::string(here().text.substr(here().indent));
+        std::string(indent, ' ') + std::string(here().text.substr(here().indent));
     return placed(
         problems::not_yaml("a line that begins behind " + spaces(here().indent) + ", where line " +
-                               std::to_string(number) + " begins behind " + spaces(other.indent),
+                               std::to_string(number) + " begins behind " + spaces(indent),
                            "lines of one list, and keys of one thing, exactly below each other",
-                           "write " + typed(mended) + ", behind " + spaces(other.indent)),
+                           "write " + typed(mended) + ", behind " + spaces(indent)),
         number_, static_cast<int>(here().indent) + 1);
   }
 
   std::optional<Problem> dash_missing(int number) const {
+    const std::string line(here().text.substr(here().indent));
+    const std::size_t further = key_indent(lines_[static_cast<std::size_t>(number) - 1]);
     return placed(
         problems::not_yaml(
             "a line without a dash, below the dashes of a list",
             "a dash before every line of the list; what belongs to the line above stands 2 spaces "
             "further in",
-            "write " + typed("- " + std::string(here().text.substr(here().indent))) +
-                " below the dash of line " + std::to_string(number)),
+            "write " + typed(std::string(further, ' ') + line) + ", behind " + spaces(further) +
+                ", where it belongs to line " + std::to_string(number) + "; else " +
+                typed("- " + line) + " below the dash of that line"),
         number_, static_cast<int>(here().indent) + 1);
   }
 

@@ -6,6 +6,7 @@
 
 #include <array>
 #include <cerrno>
+#include <filesystem>
 
 #include "platewright/problem/catalogue/files.hpp"
 #include "yaml/read_yaml.hpp"
@@ -54,13 +55,24 @@ const std::optional<std::string>& standard_input(std::size_t bound) {
   return all;
 }
 
+/// The file that is there under this name with the ending of a book; empty where there is none.
+std::string with_an_ending(const std::string& file) {
+  for (const char* ending : {".yaml", ".yml"}) {
+    std::filesystem::path path(file);
+    path += ending;
+    std::error_code unknown;
+    if (std::filesystem::is_regular_file(path, unknown)) return path.filename().string();
+  }
+  return {};
+}
+
 }  // namespace
 
 std::optional<std::string> read_file(const std::string& file, ProblemList& problems,
                                      const Bounds& bounds) {
   struct stat found {};
   if (::stat(file.c_str(), &found) != 0 && (errno == ENOENT || errno == ENOTDIR)) {
-    problems.add(at(problems::file_not_there(file), Place{file, 1, 1, {}}));
+    problems.add(at(problems::file_not_there(file, with_an_ending(file)), Place{file, 1, 1, {}}));
     return std::nullopt;
   }
   // The type is asked for before the file is opened, since opening a device may do something, and

@@ -11,10 +11,12 @@
 
 namespace platewright::problems {
 
-inline Problem file_not_there(std::string_view file) {
-  return make_problem("file-not-there", "no file " + in_quotes(file, 200),
-                      "a file that can be read",
-                      "check the name; files named in a book are looked for beside it");
+/// `meant` is a file that is there and has only another ending; empty where there is none.
+inline Problem file_not_there(std::string_view file, std::string_view meant = {}) {
+  return make_problem(
+      "file-not-there", "no file " + in_quotes(file, 200), "a file that can be read",
+      meant.empty() ? "check the name; files named in a book are looked for beside it"
+                    : "write the whole name of the file that is there, " + in_quotes(meant));
 }
 
 inline Problem file_not_readable(std::string_view file) {
