@@ -18,11 +18,23 @@ std::vector<Cell> share_cells(const std::vector<CostLine>& lines) {
   return out;
 }
 
+/// The decimals of an amount as bought.
+constexpr unsigned purchased_places = 3;
+
+/// What is bought as it is used is one figure in both columns.
+Cell used_cell(const CostLine& line) {
+  if (!line.used) return words("to taste");
+  const bool as_bought = line.purchased && line.purchased->unit == line.used->unit &&
+                         line.purchased->number == line.used->number;
+  return card::amount_cell(*line.used, Rounding::half_up, as_bought ? purchased_places : 2);
+}
+
 Row cost_row(const CostLine& line, const Cell& cost, const Cell& share, const PriceList& prices) {
   const bool costed = !line.to_taste && !line.free;
   return {words(line.name),
-          line.used ? card::amount_cell(*line.used, Rounding::half_up) : words("to taste"),
-          line.purchased ? card::amount_cell(*line.purchased, Rounding::half_up, 3) : Cell{},
+          used_cell(line),
+          line.purchased ? card::amount_cell(*line.purchased, Rounding::half_up, purchased_places)
+                         : Cell{},
           line.as_purchased ? card::unit_price_cell(*line.as_purchased, prices) : Cell{},
           costed ? cost : words(line.free ? "free" : "in Q"),
           costed ? share : Cell{}};
