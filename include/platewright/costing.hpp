@@ -3,6 +3,7 @@
 
 #include "platewright/costing/bought_line.hpp"
 #include "platewright/costing/by_products.hpp"
+#include "platewright/costing/converted_prices.hpp"
 #include "platewright/costing/cost_of_food.hpp"
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/costing/day_text.hpp"
@@ -16,5 +17,6 @@
 #include "platewright/costing/quote_checks.hpp"
 #include "platewright/costing/quote_terms.hpp"
 #include "platewright/costing/round_money.hpp"
+#include "platewright/costing/same_offer.hpp"
 #include "platewright/costing/trade_unit.hpp"
 #include "platewright/costing/unit_price.hpp"

@@ -1,10 +1,9 @@
 // cost, quote, budget, order.
 
-#include <algorithm>
-
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
 #include "cli/planned.hpp"
+#include "cli/several_events.hpp"
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/kitchen_notices.hpp"
 #include "platewright/card/order_sheet.hpp"
@@ -205,43 +204,18 @@ Result run(const BudgetArguments& arguments, const CommonOptions&, ProblemList& 
   return {budget_sheet(occasion.event, budget, answer, weight, occasion.prices), {}, 80};
 }
 
-namespace {
-
-/// Events that are ordered for together: on the prices of the first day, with what is changed.
-std::vector<Event> events_asked(const PriceOptions& options, const Book& book, Occasion& first) {
-  if (!options.guests.empty()) {
-    throw WrongArgument(problems::guests_of_several_events(std::to_string(book.events.size())));
-  }
-  std::vector<Event> out;
-  for (const Event& event : book.events) {
-    Occasion occasion{event, book.recipes, {}};
-    for (const std::string& text : options.swaps) {
-      from_argument("--swap", [&] { swap_in(occasion, read_swap(text)); });
-    }
-    out.push_back(occasion.event);
-  }
-  if (options.cheapest) first.prices = with_cheapest_offers(out, first.book, first.prices);
-  return out;
-}
-
-}  // namespace
-
 Result run(const OrderArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = open_book(arguments.files, problems);
-  const Event& one = the_event(book, arguments.files.front());
+  const EventBooks books = open_events(arguments.files, problems);
+  const Event& one = the_event(books.together, arguments.files.front());
   Sheet sheet(SheetKind::order);
-  if (book.events.size() == 1) {
-    const EventPlan plan = plan_asked(arguments.prices, book, one, problems);
+  if (books.apart.size() == 1) {
+    const EventPlan plan = plan_asked(arguments.prices, books.together, one, problems);
     sheet = order_sheet({plan.event()}, plan.order(), plan.prices());
   } else {
-    const auto earliest = std::min_element(book.events.begin(), book.events.end(),
-                                           [](const Event& left, const Event& right) {
-                                             return left.at && right.at && left.at < right.at;
-                                           });
-    Occasion first = occasion_asked(arguments.prices, book, &*earliest, problems);
-    const auto events = events_asked(arguments.prices, book, first);
-    const Order order = order_of_day(events, first.book, first.prices);
-    sheet = order_sheet(events, order, first.prices);
+    const auto occasions = occasions_asked(arguments.prices, books, problems);
+    std::vector<Event> events;
+    for (const Occasion& occasion : occasions) events.push_back(occasion.event);
+    sheet = order_sheet(events, order_of_day(occasions), occasions.front().prices);
   }
   say_changes(arguments.prices, sheet);
   return {std::move(sheet), {}, 80};

@@ -34,6 +34,12 @@ Book open_book(const std::vector<std::string>& files, ProblemList& problems) {
   return std::move(*book);
 }
 
+EventBooks open_events(const std::vector<std::string>& files, ProblemList& problems) {
+  auto books = read_events_apart(files, problems);
+  if (!books) throw BookHasProblems{};
+  return std::move(*books);
+}
+
 Book tables_or_book(const std::vector<std::string>& files, ProblemList& problems) {
   if (!files.empty()) return open_book(files, problems);
   return Book();

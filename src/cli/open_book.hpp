@@ -41,6 +41,9 @@ Mass weight_above_zero(std::string_view argument, const std::string& text, const
 /// The book of these files. Throws BookHasProblems.
 Book open_book(const std::vector<std::string>& files, ProblemList& problems);
 
+/// The book of these files, and one for each of its events. Throws BookHasProblems.
+EventBooks open_events(const std::vector<std::string>& files, ProblemList& problems);
+
 /// The book of these files, or the built-in tables alone where there are none. Throws
 /// BookHasProblems.
 Book tables_or_book(const std::vector<std::string>& files, ProblemList& problems);

@@ -39,7 +39,7 @@ void apply_changes(const PriceOptions& options, const Book& book, Occasion& occa
 
 void choose_offers(const PriceOptions& options, Occasion& occasion) {
   if (!options.cheapest) return;
-  occasion.prices = with_cheapest_offers({occasion.event}, occasion.book, occasion.prices);
+  occasion = std::move(with_cheapest_offers(std::vector<Occasion>{std::move(occasion)}).front());
 }
 
 Occasion occasion_asked(const PriceOptions& options, const Book& book, const Event* event,

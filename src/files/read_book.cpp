@@ -165,9 +165,7 @@ MeasuringSystem set_measures(std::deque<BookFile>& files, ProblemList& problems)
 
 }  // namespace
 
-Book read_what_can_be(const std::vector<std::string>& names, ProblemList& problems) {
-  Loader loader(problems);
-  std::deque<BookFile> files = loader.load(names);
+Book book_of_files(std::deque<BookFile> files, bool whole, ProblemList& problems) {
   Book book;
   book.measures = set_measures(files, problems);
   set_currencies(files, book, problems);
@@ -186,14 +184,48 @@ Book read_what_can_be(const std::vector<std::string>& names, ProblemList& proble
     }
   };
   read_all(FileKind::larder, read_larder);
-  if (!loader.left_any_out()) read_all(FileKind::prices, read_prices);
+  if (whole) read_all(FileKind::prices, read_prices);
   read_all(FileKind::recipe, read_recipe);
   read_all(FileKind::event, read_event);
   book.prices = with_newest_first(std::move(book.prices));
   // Where a file is missing, so is what it names: no more is said of that until it can be read.
-  if (!loader.left_any_out()) problems.add_all(check(book));
+  if (whole) problems.add_all(check(book));
   return book;
 }
+
+Book read_what_can_be(const std::vector<std::string>& names, ProblemList& problems) {
+  Loader loader(problems);
+  std::deque<BookFile> files = loader.load(names);
+  return book_of_files(std::move(files), !loader.left_any_out(), problems);
+}
+
+namespace {
+
+/// The event's file, those of the command line that hold no event, and all that these name: in the
+/// order in which they would be loaded by themselves.
+std::deque<BookFile> files_of_event(const BookFile& event, const std::deque<BookFile>& files) {
+  std::deque<BookFile> out;
+  std::set<std::string> seen;
+  const auto take = [&](const BookFile& file) {
+    if (seen.insert(file.file).second) out.push_back(file);
+  };
+  take(event);
+  for (const BookFile& file : files) {
+    if (file.named && file.kind != FileKind::event) take(file);
+  }
+  // The list grows while it is walked.
+  for (std::size_t i = 0; i < out.size(); ++i) {
+    const std::vector<std::string> named = out[i].with;
+    for (const std::string& name : named) {
+      const auto found = std::find_if(files.begin(), files.end(),
+                                      [&](const BookFile& file) { return file.file == name; });
+      if (found != files.end()) take(*found);
+    }
+  }
+  return out;
+}
+
+}  // namespace
 
 }  // namespace reading
 
@@ -208,6 +240,23 @@ std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList
   Book book = reading::read_what_can_be(names, problems);
   if (problems.has_errors()) return std::nullopt;
   return book;
+}
+
+std::optional<EventBooks> read_events_apart(const std::vector<std::string>& names,
+                                            ProblemList& problems) {
+  reading::Loader loader(problems);
+  const std::deque<reading::BookFile> files = loader.load(names);
+  const bool whole = !loader.left_any_out();
+  EventBooks out{reading::book_of_files(files, whole, problems), {}};
+  for (const reading::BookFile& file : files) {
+    if (file.kind != FileKind::event || problems.has_errors()) continue;
+    // What one of them alone is warned of has been said of all.
+    ProblemList own;
+    out.apart.push_back(reading::book_of_files(reading::files_of_event(file, files), whole, own));
+    if (own.has_errors()) problems.add_all(own);
+  }
+  if (problems.has_errors()) return std::nullopt;
+  return out;
 }
 
 }  // namespace platewright

@@ -1,5 +1,8 @@
 // In which currency prices are written, and what that is in the book's own.
 
+#include <algorithm>
+#include <set>
+
 #include "files/reading.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
@@ -55,22 +58,75 @@ std::map<std::string, ForeignCurrency> read_exchange_rates(yaml::Fields& top) {
   return out;
 }
 
+namespace {
+
+/// The currency in which a run reckons: that of its larders; of several the one whose larders say
+/// the rates of all the others, whichever file was named first. The first of the larders' where
+/// none does, which is reported when the files are read.
+std::optional<Currency> currency_of(const std::deque<BookFile>& files) {
+  std::vector<std::string> in_order;
+  std::map<std::string, std::set<std::string>> rates;  // by currency, what its larders know
+  for (const BookFile& file : files) {
+    if (file.kind != FileKind::larder || !is_currency(file.currency)) continue;
+    in_order.push_back(file.currency);
+    std::set<std::string>& known = rates[file.currency];
+    known.insert(file.currency);
+    for (const auto& [code, rate] : file.exchange_rates) known.insert(code);
+  }
+  if (in_order.empty()) return std::nullopt;
+  for (const auto& [code, known] : rates) {
+    if (std::all_of(in_order.begin(), in_order.end(),
+                    [&known = known](const std::string& other) { return known.count(other) > 0; }))
+      return Currency(code);
+  }
+  return Currency(in_order.front());
+}
+
+/// The rates of the larders in the book's currency; of two for one currency the higher, by which
+/// goods cost more.
+void take_rates(const std::deque<BookFile>& files, PriceList& prices) {
+  for (const BookFile& file : files) {
+    if (file.kind != FileKind::larder || file.currency != prices.currency.code()) continue;
+    for (const auto& [code, rate] : file.exchange_rates) {
+      const auto [known, is_new] = prices.exchange_rates.emplace(code, rate);
+      if (!is_new && known->second.rate < rate.rate) known->second = rate;
+    }
+  }
+}
+
+/// The rates of a larder in another currency say what that one's are in its own: through its own
+/// they come to the book's.
+void rates_through_own(BookFile& file, const PriceList& prices) {
+  const auto own = prices.exchange_rates.find(file.currency);
+  if (file.kind != FileKind::larder || own == prices.exchange_rates.end()) return;
+  file.exchange_rates.erase(prices.currency.code());
+  for (auto& [code, rate] : file.exchange_rates) rate.rate *= own->second.rate;
+}
+
+}  // namespace
+
 void set_currencies(std::deque<BookFile>& files, Book& book, ProblemList& problems) {
-  bool declared = false;
   for (BookFile& file : files) {
     if (file.kind != FileKind::larder && file.kind != FileKind::prices) continue;
     yaml::Fields top(file.root, {file.file, problems}, {});
     file.currency = top.text("currency").value_or("");
     file.exchange_rates = read_exchange_rates(top);
-    if (file.kind != FileKind::larder) continue;
-    book.prices.exchange_rates.insert(file.exchange_rates.begin(), file.exchange_rates.end());
-    // Another code is reported when the file is read.
-    if (declared || !is_currency(file.currency)) continue;
-    declared = true;
-    book.prices.currency = Currency(file.currency);
+    const bool of_itself =
+        file.kind == FileKind::larder && file.exchange_rates.count(file.currency);
+    if (!of_itself) continue;
+    problems.add(at(problems::exchange_rate_of_itself(file.currency),
+                    top.place(file.root, "exchange rates")));
   }
+  book.prices.currency = currency_of(files).value_or(book.prices.currency);
+  take_rates(files, book.prices);
   const std::string& own = book.prices.currency.code();
-  for (const BookFile& file : files) {
+  // Where larders of several currencies are read together, a list may name what is its own book's.
+  const bool one_currency = std::none_of(files.begin(), files.end(), [&](const BookFile& file) {
+    return file.kind == FileKind::larder && file.currency != own;
+  });
+  for (BookFile& file : files) {
+    if (file.currency != own) rates_through_own(file, book.prices);
+    if (!one_currency || file.kind == FileKind::larder) continue;
     if (file.exchange_rates.count(own) == 0) continue;
     const yaml::Fields top(file.root, {file.file, problems}, {});
     problems.add(

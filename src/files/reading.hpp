@@ -79,8 +79,8 @@ PricedSum read_priced(std::string_view text, const Reading& reading);
 /// `{EUR: 1.085}`, or `{EUR: {is: 1.085, source: our bank}}`.
 std::map<std::string, ForeignCurrency> read_exchange_rates(yaml::Fields& top);
 
-/// Says for each file in which currency its prices are, and by which rates; those of the larders
-/// hold for the whole book, whose currency is that of the first larder.
+/// Says for each file in which currency its prices are, and by which rates, and in which the book
+/// reckons: that of its larders, of several the one in which the rates of the others are written.
 void set_currencies(std::deque<BookFile>& files, Book& book, ProblemList& problems);
 
 /// Reports a file without a currency, and one in a currency without a rate.
@@ -89,6 +89,9 @@ void read_file_currency(yaml::Fields& top, const Reading& reading);
 /// Reports a name that stands twice, with the place of the first.
 void report_twice(const Reading& reading, std::string_view what, const std::string& name,
                   const Place& first, const Place& second);
+
+/// The book of files that are loaded; `whole` where none is missing.
+Book book_of_files(std::deque<BookFile> files, bool whole, ProblemList& problems);
 
 /// The book of these files as far as it can be read: `read_book` without its last word.
 Book read_what_can_be(const std::vector<std::string>& names, ProblemList& problems);

@@ -33,10 +33,13 @@ TestKitchen kitchen_with_offers() {
 TEST_CASE("the cheapest offers never cost more than the preferred ones") {
   CHECK(rc::check([] {
     const TestKitchen kitchen = kitchen_with_offers();
-    const std::vector<Event> events{random_event()};
-    const PriceList cheapest = with_cheapest_offers(events, kitchen.book, kitchen.prices);
-    const Money total = order_of_day(events, kitchen.book, cheapest).total;
-    RC_ASSERT(total <= order_of_day(events, kitchen.book, kitchen.prices).total);
+    std::vector<Occasion> occasions;
+    const int count = *rc::gen::inRange(1, 4);
+    for (int i = 0; i < count; ++i) {
+      occasions.push_back({random_event(), kitchen.book, kitchen.prices});
+    }
+    const Money total = order_of_day(with_cheapest_offers(occasions)).total;
+    RC_ASSERT(total <= order_of_day(occasions).total);
   }));
 }
 
@@ -47,7 +50,10 @@ TEST_CASE("no other single offer would make the order of pack goods cheaper") {
       for (Purchase& purchase : entry.purchases) purchase.by_the_piece = false;
     }
     const std::vector<Event> events{random_event()};
-    const PriceList cheapest = with_cheapest_offers(events, kitchen.book, kitchen.prices);
+    const PriceList cheapest =
+        with_cheapest_offers(std::vector<Occasion>{{events[0], kitchen.book, kitchen.prices}})
+            .front()
+            .prices;
     const Money total = order_of_day(events, kitchen.book, cheapest).total;
     for (const auto& [name, entry] : cheapest.entries) {
       for (std::size_t i = 1; i < entry.purchases.size(); ++i) {

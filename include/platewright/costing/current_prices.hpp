@@ -9,17 +9,12 @@
 
 #include "platewright/costing/price_list.hpp"
 #include "platewright/costing/round_money.hpp"
+#include "platewright/costing/same_offer.hpp"
 #include "platewright/costing/unit_price.hpp"
 
 namespace platewright {
 
 namespace detail {
-
-inline bool same_offer(const Purchase& left, const Purchase& right) {
-  return left.supplier == right.supplier && left.by_the_piece == right.by_the_piece &&
-         same_measure(left.content.unit, right.content.unit) &&
-         left.content.canonical() == right.content.canonical();
-}
 
 /// Whether `other` counts instead of `known`, which stands before it.
 inline bool is_newer(const Purchase& other, const Purchase& known) {
@@ -72,7 +67,7 @@ inline PriceList with_newest_first(PriceList history) {
     std::vector<Purchase> ordered = detail::newest_offers(entry.purchases, std::nullopt);
     for (const Purchase& purchase : entry.purchases) {
       const bool there = std::any_of(ordered.begin(), ordered.end(), [&](const Purchase& newest) {
-        return detail::same_offer(newest, purchase) && newest.on == purchase.on;
+        return same_offer(newest, purchase) && newest.on == purchase.on;
       });
       if (!there) ordered.push_back(purchase);
     }

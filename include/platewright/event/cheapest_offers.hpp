@@ -2,7 +2,8 @@
 // The cheapest offer of each ingredient: by what must be bought, whole packs and whole pieces.
 
 #include <algorithm>
-#include <cstddef>
+#include <set>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -12,60 +13,104 @@ namespace platewright {
 
 namespace detail {
 
-/// Puts one offer of each of the needs in front, one ingredient after another: the one with which
-/// `total_of` the whole list is least, the one in front now where two are equal. An offer for which
-/// the total can't be worked out (its measure is not the recipes') is passed over.
-template <class TotalOf>
-PriceList cheapest_by(const std::vector<Need>& needs, PriceList prices, const TotalOf& total_of) {
-  Money least = total_of(prices);
-  for (const Need& need : needs) {
-    const auto found = prices.entries.find(need.ingredient);
-    if (found == prices.entries.end()) continue;
-    std::vector<Purchase>& offers = found->second.purchases;
-    const std::vector<Purchase> as_written = offers;
-    std::vector<Purchase> best = as_written;
-    for (std::size_t i = 1; i < as_written.size(); ++i) {
-      offers = as_written;
-      const auto in_front = offers.begin() + static_cast<std::ptrdiff_t>(i);
-      std::rotate(offers.begin(), in_front, in_front + 1);
-      try {
-        const Money total = total_of(prices);
-        if (total >= least) continue;
-        least = total;
-        best = offers;
-      } catch (const Failure&) {
-        continue;
+/// Puts the offer in front, the others behind it in their order. False where it stands there
+/// already, or the list does not have it.
+inline bool put_in_front(const Purchase& offer, const std::string& ingredient, PriceList& prices) {
+  const auto entry = prices.entries.find(ingredient);
+  if (entry == prices.entries.end()) return false;
+  std::vector<Purchase>& offers = entry->second.purchases;
+  const auto found = std::find_if(offers.begin(), offers.end(),
+                                  [&](const Purchase& other) { return same_offer(other, offer); });
+  if (found == offers.end() || found == offers.begin()) return false;
+  std::rotate(offers.begin(), found, found + 1);
+  return true;
+}
+
+/// The offers of an ingredient in any of the lists, as they are written.
+inline std::vector<Purchase> offers_of(const std::string& ingredient,
+                                       const std::vector<PriceList*>& lists) {
+  std::vector<Purchase> out;
+  for (const PriceList* list : lists) {
+    const PriceEntry* entry = list->find(ingredient);
+    if (entry == nullptr) continue;
+    for (const Purchase& offer : entry->purchases) {
+      if (std::none_of(out.begin(), out.end(),
+                       [&](const Purchase& known) { return same_offer(known, offer); })) {
+        out.push_back(offer);
       }
     }
-    offers = std::move(best);
   }
-  return prices;
+  return out;
+}
+
+/// Of one ingredient's offers, puts the one in front in all the lists with which the total is
+/// least, the one in front now where two are equal. One for which the total can't be worked out
+/// (its measure is not the recipes') is passed over.
+template <class TotalOf>
+void take_cheapest(const std::string& ingredient, const std::vector<PriceList*>& lists,
+                   const TotalOf& total_of, Money& least) {
+  for (const Purchase& offer : offers_of(ingredient, lists)) {
+    std::vector<std::vector<Purchase>> before;
+    bool moved = false;
+    for (PriceList* list : lists) {
+      const PriceEntry* entry = list->find(ingredient);
+      before.push_back(entry == nullptr ? std::vector<Purchase>() : entry->purchases);
+      moved = put_in_front(offer, ingredient, *list) || moved;
+    }
+    if (!moved) continue;
+    bool better = false;
+    try {
+      const Money total = total_of();
+      better = total < least;
+      if (better) least = total;
+    } catch (const Failure&) {
+      better = false;
+    }
+    for (std::size_t i = 0; i < lists.size() && !better; ++i) {
+      if (!before[i].empty()) lists[i]->entries[ingredient].purchases = std::move(before[i]);
+    }
+  }
+}
+
+/// One ingredient after another: first for all lists together, then for each of several alone.
+template <class TotalOf>
+void cheapest_by(const std::vector<Need>& needs, const std::vector<PriceList*>& lists,
+                 const TotalOf& total_of) {
+  Money least = total_of();
+  std::set<std::string> seen;
+  for (const Need& need : needs) {
+    if (!seen.insert(need.ingredient).second) continue;
+    take_cheapest(need.ingredient, lists, total_of, least);
+    for (std::size_t i = 0; i < lists.size() && lists.size() > 1; ++i) {
+      take_cheapest(need.ingredient, {lists[i]}, total_of, least);
+    }
+  }
 }
 
 }  // namespace detail
 
-/// The list with the offer in front with which the order for these events comes to least: a small
-/// pack may win over a large one that is cheaper by the pound. The order never costs more than by
-/// the list as it is. Deposits, which come back, do not count, nor does what is left over. Throws
-/// Failure as `order_of_day` does for the list as it is.
-inline PriceList with_cheapest_offers(const std::vector<Event>& events, const RecipeBook& book,
-                                      PriceList prices) {
-  const std::vector<Need> needs = needs_of_all(events, book, prices);
-  return detail::cheapest_by(needs, std::move(prices), [&](const PriceList& list) {
-    return order_of_day(events, book, list).total;
-  });
+/// The occasions with the offer in front with which the order for all of them comes to least, each
+/// by the prices of its own day: a small pack may win over a large one that is cheaper by the
+/// pound. The order never costs more than by the lists as they are. Deposits, which come back, do
+/// not count, nor does what is left over. Throws Failure as `order_of_day` does for the lists as
+/// they are.
+inline std::vector<Occasion> with_cheapest_offers(std::vector<Occasion> occasions) {
+  std::vector<PriceList*> lists;
+  for (Occasion& occasion : occasions) lists.push_back(&occasion.prices);
+  detail::cheapest_by(needs_of_all(occasions), lists,
+                      [&] { return order_of_day(occasions).total; });
+  return occasions;
 }
 
 /// The same for one recipe that is scaled already, and all that is made for it.
 inline PriceList with_cheapest_offers(const ScaledRecipe& scaled, const RecipeBook& book,
                                       PriceList prices) {
-  const auto needed = [&](const PriceList& list) {
-    return needs_of(plan_with_sub_recipes(scaled, book, list), book, list);
+  const auto needed = [&] {
+    return needs_of(plan_with_sub_recipes(scaled, book, prices), book, prices);
   };
-  const std::vector<Need> needs = needed(prices);
-  return detail::cheapest_by(needs, std::move(prices), [&](const PriceList& list) {
-    return make_order(needed(list), list).total;
-  });
+  detail::cheapest_by(needed(), {&prices},
+                      [&] { return make_order(needed(), prices.minimum_orders).total; });
+  return prices;
 }
 
 }  // namespace platewright

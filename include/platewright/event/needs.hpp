@@ -19,7 +19,8 @@ struct Need {
   std::optional<Amount> purchased;
   /// As the recipes have it, one sum for each measure: what is known where there is no offer.
   std::vector<Amount> used;
-  bool free = false;      ///< nothing is paid for it
+  std::optional<Purchase> offer = std::nullopt;  ///< the preferred one, which it is bought by
+  bool free = false;                             ///< nothing is paid for it
   bool to_taste = false;  ///< some line of it is to taste, which no amount here holds
   std::vector<std::string> used_by;
   /// When the first recipe that uses it is begun at the soonest; none where the event's time is not
@@ -83,7 +84,8 @@ inline void add_needs_of(const ScaledRecipe& scaled, const RecipeBook& book,
     const PriceEntry* entry = prices.find(name);
     need.free = entry != nullptr && entry->free;
     if (need.free || entry == nullptr || entry->purchases.empty()) continue;
-    const auto bought = bought_for(scaled, line, ingredient, book, entry->purchases.front());
+    need.offer = entry->purchases.front();
+    const auto bought = bought_for(scaled, line, ingredient, book, *need.offer);
     need.purchased = need.purchased ? sum(*need.purchased, bought->amount) : bought->amount;
   }
 }

@@ -101,19 +101,21 @@ inline void add_line(OrderLine line, SupplierOrder& supplier, Order& out) {
   supplier.lines.push_back(std::move(line));
 }
 
-inline void check_minimum(SupplierOrder& order, const PriceList& prices) {
-  const auto least = prices.minimum_orders.find(order.supplier);
-  if (least != prices.minimum_orders.end() && order.total < least->second) {
+inline void check_minimum(SupplierOrder& order,
+                          const std::map<std::string, Money>& minimum_orders) {
+  const auto least = minimum_orders.find(order.supplier);
+  if (least != minimum_orders.end() && order.total < least->second) {
     order.below_minimum = least->second - order.total;
   }
 }
 
 }  // namespace detail
 
-/// The order for these needs. Every ingredient goes to its first offer; an amount of 0 is not
-/// ordered. Throws Failure as `order_line` does, and where what is in store is not in the measure
-/// of the pack.
-inline Order make_order(const std::vector<Need>& needs, const PriceList& prices) {
+/// The order for these needs, each by its offer; an amount of 0 is not ordered. `minimum_orders`:
+/// by supplier, the least that an order must come to. Throws Failure as `order_line` does, and
+/// where what is in store is not in the measure of the pack.
+inline Order make_order(const std::vector<Need>& needs,
+                        const std::map<std::string, Money>& minimum_orders) {
   Order out;
   std::map<std::string, SupplierOrder> suppliers;
   for (const Need& need : needs) {
@@ -128,12 +130,11 @@ inline Order make_order(const std::vector<Need>& needs, const PriceList& prices)
       out.all_there.push_back(need);
       continue;
     }
-    const Purchase& purchase = prices.find(need.ingredient)->purchases.front();
-    OrderLine line = order_line(need, *to_buy, purchase);
-    detail::add_line(std::move(line), suppliers[purchase.supplier], out);
+    OrderLine line = order_line(need, *to_buy, *need.offer);
+    detail::add_line(std::move(line), suppliers[need.offer->supplier], out);
   }
   for (auto& [name, order] : suppliers) {
-    detail::check_minimum(order, prices);
+    detail::check_minimum(order, minimum_orders);
     out.suppliers.push_back(std::move(order));
   }
   out.used_value = out.total - out.left_over_value;
@@ -143,7 +144,7 @@ inline Order make_order(const std::vector<Need>& needs, const PriceList& prices)
 /// The order for a production. Throws Failure as `needs_of` and `make_order` do.
 inline Order make_order(const Event& event, const Production& production, const RecipeBook& book,
                         const PriceList& prices) {
-  return make_order(needs_of(production, book, prices, event.at), prices);
+  return make_order(needs_of(production, book, prices, event.at), prices.minimum_orders);
 }
 
 }  // namespace platewright

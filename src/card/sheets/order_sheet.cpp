@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <set>
+#include <string>
 
 #include "card/sheets/order_amounts.hpp"
 #include "card/sheets/shared.hpp"
@@ -100,7 +102,30 @@ void add_totals(const SupplierOrder& order, const PriceList& prices, Table& tabl
   add("To pay", order.total + order.deposit);
 }
 
-Table supplier_table(const SupplierOrder& order, std::size_t number, const PriceList& prices) {
+/// Goods that stand on several lines: events of several days each buy at the price of their own.
+std::set<std::string> bought_in_parts(const Order& order) {
+  std::set<std::string> seen;
+  std::set<std::string> out;
+  for (const SupplierOrder& supplier : order.suppliers) {
+    for (const OrderLine& line : supplier.lines) {
+      if (!seen.insert(line.ingredient).second) out.insert(line.ingredient);
+    }
+  }
+  return out;
+}
+
+/// `beans: 2 packs at 14.00, the price since 2027-06-01`.
+std::string part_text(const OrderLine& line, const PriceList& prices) {
+  const Purchase& purchase = line.purchase;
+  std::string out = line.ingredient + ": " + line.packs.str() +
+                    (purchase.by_the_piece ? " of a piece at " : " of a pack at ") +
+                    card::money(purchase.price, prices).text;
+  if (purchase.on) out += ", the price since " + date_text(LocalTime(*purchase.on));
+  return out + ".";
+}
+
+Table supplier_table(const SupplierOrder& order, std::size_t number,
+                     const std::set<std::string>& in_parts, const PriceList& prices) {
   const bool one_day = std::all_of(
       order.lines.begin(), order.lines.end(),
       [&](const OrderLine& line) { return line.deliver_by == order.lines.front().deliver_by; });
@@ -126,6 +151,7 @@ Table supplier_table(const SupplierOrder& order, std::size_t number, const Price
                           card::money(order.below_minimum, prices).text + ".");
   }
   for (const OrderLine& line : order.lines) {
+    if (in_parts.count(line.ingredient) > 0) table.notes.push_back(part_text(line, prices));
     if (const auto& foreign = line.purchase.written_in) {
       const Rational pack = card::plain(line.purchase.price) / foreign->rate;
       table.notes.push_back(line.ingredient + ": " + money_text(pack, foreign->currency) + " " +
@@ -162,8 +188,9 @@ std::vector<std::string> have_ready(const Order& order) {
 
 void add_order(const Order& order, const PriceList& prices, Sheet& sheet) {
   std::size_t number = 0;
+  const std::set<std::string> in_parts = bought_in_parts(order);
   for (const SupplierOrder& supplier : order.suppliers) {
-    sheet.add(supplier_table(supplier, ++number, prices));
+    sheet.add(supplier_table(supplier, ++number, in_parts, prices));
   }
   const auto with_currency = [&](const Money& amount) {
     return money_cell(card::plain(amount), prices.currency);

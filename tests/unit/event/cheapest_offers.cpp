@@ -17,9 +17,10 @@ struct Bought {
 };
 
 Bought cheapest(const TestKitchen& kitchen, const std::string& ingredient) {
-  const PriceList list = with_cheapest_offers({supper()}, kitchen.book, kitchen.prices);
-  return {order_of_day({supper()}, kitchen.book, list).total,
-          list.find(ingredient)->purchases.front().supplier};
+  const auto occasions =
+      with_cheapest_offers(std::vector<Occasion>{{supper(), kitchen.book, kitchen.prices}});
+  return {order_of_day(occasions).total,
+          occasions.front().prices.find(ingredient)->purchases.front().supplier};
 }
 
 Money as_written(const TestKitchen& kitchen) {
