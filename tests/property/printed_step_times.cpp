@@ -27,12 +27,14 @@ long seconds_of(const std::string& text) {
 }
 
 std::string printed_time(const Duration& least, const Duration& most) {
-  Book book;
-  book.add(ingredient("rice"));
+  static const Book book = [] {
+    Book out;
+    out.add(ingredient("rice"));
+    return out;
+  }();
   Recipe recipe = recipe_for("rice", 4, {line("rice", amount("1 lb"))});
   recipe.name = "boiled rice";
   recipe.steps = {MethodStep{"Wait.", {}, TimeSpan{least, most}, false, {}}};
-  book.add(recipe);
   const Sheet sheet =
       recipe_card(scale(recipe, plan_for_factor(recipe, 1, book.recipes), book.recipes), book);
   for (const Block& block : sheet.blocks) {
