@@ -57,9 +57,7 @@ bool reaches(const std::chrono::local_days& day) {
   });
 }
 
-}  // namespace
-
-ZoneRules read_time_zone(std::string_view name, const std::chrono::local_days& day) {
+ZoneRules rules_from_database(std::string_view name, const std::chrono::local_days& day) {
   const date::time_zone& zone = zone_called(name);
   // A day more, since an event may go on into the next.
   if (!reaches(day + std::chrono::days(1))) {
@@ -73,6 +71,19 @@ ZoneRules read_time_zone(std::string_view name, const std::chrono::local_days& d
     later.push_back(offset_from(info));
   }
   return {zone.name(), first, std::move(later)};
+}
+
+}  // namespace
+
+ZoneRules read_time_zone(std::string_view name, const std::chrono::local_days& day) {
+  try {
+    return rules_from_database(name, day);
+  } catch (const Failure&) {
+    throw;
+  } catch (const std::exception& error) {
+    // A zone is read from the disk when it is first asked for.
+    throw Failure(problems::zone_database_missing(error.what()));
+  }
 }
 
 }  // namespace platewright

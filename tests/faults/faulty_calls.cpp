@@ -48,6 +48,11 @@ bool fails() {
   return is_the_one() && !is_short();
 }
 
+/// Of a call that Linux never interrupts.
+bool fails_uninterrupted() {
+  return is_the_one() && !is_short() && setting("FAULT_KIND") != "EINTR";
+}
+
 template <class Function>
 Function* next(const char* name) {
   return reinterpret_cast<Function*>(dlsym(RTLD_NEXT, name));
@@ -100,6 +105,19 @@ int close(int file) {
   const bool fault = fails();
   const int result = next<int(int)>("close")(file);
   return fault ? failed() : result;
+}
+
+int stat(const char* name, struct stat* found) noexcept {
+  return fails_uninterrupted() ? failed()
+                               : next<int(const char*, struct stat*)>("stat")(name, found);
+}
+
+int fstat(int file, struct stat* found) noexcept {
+  return fails_uninterrupted() ? failed() : next<int(int, struct stat*)>("fstat")(file, found);
+}
+
+int access(const char* name, int mode) noexcept {
+  return fails_uninterrupted() ? failed() : next<int(const char*, int)>("access")(name, mode);
 }
 
 int fsync(int file) {
