@@ -27,6 +27,7 @@
 #include "platewright/event/standing_food.hpp"
 #include "platewright/event/step_warnings.hpp"
 #include "platewright/event/timeline.hpp"
+#include "platewright/event/trial_bound.hpp"
 #include "platewright/event/walk_back.hpp"
 #include "platewright/event/zone_rules.hpp"
 #include "platewright/event/zoned_time.hpp"

@@ -6,6 +6,7 @@
 #include "platewright/recipe/filling.hpp"
 #include "platewright/recipe/ingredient.hpp"
 #include "platewright/recipe/ingredient_rows.hpp"
+#include "platewright/recipe/nesting.hpp"
 #include "platewright/recipe/part_amounts.hpp"
 #include "platewright/recipe/piece_line.hpp"
 #include "platewright/recipe/piece_volume.hpp"

@@ -2,7 +2,9 @@
 
 #include "platewright/book/check_book.hpp"
 
-#include <algorithm>
+#include <set>
+#include <string>
+#include <vector>
 
 #include "book/contradictions.hpp"
 #include "platewright/costing/bought_line.hpp"
@@ -13,6 +15,7 @@
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/problem/scripts.hpp"
+#include "platewright/recipe/nesting.hpp"
 #include "platewright/recipe/portions_by_yield.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 #include "platewright/yield/bought.hpp"
@@ -25,7 +28,10 @@ class BookCheck {
   explicit BookCheck(const Book& book) : book_(book) {}
 
   ProblemList run() {
+    // Whatever walks down a book may call itself for each level.
+    const bool walkable = check_depth();
     for (const auto& [name, recipe] : book_.recipes.recipes) check_recipe(name, recipe);
+    if (!walkable) return std::move(problems_);
     if (const auto cycle = find_cycle(book_.recipes)) {
       problems_.add(at(problems::recipe_cycle(*cycle), book_.recipes.recipe(cycle->front()).place));
     }
@@ -38,6 +44,7 @@ class BookCheck {
       check_letters(name, ingredient.place);
     }
     for (const auto& [name, recipe] : book_.recipes.recipes) check_letters(name, recipe.place);
+    check_letters_of_others();
     for (const auto& [name, recipe] : book_.recipes.recipes) {
       check_contradictions(recipe, book_, problems_);
     }
@@ -47,6 +54,18 @@ class BookCheck {
   }
 
  private:
+  bool check_depth() {
+    try {
+      check_nesting(book_.recipes);
+    } catch (const Failure& failure) {
+      // A circle is said further on.
+      if (failure.problem().id == problems::recipe_cycle({}).id) return true;
+      problems_.add(failure.problem());
+      return false;
+    }
+    return true;
+  }
+
   /// A letter of another script that looks like the right one makes another name, with prices and
   /// allergens of its own.
   void check_letters(const std::string& name, const Place& place) {
@@ -57,6 +76,21 @@ class BookCheck {
                                                  std::string(name_of(mixed->first)) + " and of " +
                                                      std::string(name_of(mixed->second))),
                       place)));
+  }
+
+  /// A supplier spelt in two ways gets two orders, and kinds of guests are met by their names.
+  void check_letters_of_others() {
+    std::set<std::string> suppliers;
+    for (const auto& [name, entry] : book_.prices.entries) {
+      const Ingredient* ingredient = book_.recipes.find_ingredient(name);
+      for (const Purchase& purchase : entry.purchases) {
+        if (!suppliers.insert(purchase.supplier).second) continue;
+        check_letters(purchase.supplier, ingredient == nullptr ? Place() : ingredient->place);
+      }
+    }
+    for (const Event& event : book_.events) {
+      for (const GuestKind& kind : event.guests) check_letters(kind.name, event.place);
+    }
   }
 
   void check_recipe(const std::string& name, const Recipe& recipe) {
@@ -82,7 +116,19 @@ class BookCheck {
     }
   }
 
+  /// With so many errors in front of it the next is only counted: to look for the name nearest to
+  /// each of a hundred thousand slips takes hours.
+  bool leave_out_unknown(const std::string& name) {
+    if (!problems_.is_full() || book_.recipes.find_recipe(name) != nullptr ||
+        book_.recipes.find_ingredient(name) != nullptr) {
+      return false;
+    }
+    problems_.leave_out();
+    return true;
+  }
+
   void check_line(const Recipe& recipe, const RecipeLine& line) {
+    if (leave_out_unknown(line.name)) return;
     problems_.attempt(line.place,
                       [&] { check_scaling_rule(line, recipe, recipe.vessel.has_value()); });
     LineAmount amount;
@@ -98,6 +144,7 @@ class BookCheck {
 
   void check_menu(const Event& event) {
     for (const MenuLine& line : event.menu) {
+      if (leave_out_unknown(line.recipe)) continue;
       problems_.attempt(line.place, [&] {
         const Recipe& recipe = book_.recipes.recipe(line.recipe);
         if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
@@ -198,18 +245,22 @@ class BookCheck {
   void check_steps(const Recipe& recipe) {
     std::vector<std::string> names;
     for (const RecipeLine& line : recipe.lines) names.push_back(line.name);
-    std::vector<std::string> used;
+    const std::set<std::string> known(names.begin(), names.end());
+    std::set<std::string> used;
     for (const MethodStep& step : recipe.steps) {
       for (const std::string& name : step.uses) {
-        used.push_back(name);
-        if (std::find(names.begin(), names.end(), name) == names.end()) {
+        used.insert(name);
+        if (known.count(name) != 0) continue;
+        if (problems_.is_full()) {
+          problems_.leave_out();
+        } else {
           problems_.add(at(problems::step_uses_unknown(name, names), step.place));
         }
       }
     }
     if (used.empty()) return;
     for (const RecipeLine& line : recipe.lines) {
-      if (std::find(used.begin(), used.end(), line.name) == used.end()) {
+      if (used.count(line.name) == 0) {
         problems_.add(as_warning(at(problems::line_not_used(line.name), line.place)));
       }
     }

@@ -11,6 +11,7 @@
 #include "platewright/book/check_book.hpp"
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/files.hpp"
 #include "yaml/read_yaml.hpp"
 
 namespace platewright {
@@ -67,7 +68,7 @@ class Loader {
   /// `named_at` is the place in the file that names this one; null for one of the command line.
   void load_one(const std::string& file, const Place* named_at) {
     const std::string plain = std::filesystem::path(file).lexically_normal().string();
-    if (!seen_.insert(plain).second) return;
+    if (too_large_ || !seen_.insert(plain).second) return;
     if (!load_unseen(plain, named_at)) left_any_out_ = true;
   }
 
@@ -81,6 +82,8 @@ class Loader {
       problems_.add(std::move(problem));
     }
     if (!text) return false;
+    bytes_ += text->size();
+    if (is_too_large(named_at, plain)) return false;
     if (!may_be_ours(*text, plain, problems_)) return false;
     auto root = yaml::read_yaml(*text, plain, problems_);
     if (!root) return false;
@@ -89,6 +92,8 @@ class Loader {
                        yaml::place_of(*root, plain)));
       return false;
     }
+    values_ += values_in(*root);
+    if (is_too_large(named_at, plain)) return false;
     see_price_list(*root, plain);
     const auto kind = kind_among(book_kinds, *root);
     if (!kind) {
@@ -99,6 +104,30 @@ class Loader {
     const bool whole = !is_broken_larder(loaded);
     files_.push_back(std::move(loaded));
     return whole;
+  }
+
+  static std::size_t values_in(const yaml::Node& node) {
+    std::size_t out = 1;
+    for (const yaml::Node& item : node.items) out += values_in(item);
+    for (const auto& [key, value] : node.entries) out += 1 + values_in(value);
+    return out;
+  }
+
+  /// Every file is within its own bounds, but there may be any number of them.
+  bool is_too_large(const Place* named_at, const std::string& file) {
+    constexpr std::size_t most_bytes = 16U << 20U;
+    constexpr std::size_t most_values = 1'000'000;
+    constexpr std::size_t most_files = 20'000;
+    const auto check = [&](std::size_t found, std::size_t most, std::string_view what) {
+      if (found <= most || too_large_) return;
+      too_large_ = true;
+      problems_.add(at(problems::book_too_large(most, what),
+                       named_at == nullptr ? Place{file, 1, 1, {}} : *named_at));
+    };
+    check(bytes_, most_bytes, "bytes");
+    check(values_, most_values, "values");
+    check(seen_.size(), most_files, "files");
+    return too_large_;
   }
 
   /// A larder without its ingredients: they are not a map, which its reader reports.
@@ -119,6 +148,9 @@ class Loader {
   ProblemList& problems_;
   std::set<std::string> seen_;
   bool left_any_out_ = false;
+  std::size_t bytes_ = 0;
+  std::size_t values_ = 0;
+  bool too_large_ = false;
   std::deque<BookFile> files_;
 };
 
@@ -129,30 +161,51 @@ class Measures {
   Measures(const std::deque<BookFile>& files, ProblemList& problems) {
     for (const BookFile& file : files) {
       yaml::Fields top(file.root, {file.file, problems}, {});
-      declared_[file.file] = top.read<MeasuringSystem>(
+      const auto own = top.read<MeasuringSystem>(
           "measures", [](const std::string& text) { return read_system(text); });
       with_[file.file] = file.with;
+      if (own) known_[file.file] = *own;
     }
+    spread();
   }
 
   MeasuringSystem of(const std::string& file) const {
-    std::set<std::string> seen{file};
-    std::deque<std::string> open{file};
-    while (!open.empty()) {
-      const std::string next = std::move(open.front());
-      open.pop_front();
-      const auto own = declared_.find(next);
-      if (own == declared_.end()) continue;  // it could not be read
-      if (own->second) return *own->second;
-      for (const std::string& name : with_.at(next)) {
-        if (seen.insert(name).second) open.push_back(name);
-      }
-    }
-    return MeasuringSystem::us;
+    const auto known = known_.find(file);
+    return known == known_.end() ? MeasuringSystem::us : known->second;
   }
 
  private:
-  std::map<std::string, std::optional<MeasuringSystem>> declared_;
+  /// From the files that say it to those that name them, one step further each time, so that the
+  /// nearest comes first; of equally near ones the one that is named first counts.
+  void spread() {
+    std::map<std::string, std::vector<std::string>> named_by;
+    for (const auto& [file, names] : with_) {
+      for (const std::string& name : names) named_by[name].push_back(file);
+    }
+    std::vector<std::string> reached;
+    for (const auto& [file, system] : known_) reached.push_back(file);
+    while (!reached.empty()) {
+      std::map<std::string, MeasuringSystem> next;
+      for (const std::string& file : reached) {
+        for (const std::string& user : named_by[file]) {
+          if (known_.count(user) == 0) next.emplace(user, first_known_below(user));
+        }
+      }
+      reached.clear();
+      for (const auto& [file, system] : next) reached.push_back(file);
+      known_.insert(next.begin(), next.end());
+    }
+  }
+
+  MeasuringSystem first_known_below(const std::string& user) const {
+    const std::vector<std::string>& names = with_.at(user);
+    const auto known = std::find_if(names.begin(), names.end(), [&](const std::string& name) {
+      return known_.count(name) != 0;
+    });
+    return known_.at(*known);
+  }
+
+  std::map<std::string, MeasuringSystem> known_;
   std::map<std::string, std::vector<std::string>> with_;
 };
 
@@ -188,6 +241,9 @@ Book book_of_files(std::deque<BookFile> files, bool whole, ProblemList& problems
   read_all(FileKind::recipe, read_recipe);
   read_all(FileKind::event, read_event);
   book.prices = with_newest_first(std::move(book.prices));
+  // The book holds all of them now, and what follows needs the room.
+  files.clear();
+  tables.clear();
   // Where a file is missing, so is what it names: no more is said of that until it can be read.
   if (whole) problems.add_all(check(book));
   return book;

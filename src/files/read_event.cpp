@@ -1,6 +1,8 @@
 // An event's file.
 
-#include <algorithm>
+#include <map>
+#include <string>
+#include <vector>
 
 #include "files/reading.hpp"
 #include "platewright/event/read_zoned_time.hpp"
@@ -10,13 +12,6 @@
 
 namespace platewright::reading {
 namespace {
-
-GuestKind* find_kind(Event& event, const std::string& name) {
-  for (GuestKind& kind : event.guests) {
-    if (kind.name == name) return &kind;
-  }
-  return nullptr;
-}
 
 void read_guests(yaml::Fields& top, const Reading& reading, Event& event) {
   if (top.need("guests", "guests: {adults: 70, children: 10}") == nullptr) return;
@@ -31,6 +26,13 @@ void read_guests(yaml::Fields& top, const Reading& reading, Event& event) {
       event.guests.back().count = count;
     });
   }
+}
+
+GuestKind* find_kind(Event& event, const std::string& name) {
+  for (GuestKind& kind : event.guests) {
+    if (kind.name == name) return &kind;
+  }
+  return nullptr;
 }
 
 /// The kind of guest that a key names. Throws Failure, at the key, for one that is not there.
@@ -65,14 +67,22 @@ void read_diets(yaml::Fields& top, const Reading& reading, Event& event) {
 /// `portion shares` and `price shares`: a share for a kind of guest that is there.
 void read_shares(yaml::Fields& top, const Reading& reading, Event& event, std::string_view key,
                  Rational GuestKind::*member) {
+  std::map<std::string, GuestKind*> kinds;
+  for (GuestKind& kind : event.guests) kinds.emplace(kind.name, &kind);
   for (const TextPair& pair : text_pairs(top, key)) {
+    const auto found = kinds.find(pair.key);
+    GuestKind* kind = found == kinds.end() ? nullptr : found->second;
+    if (kind == nullptr && reading.problems.is_full()) {
+      reading.problems.leave_out();
+      continue;
+    }
     reading.problems.attempt(pair.value_place, [&] {
-      GuestKind& kind = kind_called(event, pair.key, pair.key_place);
+      if (kind == nullptr) kind = &kind_called(event, pair.key, pair.key_place);
       const Rational share = read_share(pair.value);
       if (share > 10) {
         throw Failure(problems::share_out_of_range("a share", pair.value, "at most 1000 %"));
       }
-      kind.*member = share;
+      kind->*member = share;
     });
   }
 }

@@ -112,6 +112,17 @@ class ListTaker {
     return reading_.book.recipes.find_ingredient(item) != nullptr ? item : std::string();
   }
 
+  /// Throws Failure for none of the book. With so much said already no nearest names are looked
+  /// for.
+  const Ingredient& ingredient_of(const std::string& name) const {
+    constexpr std::size_t enough = 100;
+    const RecipeBook& recipes = reading_.book.recipes;
+    if (recipes.find_ingredient(name) == nullptr && reading_.problems.all().size() >= enough) {
+      throw Failure(problems::name_unknown("ingredient", name, {}, "add it to the larder"));
+    }
+    return recipes.ingredient(name);
+  }
+
   /// A row by itself, so that what is wrong with it stops no other.
   void try_row(const csv::Record& record, TakenPrices& out) {
     ProblemList own;
@@ -143,7 +154,7 @@ class ListTaker {
       return;
     }
     problems.attempt(place_of(item, "item"), [&] {
-      const Ingredient& ingredient = reading_.book.recipes.ingredient(name);
+      const Ingredient& ingredient = ingredient_of(name);
       const yaml::Node offer = offer_of(record);
       const Purchase purchase = checked_offer(offer, ingredient, problems);
       if (!taken_.insert({name, purchase.pack_text}).second) {

@@ -172,19 +172,25 @@ TEST_CASE("at the break-even number what the guests pay covers the cost, and one
     occasion.event.guests[0].count = *rc::gen::inRange<std::int64_t>(2, 60);
     occasion.event.terms = random_terms();
     const Money price = quote_of(occasion).price;
-    const std::optional<Integer> fewest = break_even(occasion);
+    const std::optional<BreakEven> even = break_even(occasion);
     occasion.event.terms.agreed_price = price;
     const auto margin_at = [&](const Rational& guests) {
       Occasion other = occasion;
       change_guests(other.event, guests);
       return quote_of(other).margin;
     };
-    if (!fewest) {
+    if (!even) {
       RC_ASSERT(quote_of(occasion).margin < Money{});
       return;
     }
-    RC_ASSERT(margin_at(Rational(*fewest)) >= Money{});
-    if (*fewest > 1) RC_ASSERT(margin_at(Rational(*fewest) - 1) < Money{});
+    RC_ASSERT(even->is_fewest);
+    const Rational fewest(even->guests);
+    RC_ASSERT(margin_at(fewest) >= Money{});
+    if (fewest > 1) RC_ASSERT(margin_at(fewest - 1) < Money{});
+    // As walking guest by guest would find it.
+    for (Rational guests = fewest; guests <= guest_count(occasion.event); guests += 1) {
+      RC_ASSERT(margin_at(guests) >= Money{});
+    }
   }));
 }
 

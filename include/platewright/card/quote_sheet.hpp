@@ -7,6 +7,7 @@
 
 #include "platewright/card/sheet.hpp"
 #include "platewright/costing/quote.hpp"
+#include "platewright/event/break_even.hpp"
 #include "platewright/event/dish_notices.hpp"
 #include "platewright/event/event.hpp"
 #include "platewright/event/event_cost.hpp"
@@ -15,7 +16,8 @@ namespace platewright {
 
 /// The caterer's sheet. The printed costs sum to the printed cost of the event. `break_even` is the
 /// number of guests that `platewright::break_even` gives.
-Sheet quote_sheet(const Event& event, const Quote& quote, const std::optional<Integer>& break_even);
+Sheet quote_sheet(const Event& event, const Quote& quote,
+                  const std::optional<BreakEven>& break_even);
 
 /// The client's sheet: menu, allergens, undercooked food, prices, charges, conditions and lines to
 /// sign on. No cost and no margin stands on it. `notices` are those of the event's dishes.

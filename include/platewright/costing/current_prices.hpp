@@ -1,9 +1,12 @@
 #pragma once
 // Which of many offers counts by day, and with a unit price rounded or not.
 
-#include <algorithm>
 #include <chrono>
+#include <cstddef>
+#include <map>
 #include <optional>
+#include <string>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -16,22 +19,52 @@ namespace platewright {
 
 namespace detail {
 
+/// Offers that may be the same have the same key.
+using OfferKey = std::tuple<std::string, bool, Rational>;
+
+inline OfferKey offer_key(const Purchase& purchase) {
+  return {purchase.supplier, purchase.by_the_piece, purchase.content.canonical()};
+}
+
 /// Whether `other` counts instead of `known`, which stands before it.
 inline bool is_newer(const Purchase& other, const Purchase& known) {
   return other.on && (!known.on || *other.on > *known.on);
 }
 
+/// Where the offers of a list stand in it.
+class OfferIndex {
+ public:
+  /// The place of the same offer; nothing where the list has none.
+  std::optional<std::size_t> find(const std::vector<Purchase>& list,
+                                  const Purchase& purchase) const {
+    const auto places = places_.find(offer_key(purchase));
+    if (places == places_.end()) return std::nullopt;
+    for (const std::size_t i : places->second) {
+      if (same_offer(list[i], purchase)) return i;
+    }
+    return std::nullopt;
+  }
+  void add(const Purchase& purchase, std::size_t place) {
+    places_[offer_key(purchase)].push_back(place);
+  }
+
+ private:
+  std::map<OfferKey, std::vector<std::size_t>> places_;
+};
+
+/// Of every offer the newest price; `index` then knows where each stands.
 inline std::vector<Purchase> newest_offers(const std::vector<Purchase>& history,
-                                           const std::optional<std::chrono::local_days>& day) {
+                                           const std::optional<std::chrono::local_days>& day,
+                                           OfferIndex& index) {
   std::vector<Purchase> out;
   for (const Purchase& purchase : history) {
     if (day && purchase.on && *purchase.on > *day) continue;
-    const auto known = std::find_if(
-        out.begin(), out.end(), [&](const Purchase& offer) { return same_offer(offer, purchase); });
-    if (known == out.end()) {
+    const auto known = index.find(out, purchase);
+    if (!known) {
+      index.add(purchase, out.size());
       out.push_back(purchase);
-    } else if (is_newer(purchase, *known)) {
-      *known = purchase;
+    } else if (is_newer(purchase, out[*known])) {
+      out[*known] = purchase;
     }
   }
   return out;
@@ -54,7 +87,8 @@ inline std::optional<std::chrono::local_days> first_day(const std::vector<Purcha
 inline PriceList current_prices(PriceList history,
                                 const std::optional<std::chrono::local_days>& day) {
   for (auto& [name, entry] : history.entries) {
-    std::vector<Purchase> counting = detail::newest_offers(entry.purchases, day);
+    detail::OfferIndex index;
+    std::vector<Purchase> counting = detail::newest_offers(entry.purchases, day, index);
     if (counting.empty()) entry.first_price = detail::first_day(entry.purchases);
     entry.purchases = std::move(counting);
   }
@@ -64,12 +98,11 @@ inline PriceList current_prices(PriceList history,
 /// The whole history with the newest price of every offer in front, for whoever asks about no day.
 inline PriceList with_newest_first(PriceList history) {
   for (auto& [name, entry] : history.entries) {
-    std::vector<Purchase> ordered = detail::newest_offers(entry.purchases, std::nullopt);
+    detail::OfferIndex index;
+    std::vector<Purchase> ordered = detail::newest_offers(entry.purchases, std::nullopt, index);
     for (const Purchase& purchase : entry.purchases) {
-      const bool there = std::any_of(ordered.begin(), ordered.end(), [&](const Purchase& newest) {
-        return same_offer(newest, purchase) && newest.on == purchase.on;
-      });
-      if (!there) ordered.push_back(purchase);
+      const auto newest = index.find(ordered, purchase);
+      if (!newest || ordered[*newest].on != purchase.on) ordered.push_back(purchase);
     }
     entry.purchases = std::move(ordered);
   }

@@ -94,6 +94,8 @@ class PlateCosting {
     const Recipe& recipe = book_.recipe(name);
     under_way_.push_back(name);
     PlateCost whole = cost(scale(recipe, plan_for_factor(recipe, 1, book_), book_));
+    lines_kept_ += whole.lines.size();
+    if (lines_kept_ > most_lines_kept) throw Failure(problems::plan_too_large(most_lines_kept));
     under_way_.pop_back();
     return batches_.emplace(name, std::move(whole)).first->second;
   }
@@ -167,7 +169,11 @@ class PlateCosting {
 
   const RecipeBook& book_;
   const PriceList& prices_;
+  /// As many as one plan makes.
+  static constexpr std::size_t most_lines_kept = 50'000;
+
   std::map<std::string, PlateCost> batches_;
+  std::size_t lines_kept_ = 0;
   std::vector<std::string> under_way_;
 };
 

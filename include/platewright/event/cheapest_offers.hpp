@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "platewright/event/order_of_day.hpp"
+#include "platewright/event/trial_bound.hpp"
 
 namespace platewright {
 
@@ -87,18 +88,35 @@ void cheapest_by(const std::vector<Need>& needs, const std::vector<PriceList*>& 
   }
 }
 
+/// How many orders are made to find the cheapest offers.
+inline std::size_t trials_of(const std::vector<Need>& needs, const PriceList& prices) {
+  std::size_t out = 0;
+  for (const Need& need : needs) {
+    const PriceEntry* entry = prices.find(need.ingredient);
+    if (entry != nullptr && entry->purchases.size() > 1) out += entry->purchases.size() - 1;
+  }
+  return out;
+}
+
 }  // namespace detail
 
 /// The occasions with the offer in front with which the order for all of them comes to least, each
 /// by the prices of its own day: a small pack may win over a large one that is cheaper by the
 /// pound. The order never costs more than by the lists as they are. Deposits, which come back, do
 /// not count, nor does what is left over. Throws Failure as `order_of_day` does for the lists as
-/// they are.
+/// they are, and for more than `most_trials`.
 inline std::vector<Occasion> with_cheapest_offers(std::vector<Occasion> occasions) {
+  const std::vector<Need> needs = needs_of_all(occasions);
   std::vector<PriceList*> lists;
-  for (Occasion& occasion : occasions) lists.push_back(&occasion.prices);
-  detail::cheapest_by(needs_of_all(occasions), lists,
-                      [&] { return order_of_day(occasions).total; });
+  std::size_t size = 0;
+  std::size_t trials = 0;
+  for (Occasion& occasion : occasions) {
+    lists.push_back(&occasion.prices);
+    size += size_of_plan(occasion);
+    trials += detail::trials_of(needs, occasion.prices) * (occasions.size() > 1 ? 2 : 1);
+  }
+  check_trials("the cheapest offers", trials, size);
+  detail::cheapest_by(needs, lists, [&] { return order_of_day(occasions).total; });
   return occasions;
 }
 
@@ -108,7 +126,10 @@ inline PriceList with_cheapest_offers(const ScaledRecipe& scaled, const RecipeBo
   const auto needed = [&] {
     return needs_of(plan_with_sub_recipes(scaled, book, prices), book, prices);
   };
-  detail::cheapest_by(needed(), {&prices},
+  const std::vector<Need> needs = needed();
+  check_trials("the cheapest offers", detail::trials_of(needs, prices),
+               size_of_plan(Event(), plan_with_sub_recipes(scaled, book, prices)));
+  detail::cheapest_by(needs, {&prices},
                       [&] { return make_order(needed(), prices.minimum_orders).total; });
   return prices;
 }

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "platewright/event/changes.hpp"
+#include "platewright/event/trial_bound.hpp"
 
 namespace platewright {
 
@@ -15,14 +16,17 @@ struct GuestTableRow {
 
 /// One row for each number, in the order given; everything is planned anew, since whole pieces and
 /// workers do not follow the guests in proportion. Throws Failure as `change_guests` and
-/// `quote_of`.
+/// `quote_of`, and for more rows than `most_trials`.
 inline std::vector<GuestTableRow> guest_table(const Occasion& occasion,
                                               const std::vector<Rational>& counts) {
+  check_trials("a table of guests", counts.size(), size_of_plan(occasion));
   std::vector<GuestTableRow> out;
   for (const Rational& count : counts) {
-    Occasion other = occasion;
-    change_guests(other.event, count);
-    out.push_back({count, quote_of(other)});
+    Event event = occasion.event;
+    change_guests(event, count);
+    const Production production = plan_production(event, occasion.book, occasion.prices);
+    const EventCost cost = event_cost(production, occasion.book, occasion.prices);
+    out.push_back({count, quote_for(event, cost, occasion.prices)});
   }
   return out;
 }

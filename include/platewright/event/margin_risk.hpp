@@ -40,6 +40,9 @@ struct MarginRisk {
 
 namespace detail {
 
+/// Numbers drawn for one answer: some seconds.
+inline constexpr std::size_t most_drawn = 50'000'000;
+
 /// Normal values around 0 with deviation 1.
 class NormalDraws {
  public:
@@ -94,6 +97,10 @@ inline MarginRisk margin_risk(const Quote& quote, const std::vector<UncertainCos
   if (question.floor >= 1) {
     throw Failure(problems::share_out_of_range("a floor of the margin", as_exact(question.floor),
                                                "a share below 100 %"));
+  }
+  if (costs.size() * static_cast<std::size_t>(question.draws) > detail::most_drawn) {
+    throw Failure(
+        problems::too_many_draws(std::to_string(question.draws), std::to_string(costs.size())));
   }
   struct DrawnCost {
     double cost;

@@ -3,11 +3,12 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
 
-#include "platewright/event/occasion.hpp"
+#include "platewright/event/trial_bound.hpp"
 
 namespace platewright {
 
@@ -39,15 +40,14 @@ inline void change_yield(Occasion& occasion, const std::string& name, const Rati
 /// The ingredients that are paid for in this production.
 inline std::vector<std::string> paid_ingredients(const Occasion& occasion) {
   std::vector<std::string> out;
+  std::set<std::string> met;
   const Production production = plan_production(occasion.event, occasion.book, occasion.prices);
   const auto add_from = [&](const ScaledRecipe& scaled) {
     for (const ScaledLine& line : scaled.lines) {
       const PriceEntry* entry =
           line.recipe != nullptr ? nullptr : occasion.prices.find(line.line->name);
       if (entry == nullptr || entry->free || entry->purchases.empty()) continue;
-      if (std::find(out.begin(), out.end(), line.line->name) == out.end()) {
-        out.push_back(line.line->name);
-      }
+      if (met.insert(line.line->name).second) out.push_back(line.line->name);
     }
   };
   for (const DishPlan& dish : production.dishes) add_from(dish.scaled);
@@ -61,7 +61,7 @@ inline std::vector<std::string> paid_ingredients(const Occasion& occasion) {
 /// of each one that loses anything lowered by `change`, one at a time, everything planned anew. By
 /// the size of the move, a price before a yield where they are equal. The move is that of the exact
 /// price, before its rounding to a step. `change` is a share above 0 and below 1. Throws Failure
-/// for another one, and as `quote_of` does.
+/// for another one, for more than `most_trials`, and as `quote_of` does.
 inline std::vector<PriceMover> price_movers(const Occasion& occasion, const Rational& change,
                                             std::size_t most = 5) {
   if (change <= 0 || change >= 1) {
@@ -69,17 +69,23 @@ inline std::vector<PriceMover> price_movers(const Occasion& occasion, const Rati
                                                "a share above 0 and below 100 %"));
   }
   const Money before = quote_of(occasion).exact_price;
+  const std::vector<std::string> names = detail::paid_ingredients(occasion);
+  check_trials("the movers", 2 * names.size(), size_of_plan(occasion));
+  Occasion changed = occasion;
   std::vector<PriceMover> out;
-  for (const std::string& name : detail::paid_ingredients(occasion)) {
-    Occasion dearer = occasion;
-    for (Purchase& purchase : dearer.prices.entries.at(name).purchases) {
-      purchase.price = purchase.price * Rational(1 + change);
-    }
-    out.push_back({Moves::price, name, quote_of(dearer).exact_price - before});
-    if (occasion.book.ingredient(name).ladder.loses_nothing()) continue;
-    Occasion poorer = occasion;
-    detail::change_yield(poorer, name, 1 - change);
-    out.push_back({Moves::yield, name, quote_of(poorer).exact_price - before});
+  for (const std::string& name : names) {
+    std::vector<Purchase>& purchases = changed.prices.entries.at(name).purchases;
+    const std::vector<Purchase> as_written = purchases;
+    for (Purchase& purchase : purchases) purchase.price = purchase.price * Rational(1 + change);
+    out.push_back({Moves::price, name, quote_of(changed).exact_price - before});
+    purchases = as_written;
+    const Ingredient ingredient = changed.book.ingredient(name);
+    if (ingredient.ladder.loses_nothing()) continue;
+    detail::change_yield(changed, name, 1 - change);
+    out.push_back({Moves::yield, name, quote_of(changed).exact_price - before});
+    // What is exact can be turned back.
+    detail::change_yield(changed, name, 1 / Rational(1 - change));
+    changed.book.ingredients.at(name) = ingredient;
   }
   const auto size = [](const Money& moved) { return moved < Money{} ? -moved : moved; };
   std::stable_sort(out.begin(), out.end(), [&](const PriceMover& left, const PriceMover& right) {

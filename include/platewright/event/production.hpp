@@ -1,6 +1,7 @@
 #pragma once
 // What the kitchen makes for an occasion: every dish scaled, every sub-recipe made once for all.
 
+#include <algorithm>
 #include <map>
 #include <optional>
 #include <set>
@@ -10,6 +11,7 @@
 
 #include "platewright/costing/plate_cost.hpp"
 #include "platewright/event/event.hpp"
+#include "platewright/recipe/nesting.hpp"
 
 namespace platewright {
 
@@ -60,6 +62,19 @@ inline void append_makers_first(const RecipeBook& book, const std::string& name,
   order.push_back(name);
 }
 
+/// What is made is kept line by line; so many lines are thousands of recipes.
+class PlanSize {
+ public:
+  void add(const ScaledRecipe& scaled) {
+    constexpr std::size_t most_lines = 50'000;
+    lines_ += scaled.lines.size() + 1;
+    if (lines_ > most_lines) throw Failure(problems::plan_too_large(most_lines));
+  }
+
+ private:
+  std::size_t lines_ = 0;
+};
+
 /// Adds up what recipes take of each other.
 class SubRecipeNeeds {
  public:
@@ -100,7 +115,8 @@ class SubRecipeNeeds {
 
 /// Makes what the dishes take, and what that takes in turn.
 inline void add_sub_recipes(const std::vector<std::string>& makers_first, SubRecipeNeeds& needs,
-                            const RecipeBook& book, const PriceList& prices, Production& out) {
+                            const RecipeBook& book, const PriceList& prices, PlanSize& size,
+                            Production& out) {
   // From the users down, so that a need is complete before the recipe's own lines are added.
   for (auto name = makers_first.rbegin(); name != makers_first.rend(); ++name) {
     const SubRecipeNeed* need = needs.find(*name);
@@ -109,9 +125,11 @@ inline void add_sub_recipes(const std::vector<std::string>& makers_first, SubRec
     const auto weight = supplied_piece_weight(recipe, book, prices);
     SubRecipePlan plan{scale(recipe, plan_for_factor(recipe, need->batches, book, weight), book),
                        need->needed, need->batches, need->used_by};
+    size.add(plan.scaled);
     needs.add_lines_of(plan.scaled);
-    out.sub_recipes.insert(out.sub_recipes.begin(), std::move(plan));
+    out.sub_recipes.push_back(std::move(plan));
   }
+  std::reverse(out.sub_recipes.begin(), out.sub_recipes.end());
 }
 
 }  // namespace detail
@@ -120,12 +138,15 @@ inline void add_sub_recipes(const std::vector<std::string>& makers_first, SubRec
 /// else with those it was tested on. A dish that other recipes use as well stands in both lists.
 /// Throws Failure, at its place in the book, for a dish that is no recipe or counts no portions,
 /// for no portions wanted, for a sub-recipe that does not make what is taken of it, and for recipes
-/// that use each other in a circle.
+/// below the menu that use each other in a circle or stand too deep, and for more than 50000 lines.
 inline Production plan_production(const Event& event, const RecipeBook& book,
                                   const PriceList& prices) {
-  if (const auto circle = find_cycle(book)) throw Failure(problems::recipe_cycle(*circle));
+  std::vector<std::string> dishes;
+  for (const MenuLine& line : event.menu) dishes.push_back(line.recipe);
+  check_nesting(book, dishes);
   Production out;
   detail::SubRecipeNeeds needs;
+  detail::PlanSize size;
   std::set<std::string> seen;
   std::vector<std::string> makers_first;
   for (const MenuLine& line : event.menu) {
@@ -138,10 +159,11 @@ inline Production plan_production(const Event& event, const RecipeBook& book,
     } catch (const Failure& failure) {
       throw Failure(at(failure.problem(), line.place));
     }
+    size.add(out.dishes.back().scaled);
     needs.add_lines_of(out.dishes.back().scaled);
     detail::append_makers_first(book, line.recipe, seen, makers_first);
   }
-  detail::add_sub_recipes(makers_first, needs, book, prices, out);
+  detail::add_sub_recipes(makers_first, needs, book, prices, size, out);
   return out;
 }
 
@@ -151,16 +173,18 @@ Production plan_production(const Event&, const RecipeBook&&, const PriceList&) =
 /// as `plan_production` does.
 inline Production plan_with_sub_recipes(const ScaledRecipe& scaled, const RecipeBook& book,
                                         const PriceList& prices) {
-  if (const auto circle = find_cycle(book)) throw Failure(problems::recipe_cycle(*circle));
+  check_nesting(book, {scaled.recipe->name});
   Production out;
   const Recipe& recipe = *scaled.recipe;
   out.dishes.push_back({{recipe.name, 1, recipe.place}, scaled.plan.portions.value_or(0), scaled});
   detail::SubRecipeNeeds needs;
+  detail::PlanSize size;
+  size.add(scaled);
   needs.add_lines_of(scaled);
   std::set<std::string> seen;
   std::vector<std::string> makers_first;
   detail::append_makers_first(book, recipe.name, seen, makers_first);
-  detail::add_sub_recipes(makers_first, needs, book, prices, out);
+  detail::add_sub_recipes(makers_first, needs, book, prices, size, out);
   return out;
 }
 

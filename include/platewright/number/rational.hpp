@@ -4,8 +4,12 @@
 #include <boost/multiprecision/cpp_int.hpp>
 #include <compare>
 #include <concepts>
+#include <cstddef>
 #include <cstdint>
 #include <utility>
+
+#include "platewright/problem/catalogue/numbers.hpp"
+#include "platewright/problem/failure.hpp"
 
 namespace platewright {
 
@@ -21,7 +25,8 @@ concept WholeNumber = std::integral<Type> && !std::same_as<Type, bool>;
 /// An exact fraction of any size, always in lowest terms, its sign in the numerator. Whole numbers
 /// become one by themselves. A floating-point number never does: 0.1 is not a tenth there. Write
 /// `fraction(1, 10)` or read the digits with `read_number("0.1")`; what a double holds to its last
-/// binary digit is `exact_value(0.1)`. Dividing by 0 throws std::overflow_error.
+/// binary digit is `exact_value(0.1)`. Dividing by 0 throws std::overflow_error; what comes to more
+/// than 65536 binary digits above or below the line throws Failure.
 class Rational {
  public:
   /// 0.
@@ -52,18 +57,22 @@ class Rational {
 
   Rational& operator+=(const Rational& other) {
     value_ += other.value_;
+    check_size();
     return *this;
   }
   Rational& operator-=(const Rational& other) {
     value_ -= other.value_;
+    check_size();
     return *this;
   }
   Rational& operator*=(const Rational& other) {
     value_ *= other.value_;
+    check_size();
     return *this;
   }
   Rational& operator/=(const Rational& other) {
     value_ /= other.value_;
+    check_size();
     return *this;
   }
   friend Rational operator+(Rational left, const Rational& right) {
@@ -94,6 +103,17 @@ class Rational {
   }
 
  private:
+  /// Sums of fractions of ever other denominators have no end. This many binary digits are those of
+  /// a thousand figures of eighteen digits, no two of which are alike.
+  void check_size() const {
+    constexpr std::size_t most_bits = 65'536;
+    constexpr std::size_t bits = sizeof(boost::multiprecision::limb_type) * 8;
+    const auto& both = value_.backend();
+    if (both.num().size() * bits > most_bits || both.denom().size() * bits > most_bits) {
+      throw Failure(problems::number_too_fine());
+    }
+  }
+
   boost::multiprecision::number<
       boost::multiprecision::rational_adaptor<boost::multiprecision::cpp_int_backend<>>,
       boost::multiprecision::et_off>

@@ -2,6 +2,7 @@
 // "Did you mean": the known names nearest to a name that is not known.
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <cstddef>
 #include <string>
@@ -21,9 +22,9 @@ inline std::size_t spelling_distance(std::string_view left, std::string_view rig
   left = left.substr(0, 64);
   right = right.substr(0, 64);
   const auto letter = [](char c) { return std::tolower(static_cast<unsigned char>(c)); };
-  std::vector<std::size_t> before_last(right.size() + 1);
-  std::vector<std::size_t> last(right.size() + 1);
-  std::vector<std::size_t> current(right.size() + 1);
+  std::array<std::size_t, 65> before_last{};
+  std::array<std::size_t, 65> last{};
+  std::array<std::size_t, 65> current{};
   for (std::size_t j = 0; j <= right.size(); ++j) last[j] = j;
   for (std::size_t i = 1; i <= left.size(); ++i) {
     current[0] = i;
@@ -57,17 +58,23 @@ inline int unlikeness(std::string_view left, std::string_view right) {
 }  // namespace detail
 
 /// Up to `most` of `known`, nearest first: names that begin alike or hold the word count as near,
-/// others when at most a third of their letters (one of three) differ.
+/// others when at most a third of their letters (one of three) differ. Of more than ten thousand
+/// names the first ten thousand are looked at.
 inline std::vector<std::string> nearest_names(std::string_view wanted,
                                               const std::vector<std::string>& known,
                                               std::size_t most = 3) {
+  constexpr std::size_t most_looked_at = 10000;
   std::vector<std::tuple<std::size_t, int, std::string>> ranked;
-  for (const std::string& name : known) {
-    std::size_t distance = spelling_distance(wanted, name);
+  for (std::size_t i = 0; i < std::min(known.size(), most_looked_at); ++i) {
+    const std::string& name = known[i];
     const bool holds = wanted.size() >= 3 && name.find(wanted) != std::string::npos;
     const bool held = name.size() >= 3 && wanted.find(name) != std::string_view::npos;
+    const std::size_t shorter = std::min<std::size_t>(64, std::min(wanted.size(), name.size()));
     const std::size_t longer = std::min<std::size_t>(64, std::max(wanted.size(), name.size()));
     const std::size_t allowed = longer < 3 ? 0 : std::max<std::size_t>(1, longer / 3);
+    // So many letters are missing at least.
+    if (!holds && !held && longer - shorter > allowed) continue;
+    std::size_t distance = spelling_distance(wanted, name);
     if (holds || held) distance = std::min(distance, allowed);
     if (distance > allowed) continue;
     ranked.emplace_back(distance, detail::unlikeness(wanted, name), name);

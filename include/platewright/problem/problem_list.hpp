@@ -52,6 +52,14 @@ class ProblemList {
     }
   }
 
+  /// Whether an error that is added now would only be counted. Whoever has many more to look for
+  /// may then count it by `leave_out`, without working out what to say of it.
+  bool is_full() const { return problems_.size() >= limit_ && !holds_warning(); }
+  void leave_out() {
+    ++left_out_;
+    has_errors_ = true;
+  }
+
   /// True where an error was met, also one that was left out.
   bool has_errors() const { return has_errors_; }
 
@@ -70,6 +78,12 @@ class ProblemList {
       const bool there = line == known.place.line || (next != known.again.end() && *next == line);
       if (!there) known.again.insert(next, line);
     }
+  }
+
+  bool holds_warning() const {
+    return std::any_of(problems_.begin(), problems_.end(), [](const Problem& problem) {
+      return problem.severity == Severity::warning;
+    });
   }
 
   /// Makes room for an error, which must not be hidden by warnings that came before it.

@@ -67,43 +67,4 @@ struct RecipeBook {
   const Ingredient* ingredient_of(const RecipeLine&) && = delete;
 };
 
-namespace detail {
-
-/// Walks down the sub-recipes of one recipe; `trail` holds the way from the start.
-inline std::optional<std::vector<std::string>> cycle_from(const RecipeBook& book,
-                                                          const std::string& name,
-                                                          std::vector<std::string>& trail,
-                                                          std::map<std::string, bool>& finished) {
-  if (finished[name]) return std::nullopt;
-  const auto seen = std::find(trail.begin(), trail.end(), name);
-  if (seen != trail.end()) {
-    std::vector<std::string> cycle(seen, trail.end());
-    cycle.push_back(name);
-    return cycle;
-  }
-  trail.push_back(name);
-  if (const Recipe* recipe = book.find_recipe(name)) {
-    for (const RecipeLine& line : recipe->lines) {
-      if (book.recipe_of(line) == nullptr) continue;
-      if (auto cycle = cycle_from(book, line.name, trail, finished)) return cycle;
-    }
-  }
-  trail.pop_back();
-  finished[name] = true;
-  return std::nullopt;
-}
-
-}  // namespace detail
-
-/// A circle of recipes that use each other, first name repeated at the end; nothing where there is
-/// none.
-inline std::optional<std::vector<std::string>> find_cycle(const RecipeBook& book) {
-  std::map<std::string, bool> finished;
-  for (const auto& [name, recipe] : book.recipes) {
-    std::vector<std::string> trail;
-    if (auto cycle = detail::cycle_from(book, name, trail, finished)) return cycle;
-  }
-  return std::nullopt;
-}
-
 }  // namespace platewright

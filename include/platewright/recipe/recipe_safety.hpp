@@ -29,15 +29,14 @@ struct RecipeSafety {
 
 namespace detail {
 
-inline void add_kinds(const Recipe& recipe, const RecipeBook& book, RecipeSafety& out) {
-  const auto add_once = [](std::vector<std::string>& names, const std::string& name) {
-    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
-  };
+/// `met` holds the names that are in `out` already, or need not be.
+inline void add_kinds(const Recipe& recipe, const RecipeBook& book, std::set<std::string>& met,
+                      RecipeSafety& out) {
   for (const RecipeLine& line : recipe.lines) {
     const Ingredient* ingredient = book.ingredient_of(line);
-    if (ingredient == nullptr) continue;
+    if (ingredient == nullptr || !met.insert(line.name).second) continue;
     if (!ingredient->safety) {
-      add_once(out.not_stated, line.name);
+      out.not_stated.push_back(line.name);
       continue;
     }
     const FoodKind& kind = *ingredient->safety;
@@ -45,7 +44,7 @@ inline void add_kinds(const Recipe& recipe, const RecipeBook& book, RecipeSafety
     auto of_kind = std::find_if(out.kinds.begin(), out.kinds.end(),
                                 [&](const FoodOfKind& known) { return known.kind == kind; });
     if (of_kind == out.kinds.end()) of_kind = out.kinds.insert(out.kinds.end(), {kind, {}});
-    add_once(of_kind->ingredients, line.name);
+    of_kind->ingredients.push_back(line.name);
   }
 }
 
@@ -57,11 +56,12 @@ inline void add_kinds(const Recipe& recipe, const RecipeBook& book, RecipeSafety
 inline RecipeSafety safety_of(const Recipe& recipe, const RecipeBook& book) {
   RecipeSafety out;
   std::set<std::string> seen{recipe.name};
+  std::set<std::string> met;
   std::vector<const Recipe*> level{&recipe};
   while (!level.empty() && out.kinds.empty()) {
     std::vector<const Recipe*> below;
     for (const Recipe* current : level) {
-      detail::add_kinds(*current, book, out);
+      detail::add_kinds(*current, book, met, out);
       for (const RecipeLine& line : current->lines) {
         const Recipe* next = book.recipe_of(line);
         if (next != nullptr && seen.insert(line.name).second) below.push_back(next);

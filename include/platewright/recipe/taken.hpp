@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/recipe/nesting.hpp"
 #include "platewright/recipe/recipe_book.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
 
@@ -122,7 +123,7 @@ class TakenCount {
 /// missing to compare amounts, and for recipes that use each other in a circle.
 inline Taken taken_of(const Recipe& recipe, const std::string& name, const Unit& unit,
                       const RecipeBook& book, std::optional<Stage> stage = std::nullopt) {
-  if (const auto circle = find_cycle(book)) throw Failure(problems::recipe_cycle(*circle));
+  check_nesting(book, {recipe.name});
   detail::TakenCount count(name, unit, stage, book);
   const Rational number = count.of_batch(recipe);
   if (number == 0) {

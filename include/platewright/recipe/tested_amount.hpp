@@ -22,25 +22,38 @@ inline std::optional<Mass> tested_weight(const RecipeLine& line, const RecipeBoo
                          ingredient == nullptr ? none : weights_of(*ingredient, line.preparation));
 }
 
+namespace detail {
+
+inline bool is_cut_line(const RecipeLine& line, const RecipeBook& book) {
+  const Ingredient* ingredient = book.ingredient_of(line);
+  return ingredient != nullptr && ingredient->is_cut;
+}
+
+inline std::vector<std::string> weighed_names(const Recipe& recipe, const RecipeBook& book) {
+  std::vector<std::string> out;
+  for (const RecipeLine& line : recipe.lines) {
+    if (tested_weight(line, book)) out.push_back(line.name);
+  }
+  return out;
+}
+
+}  // namespace detail
+
 /// The lines that a share is taken of, by their places in the recipe. Throws Failure where a name
 /// is none of a line that weighs something.
 inline std::vector<std::size_t> lines_shared(const WeightShare& share, const Recipe& recipe,
                                              const RecipeBook& book) {
   std::vector<std::size_t> out;
   for (const std::string& name : share.of) {
-    std::vector<std::string> known;
     bool met = false;
     for (std::size_t i = 0; i < recipe.lines.size(); ++i) {
       const RecipeLine& line = recipe.lines[i];
+      if (line.name != name && !(name == "meat" && detail::is_cut_line(line, book))) continue;
       if (!tested_weight(line, book)) continue;
-      known.push_back(line.name);
-      const Ingredient* ingredient = book.ingredient_of(line);
-      const bool is_cut = ingredient != nullptr && ingredient->is_cut;
-      if (line.name != name && !(name == "meat" && is_cut)) continue;
       met = true;
       if (std::find(out.begin(), out.end(), i) == out.end()) out.push_back(i);
     }
-    if (!met) throw Failure(problems::share_of_unknown(name, known));
+    if (!met) throw Failure(problems::share_of_unknown(name, detail::weighed_names(recipe, book)));
   }
   return out;
 }

@@ -40,7 +40,7 @@ Facts price_facts(const Quote& quote, const PriceList& money) {
   return facts;
 }
 
-Facts outcome_facts(const Quote& quote, const std::optional<Integer>& break_even,
+Facts outcome_facts(const Quote& quote, const std::optional<BreakEven>& break_even,
                     const PriceList& money) {
   Facts facts{"outcome", "What it leaves", {}};
   facts.add("margin", "Margin", card::money(quote.margin, money));
@@ -48,10 +48,11 @@ Facts outcome_facts(const Quote& quote, const std::optional<Integer>& break_even
   facts.add("mark_up_share", "  on the cost", percent_cell(quote.mark_up_share));
   facts.add("food_share", "Food cost of price", percent_cell(quote.food_share));
   if (break_even) {
-    const std::string text =
-        *break_even == 1 ? "any number" : "from " + break_even->str() + " guests";
+    const std::string count = break_even->guests.str();
+    std::string text = break_even->guests == 1 ? "any number" : "from " + count + " guests";
+    if (!break_even->is_fewest) text += " at most";
     facts.add("break_even", "Breaks even",
-              figure_as(text, Rational(*break_even), break_even->str(), "guests"));
+              figure_as(text, Rational(break_even->guests), count, "guests"));
   }
   return facts;
 }
@@ -95,7 +96,7 @@ void add_conditions(const Quote& quote, const PriceList& money, Sheet& sheet) {
 }  // namespace
 
 Sheet quote_sheet(const Event& event, const Quote& quote,
-                  const std::optional<Integer>& break_even) {
+                  const std::optional<BreakEven>& break_even) {
   const PriceList money{quote.currency};
   Sheet sheet(SheetKind::quote);
   sheet.title = "Quote: " + event.name;

@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <utility>
 
+#include "platewright/problem/catalogue/files.hpp"
 #include "platewright/problem/catalogue/price_lists.hpp"
 #include "yaml/normal_text.hpp"
 #include "yaml/sound_text.hpp"
@@ -20,6 +21,15 @@ class Reader {
     if (text_.compare(0, 3, "\xEF\xBB\xBF") == 0) position_ = line_start_ = 3;
     std::vector<Record> out;
     while (position_ < text_.size()) {
+      if (out.size() == most_records || too_many_fields_) {
+        const bool rows = out.size() == most_records;
+        report(problems::file_too_large(
+                   rows ? "more than " + std::to_string(most_records) + " rows"
+                        : "a row of more than " + std::to_string(most_fields) + " fields",
+                   rows ? most_records : most_fields),
+               here());
+        return {};
+      }
       Record record = read_record();
       const bool empty = record.fields.size() == 1 && record.fields.front().text.empty();
       if (!empty) out.push_back(std::move(record));
@@ -28,6 +38,10 @@ class Reader {
   }
 
  private:
+  /// More than a day of seconds, and more than any supplier's list.
+  static constexpr std::size_t most_records = 200'000;
+  static constexpr std::size_t most_fields = 1000;
+
   Place here() const {
     return Place{file_, line_, static_cast<int>(position_ - line_start_) + 1, {}};
   }
@@ -52,6 +66,8 @@ class Reader {
     Record out;
     for (;;) {
       out.fields.push_back(read_field());
+      too_many_fields_ = out.fields.size() > most_fields;
+      if (too_many_fields_) return out;
       if (position_ < text_.size() && text_[position_] == separator_) {
         ++position_;
         continue;
@@ -108,6 +124,7 @@ class Reader {
   std::size_t position_ = 0;
   std::size_t line_start_ = 0;
   int line_ = 1;
+  bool too_many_fields_ = false;
   bool misquoted_ = false;  ///< the record that is being read
 };
 
@@ -125,9 +142,10 @@ bool is_never_closed(const ProblemList& problems) {
 /// Brings the fields into one spelling; a record with a sign that nobody sees can't be trusted.
 void check_signs(Record& record, const std::string& file, ProblemList& found) {
   for (Field& field : record.fields) {
-    if (auto unseen = yaml::unseen_sign_in(field.text)) {
-      found.add(at(*unseen, Place{file, field.line, field.column, {}}));
+    if (auto unfit = yaml::unfit_sign_in(field.text)) {
+      found.add(at(*unfit, Place{file, field.line, field.column, {}}));
       record.misquoted = true;
+      continue;
     }
     field.text = yaml::normal_text(field.text);
   }
@@ -159,7 +177,7 @@ std::optional<Table> read_csv(const std::string& text, const std::string& file, 
   std::vector<Record> records = Reader(text, file, separator, found).read();
   const bool well_quoted = !found.has_errors();
   for (Record& record : records) check_signs(record, file, found);
-  if (records.empty()) found.add(at(problems::csv_empty(), Place{file, 1, 1, {}}));
+  if (records.empty() && well_quoted) found.add(at(problems::csv_empty(), Place{file, 1, 1, {}}));
   const bool broken = records.empty() || records.front().misquoted || is_never_closed(found);
   check_lengths(records, file, well_quoted, found);
   const bool left_out = bad_rows == BadRows::left_out && !broken;

@@ -26,6 +26,16 @@ bool is_seen(char32_t code, char32_t before) {
   return !is_control(code) && !is_default_ignorable(code);
 }
 
+/// Unicode Standard Annex 15, Stream-Safe Text Format: no language piles up more of them.
+constexpr int most_marks = 30;
+
+/// What stands on the letter before it. To bring many of them into their order takes the square of
+/// their number.
+bool is_mark(char32_t code) {
+  return code >= 0x300 &&
+         utf8proc_get_property(static_cast<utf8proc_int32_t>(code))->combining_class != 0;
+}
+
 bool is_ascii(std::string_view text) {
   return std::all_of(text.begin(), text.end(),
                      [](char c) { return static_cast<unsigned char>(c) < 0x80U; });
@@ -46,9 +56,10 @@ std::string normal_text(std::string_view text) {
   return {reinterpret_cast<const char*>(normal.get()), static_cast<std::size_t>(length)};
 }
 
-std::optional<Problem> unseen_sign_in(std::string_view text) {
+std::optional<Problem> unfit_sign_in(std::string_view text) {
   char32_t before = 0;
   std::size_t number = 0;
+  int marks = 0;
   for (std::size_t i = 0; i < text.size();) {
     const Character character = character_at(text, i);
     if (character.length == 0) return std::nullopt;  // no UTF-8, which is said elsewhere
@@ -56,6 +67,8 @@ std::optional<Problem> unseen_sign_in(std::string_view text) {
     if (!is_seen(character.code, before)) {
       return problems::unseen_sign(character.code, number, text);
     }
+    marks = is_mark(character.code) ? marks + 1 : 0;
+    if (marks > most_marks) return problems::marks_piled_up(most_marks, number);
     before = character.code;
     i += character.length;
   }

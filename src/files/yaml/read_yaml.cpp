@@ -5,13 +5,14 @@
 #include <yaml-cpp/parser.h>
 
 #include <algorithm>
-#include <sstream>
+#include <istream>
 #include <unordered_map>
 #include <utility>
 #include <vector>
 
 #include "platewright/problem/catalogue/files.hpp"
 #include "yaml/line_slips.hpp"
+#include "yaml/metered_text.hpp"
 #include "yaml/normal_text.hpp"
 #include "yaml/sound_text.hpp"
 
@@ -23,8 +24,8 @@ namespace {
 class Builder : public YAML::EventHandler {
  public:
   Builder(std::string_view text, const std::string& file, ProblemList& problems,
-          const Bounds& bounds)
-      : text_(text), file_(file), problems_(problems), bounds_(bounds) {}
+          const Bounds& bounds, MeteredText& source)
+      : text_(text), file_(file), problems_(problems), bounds_(bounds), source_(source) {}
 
   Node take_root() { return std::move(root_); }
   /// Whether a value lost its end to what YAML takes for a remark.
@@ -52,8 +53,12 @@ class Builder : public YAML::EventHandler {
     if (!quoted) report_remark(mark, value);
     const bool nothing = !quoted && (value.empty() || value == "~" || value == "null");
     Node node = node_at(mark, nothing ? Node::Kind::nothing : Node::Kind::scalar);
-    if (auto unseen = unseen_sign_in(value)) problems_.add(at(*unseen, place(mark)));
-    node.text = normal_text(value);
+    if (auto unfit = unfit_sign_in(value)) {
+      problems_.add(at(*unfit, place(mark)));
+      node.text = value;
+    } else {
+      node.text = normal_text(value);
+    }
     node.quoted = quoted;
     add(std::move(node));
   }
@@ -116,6 +121,7 @@ class Builder : public YAML::EventHandler {
   }
 
   Node node_at(const YAML::Mark& mark, Node::Kind kind) {
+    source_.value_met(mark.line + 1);
     if (++nodes_ > bounds_.nodes) {
       fail(problems::file_too_large(std::to_string(nodes_) + " values or more", bounds_.nodes),
            mark);
@@ -148,6 +154,12 @@ class Builder : public YAML::EventHandler {
     }
     Open& parent = open_.back();
     if (parent.node.is_list()) {
+      if (parent.node.items.size() == bounds_.items) {
+        throw Failure(at(
+            problems::file_too_large(
+                "a list of more than " + std::to_string(bounds_.items) + " items", bounds_.items),
+            place_of(node, file_)));
+      }
       parent.node.items.push_back(std::move(node));
     } else if (!parent.key) {
       parent.key = std::move(node);
@@ -179,6 +191,7 @@ class Builder : public YAML::EventHandler {
   const std::string& file_;
   ProblemList& problems_;
   const Bounds& bounds_;
+  MeteredText& source_;
   // The values come in the order of the text: the line that the last one began on.
   int line_ = 0;
   std::size_t line_start_ = 0;
@@ -224,6 +237,12 @@ bool check_text(std::string_view text, const std::string& file, ProblemList& pro
                     Place{file, 1, 1, {}}));
     return false;
   }
+  const auto lines = static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+  if (lines > bounds.lines) {
+    problems.add(at(problems::file_too_large(std::to_string(lines) + " lines", bounds.lines),
+                    Place{file, 1, 1, {}}));
+    return false;
+  }
   return check_sound(text, file, problems);
 }
 
@@ -232,8 +251,9 @@ bool check_text(std::string_view text, const std::string& file, ProblemList& pro
 std::optional<Node> read_yaml(std::string_view text, const std::string& file, ProblemList& problems,
                               const Bounds& bounds) {
   if (!check_text(text, file, problems, bounds)) return std::nullopt;
-  std::istringstream stream{std::string(text)};
-  Builder builder(text, file, problems, bounds);
+  MeteredText source(text, file, bounds.bytes_between);
+  std::istream stream(&source);
+  Builder builder(text, file, problems, bounds, source);
   try {
     YAML::Parser parser(stream);
     if (!parser.HandleNextDocument(builder)) {
@@ -245,6 +265,7 @@ std::optional<Node> read_yaml(std::string_view text, const std::string& file, Pr
     try {
       more = parser.HandleNextDocument(listener);
     } catch (const Failure&) {
+      if (!listener.first) throw;
       more = true;
     }
     if (more) {

@@ -17,6 +17,10 @@ struct Bounds {
   std::size_t nodes = 400'000;
   std::size_t depth = 24;
   std::size_t scalar_bytes = 64U << 10U;
+  std::size_t lines = 1'000'000;
+  std::size_t items = 5000;  ///< of one list: the lines of a recipe, the dishes of a menu
+  /// Between two values: so many brackets, blanks or remarks. The parser keeps them all.
+  std::size_t bytes_between = 1U << 20U;
 };
 
 /// Reads one document. Every problem found goes into `problems`, at its line and column in `file`;

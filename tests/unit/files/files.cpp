@@ -1,5 +1,7 @@
 // Which files make a book, and what happens to those that can't.
 
+#include <algorithm>
+
 #include "support/catch.hpp"
 #include "support/small_book.hpp"
 
@@ -127,4 +129,67 @@ TEST_CASE("a key that stands twice says where it was first") {
 TEST_CASE("a comma alone is answered") {
   CHECK_FALSE(ids_of(",").empty());
   CHECK_FALSE(ids_of("[,]").empty());
+}
+
+TEST_CASE("what stands between two values, on lines and in lists has bounds") {
+  CHECK(ids_of("recipe: a\nnotes: " + std::string(2U << 20U, '[') + "\n") == Ids{"file-too-large"});
+  CHECK(ids_of("recipe: a\n" + std::string(1'000'001, '\n')) == Ids{"file-too-large"});
+  std::string many = "recipe: a\nnotes:\n";
+  for (int i = 0; i < 5001; ++i) many += "- a\n";
+  CHECK(ids_of(many) == Ids{"file-too-large"});
+}
+
+TEST_CASE("all files of a run together have a bound") {
+  // Each is refused by itself as well: a million letters before its first value.
+  const std::string large = "#" + std::string((8U << 20U) - 20, 'a') + "\nlarder: {}\n";
+  SmallBook files(
+      Files{{"a.yaml", large}, {"b.yaml", large}, {"c.yaml", large}, {"d.yaml", large}});
+  CHECK_FALSE(files.read({"a.yaml", "b.yaml", "c.yaml", "d.yaml"}));
+  const Ids ids = files.ids();
+  CHECK(std::count(ids.begin(), ids.end(), "book-too-large") == 1);
+}
+
+TEST_CASE("marks without end on one letter are refused, and those of languages are not") {
+  const auto marked = [](int count) {
+    std::string out = "recipe: a";
+    for (int i = 0; i < count; ++i) out += "\u0301";
+    return ids_of(out + "\nmakes: 2 qt\ningredients: []\n");
+  };
+  CHECK(marked(31).front() == "marks-piled-up");
+  CHECK(marked(4).front() != "marks-piled-up");
+}
+
+TEST_CASE("suppliers and kinds of guests with letters of two scripts are warned of") {
+  SmallBook files(
+      Files{{"larder.yaml",
+             "currency: USD\nlarder:\n  salt:\n"
+             "    buy: [{pack: 3 lb, price: 2, from: \u041Exbow}]\n    allergens: none\n"},
+            {"soup.yaml",
+             "recipe: soup\nwith: larder.yaml\nmakes: 10 portions\n"
+             "ingredients: [salt: 1 lb]\n"},
+            {"event.yaml",
+             "event: lunch\nwith: soup.yaml\nguests: {\u0430dults: 7}\n"
+             "menu: [soup: everyone]\n"}});
+  CHECK(files.read({"event.yaml"}));
+  CHECK(files.ids() == Ids{"names-look-alike", "names-look-alike"});
+}
+
+TEST_CASE("files take their measures from the nearest that says them, the first named of two") {
+  const auto makes_of = [](const std::string& first, const std::string& second) {
+    SmallBook files(Files{{"top.yaml", "recipe: a\nwith: [" + first + ", " + second +
+                                           "]\nmakes: 1 cup\ningredients: [water: 1 cup]\n"},
+                          {"far.yaml",
+                           "recipe: b\nwith: near.yaml\nmakes: 1 cup\n"
+                           "ingredients: [water: 1 cup]\n"},
+                          {"near.yaml", "currency: USD\nmeasures: metric\nlarder: {}\n"},
+                          {"us.yaml",
+                           "currency: USD\nmeasures: us\n"
+                           "larder:\n  water: {free: yes, allergens: none}\n"}});
+    const auto book = files.read({"top.yaml"});
+    REQUIRE(book);
+    return book->measures;
+  };
+  CHECK(makes_of("far.yaml", "us.yaml") == MeasuringSystem::us);
+  CHECK(makes_of("near.yaml", "us.yaml") == MeasuringSystem::metric);
+  CHECK(makes_of("us.yaml", "near.yaml") == MeasuringSystem::us);
 }

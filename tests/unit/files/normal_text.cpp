@@ -19,19 +19,19 @@ TEST_CASE("an accent of its own joins its letter") {
 }
 
 TEST_CASE("a sign that nobody sees is named with its place") {
-  const auto found = unseen_sign_in("al\u200Bmonds");
+  const auto found = unfit_sign_in("al\u200Bmonds");
   REQUIRE(found);
   CHECK(found->id == "unseen-sign");
   CHECK(found->found == "U+200B, which nobody sees, as sign 3 of \"al\\u200bmonds\"");
   for (const char* text : {"\u202Ea", "a\u00AD", "a\u200Db", "a\uFE0F", "a\x1B", "a\U000E0041"}) {
-    CHECK(unseen_sign_in(text));
+    CHECK(unfit_sign_in(text));
   }
 }
 
 TEST_CASE("what is seen, and what a script is spelt with, is taken") {
   for (const char* text : {"salt", "cr\u00E8me", "two\nlines\tand a tab",
                            "\u0645\u06CC\u200C\u062E", "\u0915\u094D\u200D\u0937", ""}) {
-    CHECK_FALSE(unseen_sign_in(text));
+    CHECK_FALSE(unfit_sign_in(text));
   }
 }
 

@@ -62,3 +62,10 @@ TEST_CASE("what is wrong with a list is reported where it stands") {
   CHECK(first_problem("a,b\nc,\"d\"e\n") == "csv-stray-quote 2:6");
   CHECK(first_problem("a,b\nc,\"d\n") == "csv-quote-not-closed 2:3");
 }
+
+TEST_CASE("rows and fields have bounds") {
+  std::string rows = "a,b\n";
+  for (int i = 0; i < 200'000; ++i) rows += "1,2\n";
+  CHECK(first_problem(rows).substr(0, 14) == "file-too-large");
+  CHECK(first_problem("a,b\n" + std::string(1500, ',') + "\n").substr(0, 14) == "file-too-large");
+}

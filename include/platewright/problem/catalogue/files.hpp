@@ -90,6 +90,16 @@ inline Problem file_too_large(std::string_view what, std::size_t most) {
                       "split the file: one recipe a file is a good habit");
 }
 
+/// Of all files of one run together.
+inline Problem book_too_large(std::size_t most, std::string_view what) {
+  return make_problem("book-too-large",
+                      "more than " + std::to_string(most) + " " + std::string(what) +
+                          " in all files that are read for this",
+                      "at most " + std::to_string(most),
+                      "name fewer files, or fewer under `with`; this one and what comes after it "
+                      "was left out");
+}
+
 inline Problem file_not_utf8(std::size_t byte, std::string_view likely) {
   const std::string encoding(likely);
   return make_problem("file-not-utf8",
@@ -120,6 +130,15 @@ inline Problem unseen_sign(char32_t code, std::size_t number, std::string_view t
                           " of " + in_quotes(text),
                       "text of signs that can be seen",
                       "type the text again; the sign came with a copy from elsewhere");
+}
+
+/// `number` counts the signs of the text from 1.
+inline Problem marks_piled_up(int most, std::size_t number) {
+  return make_problem("marks-piled-up",
+                      "more than " + std::to_string(most) + " marks on one letter, up to sign " +
+                          std::to_string(number),
+                      "letters as some language writes them",
+                      "type the text again; the marks came with a copy from elsewhere");
 }
 
 inline Problem name_says_nothing(std::string_view name) {

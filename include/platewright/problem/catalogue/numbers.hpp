@@ -56,6 +56,15 @@ inline Problem number_too_long(std::string_view text) {
                       "round the figure to what a scale or an invoice can show");
 }
 
+inline Problem number_too_fine() {
+  return make_problem(
+      "number-too-fine",
+      "a sum of so many figures, each to so many digits, that the exact fraction has "
+      "more than twenty thousand digits",
+      "figures as a scale or an invoice shows them",
+      "round the amounts and prices to what was weighed and paid");
+}
+
 inline Problem number_not_finite() {
   return make_problem("number-not-finite",
                       "a floating-point number that is infinite or not a number", "a finite number",

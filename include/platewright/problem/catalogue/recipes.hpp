@@ -48,6 +48,22 @@ inline Problem recipe_cycle(const std::vector<std::string>& names) {
                       "take one of the links out, or buy that ingredient ready made");
 }
 
+inline Problem recipes_too_deep(std::string_view recipe, std::size_t most) {
+  return make_problem("recipes-too-deep",
+                      "below " + in_quotes(recipe) + " more than " + std::to_string(most) +
+                          " recipes, each made of the next",
+                      "at most " + std::to_string(most) + " levels of recipes",
+                      "write the lines of some of them into the recipes that use them");
+}
+
+/// Of all dishes and sub-recipes that one plan makes.
+inline Problem plan_too_large(std::size_t most) {
+  return make_problem("plan-too-large",
+                      "more than " + std::to_string(most) + " lines in all that is made",
+                      "at most " + std::to_string(most) + " lines of dishes and of what is in them",
+                      "plan fewer dishes at a time");
+}
+
 inline Problem recipe_has_no_portions(std::string_view recipe) {
   return make_problem("recipe-no-portions", in_quotes(recipe) + " does not say how many it serves",
                       "`makes: 10 portions of 6 oz`",

@@ -39,6 +39,22 @@ inline Problem draws_out_of_range(std::string_view found) {
                       "10000 draws know a chance to about 1 %");
 }
 
+inline Problem too_many_draws(const std::string& draws, const std::string& costs) {
+  return make_problem("too-many-draws", draws + " draws of " + costs + " prices and yields",
+                      "at most 50000000 numbers drawn in all",
+                      "ask for fewer `--draws`; 10000 know a chance to about 1 %");
+}
+
+inline Problem too_many_trials(const std::string& question, const std::string& trials,
+                               const std::string& most, const std::string& lines) {
+  return make_problem(
+      "too-many-trials",
+      question + " of an event of " + lines + " lines, which takes " + trials + " plans",
+      "a question that takes at most " + most + " plans of so many lines",
+      "ask it of a smaller event or of part of the menu; the plain quote, order and "
+      "cost are not bounded so");
+}
+
 inline Problem guests_of_several_events(std::string_view events) {
   return make_problem("guests-of-several-events",
                       "a number of guests for " + std::string(events) + " events",
