@@ -52,10 +52,11 @@ void read_diets(yaml::Fields& top, const Reading& reading, Event& event) {
   yaml::Fields diets(*node, reading.context(), top.path() + " > may not eat");
   if (!node->is_map()) return;
   for (const auto& [name, value] : node->entries) {
-    const Place place = diets.place(name, name.text);
-    const std::vector<std::string> words = diets.texts(name.text);
+    const std::string& guests = name.text;
+    const Place place = diets.place(name, guests);
+    const std::vector<std::string> words = diets.texts(guests);
     reading.problems.attempt(place, [&] {
-      GuestKind& kind = kind_called(event, name.text, place);
+      GuestKind& kind = kind_called(event, guests, place);
       for (const std::string& word : words) {
         kind.without.push_back(reading.book.tables.allergens.key_for(word));
       }
