@@ -74,7 +74,8 @@ void check_thawing_is_said(yaml::Fields& fields, const StepControl& control) {
   fields.need("takes", "takes: 2 days to 3 days");
 }
 
-MethodStep read_step(const yaml::Node& item, const Reading& reading, const std::string& path) {
+MethodStep read_step(const yaml::Node& item, const Recipe& recipe, const Reading& reading,
+                     const std::string& path) {
   MethodStep step;
   step.place = Place{reading.file.file, item.line, item.column, path};
   if (item.is_scalar()) {
@@ -84,8 +85,12 @@ MethodStep read_step(const yaml::Node& item, const Reading& reading, const std::
   yaml::Fields fields(item, reading.context(), path);
   step.text = fields.needed_text("do", "do: Rub all over.").value_or("");
   step.uses = fields.texts("uses");
-  step.takes = fields.read<TimeSpan>(
-      "takes", [&](const std::string& text) { return read_time_span(text, reading); });
+  if (const auto time = fields.read<StepTime>("takes", [&](const std::string& text) {
+        return read_step_time(text, recipe, reading);
+      })) {
+    step.takes = time->takes;
+    step.grows = time->grows;
+  }
   step.oven = fields.flag("oven");
   step.control = read_control(fields, reading);
   if (step.control) check_thawing_is_said(fields, *step.control);
@@ -99,7 +104,7 @@ void read_steps(const Reading& reading, yaml::Fields& top, Recipe& recipe) {
   int number = 0;
   for (const yaml::Node& item : top.list("steps")) {
     const std::string path = top.path() + " > step " + std::to_string(++number);
-    recipe.steps.push_back(read_step(item, reading, path));
+    recipe.steps.push_back(read_step(item, recipe, reading, path));
   }
 }
 

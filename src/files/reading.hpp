@@ -62,6 +62,16 @@ std::vector<TextPair> text_pairs(yaml::Fields& fields, std::string_view key);
 /// `12 h to 48 h` or `20 min`. Throws Failure.
 TimeSpan read_time_span(std::string_view text, const Reading& reading);
 
+/// `20 min`, `5 min per leg`, `40 min per 4 legs by 2 people`.
+struct StepTime {
+  TimeSpan takes;
+  std::optional<TimeGrowth> grows;
+};
+
+/// The time of a step of `recipe`, whose pieces, vessels and portions it may be for. Throws
+/// Failure.
+StepTime read_step_time(const std::string& text, const Recipe& recipe, const Reading& reading);
+
 /// Money in the book's currency: `8.95`. Throws Failure for a sign or anything else that follows.
 Money read_money(std::string_view text);
 

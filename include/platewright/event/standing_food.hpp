@@ -26,10 +26,12 @@ inline bool is_kept_safe(const MethodStep& step, const SafetyTable& safety) {
 }
 
 /// The time of the steps behind the oven in which the food is kept hot, or cooled and reheated.
-inline Duration kept_after_oven(const Recipe& recipe, const SafetyTable& safety) {
+inline Duration kept_after_oven(const ScaledRecipe& scaled, const SafetyTable& safety) {
+  const Recipe& recipe = *scaled.recipe;
   Duration out;
   for (auto step = recipe.steps.rbegin(); step != recipe.steps.rend() && !step->oven; ++step) {
-    if (step->takes && is_kept_safe(*step, safety)) out += step->takes->most;
+    const auto takes = time_of(*step, scaled.plan);
+    if (takes && is_kept_safe(*step, safety)) out += takes->most;
   }
   const bool marked = std::any_of(recipe.steps.begin(), recipe.steps.end(),
                                   [](const MethodStep& step) { return step.oven; });
@@ -46,7 +48,7 @@ inline std::vector<StandingFood> standing_too_long(const Production& production,
   if (!limit || !limit->within) return out;
   for (const DishPlan& dish : production.dishes) {
     const std::string& name = dish.scaled.recipe->name;
-    const Duration kept = kept_after_oven(*dish.scaled.recipe, safety);
+    const Duration kept = kept_after_oven(dish.scaled, safety);
     for (const TimelineEntry& entry : timeline.entries) {
       if (entry.kind != TimelineKind::pull || entry.recipe != name) continue;
       const std::chrono::minutes wait = timeline.served - entry.earliest.value_or(entry.latest);

@@ -13,6 +13,7 @@
 #include "platewright/event/timeline.hpp"
 #include "platewright/problem/catalogue/events.hpp"
 #include "platewright/recipe/roasting_time.hpp"
+#include "platewright/recipe/step_time.hpp"
 
 namespace platewright {
 
@@ -125,11 +126,12 @@ inline RecipeClocks add_recipe(const ScaledRecipe& scaled, BackwardClock clock,
   if (at_oven == recipe.steps.rend()) add_oven(scaled, clock, timeline);
   for (auto step = recipe.steps.rbegin(); step != recipe.steps.rend(); ++step) {
     if (step == at_oven) add_oven(scaled, clock, timeline);
-    if (step->takes && !(step == at_oven && !recipe.oven.empty())) {
-      clock.go_back(*step->takes);
+    const std::optional<TimeSpan> takes = time_of(*step, scaled.plan);
+    if (takes && !(step == at_oven && !recipe.oven.empty())) {
+      clock.go_back(*takes);
       timeline.entries.push_back(clock.entry(TimelineKind::method_step, recipe));
       timeline.entries.back().text = step->text;
-      timeline.entries.back().takes = step->takes;
+      timeline.entries.back().takes = takes;
       if (step->control) timeline.entries.back().step = step->control->kind;
     }
     for (const std::string& name : step->uses) keep_earlier(used, name, clock);

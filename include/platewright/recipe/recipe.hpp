@@ -9,6 +9,7 @@
 #include "platewright/quantity/temperature.hpp"
 #include "platewright/recipe/scaling_rule.hpp"
 #include "platewright/recipe/step_control.hpp"
+#include "platewright/recipe/time_growth.hpp"
 #include "platewright/recipe/vessel_fill.hpp"
 #include "platewright/recipe/written_amount.hpp"
 #include "platewright/yield/stage.hpp"
@@ -52,6 +53,7 @@ struct MethodStep {
   bool oven = false;  ///< the oven steps, and the rest after them, come here
   Place place;
   std::optional<StepControl> control = {};  ///< what kind of step it is, where it says so
+  std::optional<TimeGrowth> grows = {};     ///< what `takes` is for, where it is not the whole
 };
 
 /// What one cooking of the recipe gives.

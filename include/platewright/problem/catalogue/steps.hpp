@@ -30,6 +30,18 @@ inline Problem reached_malformed(std::string_view text) {
                       "write, for example, `reaches: 70 F in 2 h, 41 F in 6 h`");
 }
 
+/// `words` are what the recipe counts: its pieces, batches, vessels, portions.
+inline Problem step_growth_malformed(std::string_view text, const std::vector<std::string>& words) {
+  std::string counted;
+  for (const std::string& word : words)
+    counted += (counted.empty() ? "`per " : ", `per ") + word + "`";
+  return make_problem("step-growth", in_quotes("per " + std::string(text)),
+                      "what the time is for: " + counted +
+                          ", or of several at once, as in `per 4 batches`; behind it, if they "
+                          "share the work, `by 2 people`",
+                      "write one of these, or the time alone if it stays as tested");
+}
+
 namespace detail {
 inline std::string codes_first(std::string remedy) {
   return std::move(remedy) + "; local codes come first";
