@@ -7,6 +7,7 @@
 #include "card/sheets/recipe_card_parts.hpp"
 #include "card/sheets/recipe_card_size.hpp"
 #include "card/sheets/safety_boxes.hpp"
+#include "card/sheets/shared.hpp"
 #include "card/sheets/step_boxes.hpp"
 #include "platewright/card/number_text.hpp"
 

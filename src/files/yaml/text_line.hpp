@@ -16,7 +16,7 @@ struct TextLine {
   std::string_view text;   ///< without its end
   std::size_t indent = 0;  ///< spaces and tabs before anything else
   bool dash = false;       ///< an item of a list
-  std::string_view key;    ///< before the first colon
+  std::string_view key;    ///< before the first colon; without one empty, where it would begin
   std::string_view value;  ///< behind it, without spaces around it
   bool colon = false;      ///< whether there is a key
 
@@ -74,7 +74,7 @@ inline TextLine text_line(std::string_view text) {
                                 ? std::string_view::npos
                                 : key_colon(rest);
   out.colon = colon != std::string_view::npos;
-  if (out.colon) out.key = trimmed_spaces(rest.substr(0, colon));
+  out.key = trimmed_spaces(rest.substr(0, out.colon ? colon : 0));
   out.value = trimmed_spaces(out.colon ? rest.substr(colon + 1) : rest);
   return out;
 }
