@@ -4,10 +4,10 @@
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
-#include <iterator>
 #include <sstream>
 #include <stdexcept>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace platewright::test {
@@ -15,7 +15,9 @@ namespace platewright::test {
 inline std::string read_file(const std::filesystem::path& file) {
   std::ifstream in(file, std::ios::binary);
   if (!in) throw std::runtime_error("can't read " + file.string());
-  return {std::istreambuf_iterator<char>(in), {}};
+  std::ostringstream text;
+  text << in.rdbuf();
+  return std::move(text).str();
 }
 
 inline void write_file(const std::filesystem::path& file, const std::string& text) {
