@@ -10,8 +10,15 @@
 namespace platewright::reading {
 namespace {
 
+/// Whether `next` comes after `mark` in time, and further on the way that the food goes.
+bool follows(const ReachedTemperature& next, const ReachedTemperature& mark, StepKind kind) {
+  if (!mark.in || (next.in && *next.in <= *mark.in)) return false;
+  return kind == StepKind::chill ? next.at < mark.at : next.at > mark.at;
+}
+
 /// `165 F`, `70 F in 2 h, 41 F in 6 h`. The last one may leave its time to that of the step.
-std::vector<ReachedTemperature> read_reached(const std::string& text, const Reading& reading) {
+std::vector<ReachedTemperature> read_reached(const std::string& text, StepKind kind,
+                                             const Reading& reading) {
   std::vector<ReachedTemperature> out;
   std::string rest = text;
   while (!rest.empty()) {
@@ -20,8 +27,7 @@ std::vector<ReachedTemperature> read_reached(const std::string& text, const Read
     ReachedTemperature reached;
     reached.at = read_temperature(mark.before);
     if (!mark.after.empty()) reached.in = to_duration(reading.amount(mark.after));
-    const bool ordered =
-        out.empty() || (out.back().in && (!reached.in || *out.back().in < *reached.in));
+    const bool ordered = out.empty() || follows(reached, out.back(), kind);
     if (!ordered) throw Failure(problems::reached_malformed(text));
     out.push_back(reached);
     rest = marks.after;
@@ -61,7 +67,8 @@ std::optional<StepControl> read_control(yaml::Fields& fields, const Reading& rea
     out.reaches =
         fields
             .read<std::vector<ReachedTemperature>>(
-                "reaches", [&](const std::string& text) { return read_reached(text, reading); })
+                "reaches",
+                [&](const std::string& text) { return read_reached(text, *kind, reading); })
             .value_or(std::vector<ReachedTemperature>());
   }
   return kind ? std::optional(std::move(out)) : std::nullopt;

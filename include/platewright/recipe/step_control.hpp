@@ -38,9 +38,16 @@ inline bool takes_place(StepKind kind) {
     case StepKind::hold_cold:
     case StepKind::rest:
       return true;
-    default:
-      return false;
+    case StepKind::out_of_the_refrigerator:
+    case StepKind::sear:
+    case StepKind::roast:
+    case StepKind::simmer:
+    case StepKind::carve:
+    case StepKind::plate:
+    case StepKind::serve:
+      break;
   }
+  return false;
 }
 
 /// Whether it can say at which temperature it stands.

@@ -33,13 +33,22 @@ enum class StepKind {
   serve,
 };
 
-inline constexpr std::array all_step_kinds{
-    StepKind::thaw,     StepKind::brine,  StepKind::marinate,
-    StepKind::dry_salt, StepKind::sear,   StepKind::out_of_the_refrigerator,
-    StepKind::roast,    StepKind::simmer, StepKind::chill,
-    StepKind::reheat,   StepKind::rest,   StepKind::hold_hot,
-    StepKind::carve,    StepKind::plate,  StepKind::hold_cold,
-    StepKind::serve};
+inline constexpr std::array all_step_kinds{StepKind::thaw,
+                                           StepKind::brine,
+                                           StepKind::marinate,
+                                           StepKind::dry_salt,
+                                           StepKind::out_of_the_refrigerator,
+                                           StepKind::sear,
+                                           StepKind::roast,
+                                           StepKind::simmer,
+                                           StepKind::chill,
+                                           StepKind::reheat,
+                                           StepKind::hold_hot,
+                                           StepKind::hold_cold,
+                                           StepKind::rest,
+                                           StepKind::carve,
+                                           StepKind::plate,
+                                           StepKind::serve};
 
 /// What a book and a sheet call it.
 inline std::string_view name_of(StepKind kind) {

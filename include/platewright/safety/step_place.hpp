@@ -23,10 +23,10 @@ enum class StepPlace {
   hot_box,
 };
 
-inline constexpr std::array all_step_places{StepPlace::refrigerator, StepPlace::running_water,
-                                            StepPlace::ice_water,    StepPlace::counter,
-                                            StepPlace::microwave,    StepPlace::oven,
-                                            StepPlace::hot_box,      StepPlace::blast_chiller};
+inline constexpr std::array all_step_places{StepPlace::refrigerator,  StepPlace::running_water,
+                                            StepPlace::ice_water,     StepPlace::counter,
+                                            StepPlace::microwave,     StepPlace::oven,
+                                            StepPlace::blast_chiller, StepPlace::hot_box};
 
 inline std::string_view name_of(StepPlace place) {
   switch (place) {

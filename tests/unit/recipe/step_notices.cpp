@@ -90,6 +90,10 @@ TEST_CASE("food is cooled in two stages, each in its time") {
   CHECK(notices_of(reaching(StepKind::chill, {mark(41, "6 h")})).empty());
   CHECK(notices_of(reaching(StepKind::chill, {mark(38, "7 h")})).size() == 1);
   CHECK(notices_of(reaching(StepKind::chill, {mark(75, "2 h"), mark(41, "6 h")})).size() == 1);
+  const auto again = notices_of(reaching(StepKind::chill, {mark(41, "1 h"), mark(50, "5 h")}));
+  REQUIRE(again.size() == 1);
+  CHECK(again[0].fault == StepFault::temperature);
+  CHECK(again[0].at == Temperature::fahrenheit(50));
 }
 
 TEST_CASE("a cooling that names no temperature is over at its end") {

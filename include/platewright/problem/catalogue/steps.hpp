@@ -26,7 +26,7 @@ inline Problem step_key_not_taken(std::string_view kind, std::string_view key) {
 inline Problem reached_malformed(std::string_view text) {
   return make_problem("reached-malformed", in_quotes(text),
                       "one temperature or several, each with its time from the beginning of the "
-                      "step, later ones behind",
+                      "step, later ones behind: colder ones of a chill, hotter ones of a reheating",
                       "write, for example, `reaches: 70 F in 2 h, 41 F in 6 h`");
 }
 

@@ -134,7 +134,7 @@ class StepFaults {
     const auto there = std::find_if(
         control_.reaches.begin(), control_.reaches.end(),
         [&](const ReachedTemperature& mark) { return keeps(*rule.temperature, mark.at); });
-    if (there == control_.reaches.end()) {
+    if (there == control_.reaches.end() || is_left_again(*rule.temperature)) {
       add(StepFault::temperature, rule).at = control_.reaches.back().at;
       return;
     }
@@ -147,6 +147,11 @@ class StepFaults {
     StepNotice& notice = add(StepFault::time, rule);
     notice.at = there->at;
     notice.time = time;
+  }
+
+  /// Whether food that was cold by then is warm at the end.
+  bool is_left_again(const BoundTemperature& limit) const {
+    return limit.bound == Bound::at_most && !keeps(limit, control_.reaches.back().at);
   }
 
   std::optional<Duration> time_of(const ReachedTemperature& mark) const {
