@@ -30,7 +30,7 @@ inline Duration kept_after_oven(const ScaledRecipe& scaled, const SafetyTable& s
   const Recipe& recipe = *scaled.recipe;
   Duration out;
   for (auto step = recipe.steps.rbegin(); step != recipe.steps.rend() && !step->oven; ++step) {
-    const auto takes = time_of(*step, scaled.plan);
+    const auto takes = time_of(*step, scaled);
     if (takes && is_kept_safe(*step, safety)) out += takes->most;
   }
   const bool marked = std::any_of(recipe.steps.begin(), recipe.steps.end(),

@@ -126,7 +126,7 @@ inline RecipeClocks add_recipe(const ScaledRecipe& scaled, BackwardClock clock,
   if (at_oven == recipe.steps.rend()) add_oven(scaled, clock, timeline);
   for (auto step = recipe.steps.rbegin(); step != recipe.steps.rend(); ++step) {
     if (step == at_oven) add_oven(scaled, clock, timeline);
-    const std::optional<TimeSpan> takes = time_of(*step, scaled.plan);
+    const std::optional<TimeSpan> takes = time_of(*step, scaled);
     if (takes && !(step == at_oven && !recipe.oven.empty())) {
       clock.go_back(*takes);
       timeline.entries.push_back(clock.entry(TimelineKind::method_step, recipe));

@@ -1,10 +1,6 @@
 #pragma once
 // How the time of a step grows with what is made.
 
-#include <optional>
-#include <string>
-#include <string_view>
-
 #include "platewright/number/rational.hpp"
 
 namespace platewright {

@@ -27,12 +27,13 @@ std::string span_text(const TimeSpan& span) {
 }
 
 /// ` per 4 legs by 2 people`; nothing where the time does not grow.
-std::string growth_text(const MethodStep& step, const Recipe& recipe) {
+std::string growth_text(const MethodStep& step, const Recipe& recipe,
+                        const std::optional<RecipeVessel>& vessel) {
   if (!step.grows) return {};
   const TimeGrowth& grows = *step.grows;
   std::string one = "batch";
   if (grows.by == GrowsBy::piece && recipe.tested) one = recipe.tested->piece;
-  if (grows.by == GrowsBy::vessel && recipe.vessel) one = recipe.vessel->name;
+  if (grows.by == GrowsBy::vessel && vessel) one = vessel->name;
   if (grows.by == GrowsBy::portion) one = "portion";
   std::string out = " per ";
   out += grows.each == 1 ? one : as_mixed(grows.each) + " " + several(one);
@@ -40,18 +41,19 @@ std::string growth_text(const MethodStep& step, const Recipe& recipe) {
   return out;
 }
 
-/// The step without what it uses.
-Step words_of(const MethodStep& step, const Recipe& recipe) {
+/// The step without what it uses, in the recipe's vessel or another.
+Step words_of(const MethodStep& step, const Recipe& recipe,
+              const std::optional<RecipeVessel>& vessel) {
   Step out{step.text, {}, {}};
-  if (step.takes) out.takes = words(span_text(*step.takes) + growth_text(step, recipe));
+  if (step.takes) out.takes = words(span_text(*step.takes) + growth_text(step, recipe, vessel));
   return out;
 }
 
 /// `5 min per leg: 50 min`; of a time that does not grow that it is the tested one.
 Step words_of(const MethodStep& step, const ScaledRecipe& scaled) {
-  Step out = words_of(step, *scaled.recipe);
+  Step out = words_of(step, *scaled.recipe, scaled.plan.vessel);
   if (step.grows) {
-    out.takes.text += ": " + span_text(*time_of(step, scaled.plan));
+    out.takes.text += ": " + span_text(*time_of(step, scaled));
   } else if (step.takes && scaled.plan.factor != 1) {
     out.takes.text += ", as tested";
   }
@@ -78,7 +80,7 @@ Steps method(const ScaledRecipe& scaled, const CardViews& views) {
 Steps method_of_any_size(const Recipe& recipe) {
   Steps out{"method", "Method", {}};
   for (const MethodStep& step : recipe.steps) {
-    Step written = words_of(step, recipe);
+    Step written = words_of(step, recipe, recipe.vessel);
     for (const std::string& name : step.uses) {
       for (const RecipeLine& line : recipe.lines) {
         if (line.name == name) written.lines.push_back({{}, name_in_step(line)});

@@ -4,6 +4,7 @@
 
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"
+#include "support/problem_of.hpp"
 
 using namespace platewright;
 using namespace platewright::test;
@@ -24,7 +25,7 @@ Duration time_for(const Rational& legs, std::optional<TimeGrowth> grows) {
   MethodStep step;
   step.takes = TimeSpan{time_of("12 min"), time_of("12 min")};
   step.grows = std::move(grows);
-  return time_of(step, plan_for_pieces(recipe, legs, no_book))->most;
+  return time_of(step, scale(recipe, plan_for_pieces(recipe, legs, no_book), no_book))->most;
 }
 
 }  // namespace
@@ -32,7 +33,9 @@ Duration time_for(const Rational& legs, std::optional<TimeGrowth> grows) {
 TEST_CASE("a time stays as tested where it does not say what it is for") {
   CHECK(time_for(2, {}) == time_of("12 min"));
   CHECK(time_for(10, {}) == time_of("12 min"));
-  CHECK_FALSE(time_of(MethodStep(), plan_for_pieces(two_legs(), 2, no_book)));
+  const Recipe recipe = two_legs();
+  const ScaledRecipe scaled = scale(recipe, plan_for_pieces(recipe, 2, no_book), no_book);
+  CHECK_FALSE(time_of(MethodStep(), scaled));
 }
 
 TEST_CASE("a time for each piece, batch, vessel or portion comes again for each") {
@@ -50,4 +53,18 @@ TEST_CASE("of several at once the rest takes as long as a full number") {
 TEST_CASE("people share the work") {
   CHECK(time_for(10, TimeGrowth{GrowsBy::piece, 1, 2}) == time_of("1 h"));
   CHECK(time_for(9, TimeGrowth{GrowsBy::piece, 4, 2}) == time_of("18 min"));
+}
+
+TEST_CASE("a time for what the recipe does not count is refused") {
+  const Recipe soup = recipe_making("soup", "2 qt", {line("stock", "2 qt")});
+  const ScaledRecipe scaled = scale(soup, plan_for_factor(soup, 2, no_book), no_book);
+  const auto refused = [&](GrowsBy by) {
+    MethodStep step;
+    step.takes = TimeSpan{time_of("5 min"), time_of("5 min")};
+    step.grows = TimeGrowth{by};
+    return problem_of([&] { time_of(step, scaled); }).id;
+  };
+  CHECK(refused(GrowsBy::piece) == "recipe-no-pieces");
+  CHECK(refused(GrowsBy::vessel) == "vessel-missing");
+  CHECK(refused(GrowsBy::portion) == "recipe-no-portions");
 }
