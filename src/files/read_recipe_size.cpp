@@ -4,6 +4,7 @@
 #include "platewright/files/read_vessel.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
+#include "platewright/problem/catalogue/vessels.hpp"
 
 namespace platewright::reading {
 namespace {
@@ -21,7 +22,12 @@ Rational read_largest_batch(const std::string& text) {
 
 void read_recipe_size(const Reading& reading, yaml::Fields& top, Recipe& recipe) {
   recipe.vessel = top.read<RecipeVessel>("pan", [&](const std::string& text) {
-    return read_vessel(text, content_word(recipe), reading.book.tables, reading.file.measures);
+    RecipeVessel out =
+        read_vessel(text, content_word(recipe), reading.book.tables, reading.file.measures);
+    if (recipe.tested && out.holds && *out.holds < 1) {
+      throw Failure(problems::vessel_below_a_piece(out.name, recipe.tested->piece));
+    }
+    return out;
   });
   recipe.largest_batch = top.read<Rational>("largest batch", read_largest_batch);
   recipe.whole_batches = top.flag("whole batches");

@@ -15,15 +15,7 @@ namespace {
 
 constexpr const char* amounts[] = {"2 lb", "3 1/2 cups", "7 cloves", "1-2 tbsp", "to taste"};
 
-/// A book that knows that a litre of the meat weighs 2 lb.
-RecipeBook meat_by_volume() {
-  RecipeBook out;
-  Ingredient meat = ingredient("x");
-  meat.weights.rows = {weighing("1 L", pounds(2))};
-  out.add(meat);
-  return out;
-}
-const RecipeBook meat = meat_by_volume();
+const RecipeBook meat = two_pounds_a_litre({"x"});
 
 /// A line for every rule and every kind of amount; roasts of 8 lb in tubs of 10 L for one.
 Recipe every_rule() {

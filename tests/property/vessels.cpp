@@ -27,17 +27,6 @@ Recipe legs_in_tubs() {
   return out;
 }
 
-RecipeBook legs_by_volume() {
-  RecipeBook out;
-  Ingredient leg = ingredient("leg");
-  leg.weights.rows = {weighing("1 L", pounds(2))};
-  out.add(leg);
-  Ingredient oil = ingredient("oil");
-  oil.weights.rows = {weighing("1 L", pounds(2))};
-  out.add(oil);
-  return out;
-}
-
 /// As large as its legs ask for, be they half as heavy again, or larger.
 RecipeVessel random_tub() {
   const auto legs = *rc::gen::inRange<std::int64_t>(1, 8);
@@ -80,7 +69,7 @@ TEST_CASE("vessels hold the whole, one fewer would not, and none is too full") {
 TEST_CASE("what goes into each vessel and each batch adds up to every line") {
   CHECK(rc::check([] {
     const Recipe recipe = legs_in_tubs();
-    const RecipeBook book = legs_by_volume();
+    const RecipeBook book = two_pounds_a_litre({"leg", "oil"});
     const auto legs = *rc::gen::inRange<std::int64_t>(1, 60);
     const Mass weight =
         Mass::of(fraction(*rc::gen::inRange<std::int64_t>(60, 121), 10), units::pound);

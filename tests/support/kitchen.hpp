@@ -39,6 +39,17 @@ inline Purchase piece(const char* content, const char* price, std::string suppli
 /// For recipes that name nothing which a book would have to know.
 inline const RecipeBook no_book;
 
+/// A book that knows that a litre of each of these weighs 2 lb.
+inline RecipeBook two_pounds_a_litre(const std::vector<std::string>& names) {
+  RecipeBook out;
+  for (const std::string& name : names) {
+    Ingredient each = builders::ingredient(name);
+    each.weights.rows = {weighing("1 L", pounds(2))};
+    out.add(std::move(each));
+  }
+  return out;
+}
+
 /// A book with its prices.
 struct TestKitchen {
   RecipeBook book;

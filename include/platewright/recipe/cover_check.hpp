@@ -50,10 +50,6 @@ inline Volume covering_liquid(const ScaledRecipe& scaled) {
   return out;
 }
 
-}  // namespace detail
-
-namespace detail {
-
 /// The meat in one vessel; nothing where its volume is not known.
 inline std::optional<Volume> meat_in(const ScaledRecipe& scaled, const FilledAlike& part,
                                      const RecipeBook& book) {
@@ -90,7 +86,8 @@ inline std::optional<Overflow> overflow_of(const ScaledRecipe& scaled, const Rec
   const auto meat = detail::meat_in(scaled, fullest, book);
   const Volume liquid =
       detail::covering_liquid(scaled) * detail::cover_share(scaled, fullest, book);
-  const Volume room = holds - meat.value_or(Volume());
+  // Meat may stand out of a vessel that nothing has to cover it in.
+  const Volume room = std::max(Volume(), holds - meat.value_or(Volume()));
   if (liquid <= room) return std::nullopt;
   return Overflow{liquid, room, meat.has_value(), true};
 }

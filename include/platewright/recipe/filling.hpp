@@ -1,8 +1,6 @@
 #pragma once
 // How a content is spread over vessels or batches that are alike.
 
-#include <algorithm>
-#include <utility>
 #include <vector>
 
 #include "platewright/number/rational.hpp"

@@ -86,6 +86,12 @@ inline void count_batches(const Recipe& recipe, ScalePlan& plan) {
   plan.batch_factor = plan.batches.count / batches_of(recipe, tested_content(recipe), 1).count;
 }
 
+/// Whether something has to cover the meat.
+inline bool is_covered(const Recipe& recipe) {
+  return std::any_of(recipe.lines.begin(), recipe.lines.end(),
+                     [](const RecipeLine& line) { return line.scale == ScalingRule::by_cover; });
+}
+
 /// The room around the meat in all vessels, each with what is in it. Throws Failure where the meat
 /// alone fills the fullest.
 inline Volume room_in_all(const RecipeVessel& vessel, const Filling& filling, const Volume& piece) {
@@ -101,7 +107,7 @@ inline Volume room_in_all(const RecipeVessel& vessel, const Filling& filling, co
 /// The plan made in `vessel` instead of the one the recipe was tested in: as many vessels as its
 /// size asks for. What covers the meat follows the volume that is left around it, over the same as
 /// tested; where a volume is not known, the factor. Throws Failure where the vessel's size is not
-/// known and its content is not said, and where the meat alone fills one.
+/// known and its content is not said, and where the meat alone fills one and has to be covered.
 inline ScalePlan in_vessels(const Recipe& recipe, ScalePlan plan, const RecipeVessel& vessel,
                             const RecipeBook& book) {
   const RecipeVessel& tested_in = recipe.vessel ? *recipe.vessel : vessel;
@@ -114,6 +120,7 @@ inline ScalePlan in_vessels(const Recipe& recipe, ScalePlan plan, const RecipeVe
                              vessel_capacity(recipe, vessel, heavier), whole);
   plan.vessel_factor = plan.vessels->count / tested.count;
   plan.cover_factor = plan.factor;
+  if (!detail::is_covered(recipe)) return plan;
   const std::optional<Volume> piece = piece_volume(recipe, book);
   plan.cover_by_factor = !piece || !vessel.volume || !tested_in.volume || !plan.piece_weight;
   if (plan.cover_by_factor) return plan;

@@ -81,12 +81,18 @@ inline Rational capacity_by_size(const Recipe& recipe, const RecipeVessel& vesse
 
 }  // namespace detail
 
-/// Whether its size decides how much goes into a vessel: the cook does not say what one holds, and
-/// it is not the one that held the tested batch.
-inline bool size_decides(const Recipe& recipe, const RecipeVessel& vessel) {
-  if (vessel.holds || (!vessel.volume && !vessel.area)) return false;
-  const bool other = recipe.vessel && recipe.vessel->name != vessel.name;
-  return other || (vessel.volume && filling_volume(recipe));
+/// What of a vessel decides how much goes into it.
+enum class CountedBy { volume, bottom };
+
+/// Nothing where its size does not decide: the cook says what one holds, or it is the one that held
+/// the tested batch.
+inline std::optional<CountedBy> counted_by(const Recipe& recipe, const RecipeVessel& vessel) {
+  if (vessel.holds) return std::nullopt;
+  if (vessel.volume && filling_volume(recipe)) return CountedBy::volume;
+  if (!recipe.vessel || recipe.vessel->name == vessel.name) return std::nullopt;
+  const auto ratio = detail::vessel_ratio(vessel, *recipe.vessel);
+  if (!ratio) return std::nullopt;
+  return ratio->by_volume ? CountedBy::volume : CountedBy::bottom;
 }
 
 /// The most that goes into one vessel, counted as `tested_content` is: what the cook says it holds;

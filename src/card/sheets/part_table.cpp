@@ -18,9 +18,8 @@ std::string content_text(const ScaledRecipe& scaled, const Rational& content,
   if (const auto whole = filling_volume(recipe)) {
     return view.level(*whole * (content / tested_content(recipe)));
   }
-  const Filling all = scaled.plan.batches;
   if (scaled.plan.portions) {
-    const Rational portions = *scaled.plan.portions * (content / all.content);
+    const Rational portions = *scaled.plan.portions * (content / scaled.plan.batches.content);
     return as_short_decimal(portions, 1, Rounding::down) + " portions";
   }
   return "\u00D7 " + as_short_decimal(content, 4);
@@ -106,12 +105,15 @@ std::optional<Table> part_table(const ScaledRecipe& scaled, PartOf what, const B
 }
 
 void cite_vessel(Sheet& sheet, const ScaledRecipe& scaled) {
-  if (!scaled.plan.vessel || !size_decides(*scaled.recipe, *scaled.plan.vessel)) return;
+  if (!scaled.plan.vessel) return;
   const RecipeVessel& vessel = *scaled.plan.vessel;
-  const std::string by = vessel.volume ? "volume" : "area of the bottom";
-  std::string text = vessel.name + ", counted by the " + by + ": ";
+  const auto by = counted_by(*scaled.recipe, vessel);
+  if (!by) return;
+  const bool volume = *by == CountedBy::volume;
+  std::string text =
+      vessel.name + ", counted by the " + (volume ? "volume" : "area of the bottom") + ": ";
   text += vessel.source.empty() ? "the size as it is written" : vessel.source;
-  if (vessel.fill != 1) {
+  if (volume && vessel.fill != 1) {
     text += "; filled to " + percent_text(vessel.fill) + " (common practice, no source)";
   }
   cite(sheet, text);

@@ -26,15 +26,7 @@ Recipe brined() {
   return out;
 }
 
-/// A book that knows that a litre of leg weighs 2 lb.
-RecipeBook legs_by_volume() {
-  RecipeBook out;
-  Ingredient leg = ingredient("leg");
-  leg.weights.rows = {weighing("1 L", pounds(2))};
-  out.add(leg);
-  return out;
-}
-const RecipeBook legs = legs_by_volume();
+const RecipeBook legs = two_pounds_a_litre({"leg"});
 
 RecipeVessel tub_for_three() {
   return {"large tub", litres(20), Rational(3), ""};
@@ -126,6 +118,39 @@ TEST_CASE("meat that fills the vessel alone is refused") {
   const Recipe recipe = brined();
   const auto plan = [&] { return plan_for_pieces(recipe, 1, legs, pounds(20)); };
   CHECK(problem_of(plan).id == "vessel-too-small");
+}
+
+TEST_CASE("a roast that nothing covers may stand out of its pan") {
+  Recipe recipe = brined();
+  recipe.lines.erase(recipe.lines.begin() + 1);
+  const ScalePlan plan = plan_for_pieces(recipe, 2, legs, pounds(40));
+  CHECK(plan.vessels->count == 2);
+  CHECK_FALSE(overflow_of(scale(recipe, plan, legs), legs));
+}
+
+TEST_CASE("where the meat alone fills a vessel no room is left for what covers it") {
+  // The tested vessel has no size, so that the factor decides.
+  Recipe recipe = brined();
+  recipe.vessel->volume.reset();
+  const RecipeVessel small{"small tub", litres(3), Rational(1), ""};
+  const ScalePlan plan = in_vessels(recipe, plan_for_pieces(recipe, 2, legs), small, legs);
+  const auto overflow = overflow_of(scale(recipe, plan, legs), legs);
+  REQUIRE(overflow);
+  CHECK(overflow->room == Volume());
+}
+
+TEST_CASE("what counts the vessels is named") {
+  Recipe gratin = recipe_for("gratin", 48, {line("butter", "1 oz")});
+  RecipeVessel pan{"hotel pan", litres(13), std::nullopt, ""};
+  pan.area = Length::of(12, units::inch) * Length::of(20, units::inch);
+  RecipeVessel sheet{"sheet", std::nullopt, std::nullopt, ""};
+  sheet.area = Length::of(18, units::inch) * Length::of(26, units::inch);
+  gratin.vessel = sheet;
+  CHECK(counted_by(gratin, pan) == CountedBy::bottom);
+  CHECK_FALSE(counted_by(gratin, sheet));
+  gratin.vessel = pan;
+  CHECK(counted_by(gratin, RecipeVessel{"tub", litres(20), std::nullopt, ""}) == CountedBy::volume);
+  CHECK_FALSE(counted_by(gratin, RecipeVessel{"tub", litres(20), Rational(12), ""}));
 }
 
 TEST_CASE("a vessel holds the tested batch where the cook does not say") {

@@ -23,12 +23,11 @@ inline Problem vessel_malformed(std::string_view text, std::string_view content)
 }
 
 inline Problem vessel_below_a_piece(std::string_view vessel, std::string_view piece) {
-  return make_problem(
-      "vessel-below-a-piece",
-      in_quotes(vessel) + " takes less than one " + std::string(piece) + " by its size",
-      "a vessel that takes one whole " + std::string(piece),
-      "name a larger one, or say what one holds, as in `" + std::string(vessel) + ", holds 1 " +
-          std::string(piece) + "`");
+  return make_problem("vessel-below-a-piece",
+                      in_quotes(vessel) + " takes less than one " + std::string(piece),
+                      "a vessel that takes one whole " + std::string(piece),
+                      "name a larger one, or say what one holds, as in `" + std::string(vessel) +
+                          ", holds 1 " + std::string(piece) + "`");
 }
 
 /// `known` are names of the table, where the vessel may be one of them.
