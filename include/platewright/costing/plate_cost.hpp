@@ -11,6 +11,7 @@
 #include "platewright/costing/bought_line.hpp"
 #include "platewright/costing/by_products.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
+#include "platewright/recipe/nesting.hpp"
 
 namespace platewright {
 
@@ -95,7 +96,7 @@ class PlateCosting {
     under_way_.push_back(name);
     PlateCost whole = cost(scale(recipe, plan_for_factor(recipe, 1, book_), book_));
     lines_kept_ += whole.lines.size();
-    if (lines_kept_ > most_lines_kept) throw Failure(problems::plan_too_large(most_lines_kept));
+    if (lines_kept_ > most_plan_lines) throw Failure(problems::plan_too_large(most_plan_lines));
     under_way_.pop_back();
     return batches_.emplace(name, std::move(whole)).first->second;
   }
@@ -169,9 +170,6 @@ class PlateCosting {
 
   const RecipeBook& book_;
   const PriceList& prices_;
-  /// As many as one plan makes.
-  static constexpr std::size_t most_lines_kept = 50'000;
-
   std::map<std::string, PlateCost> batches_;
   std::size_t lines_kept_ = 0;
   std::vector<std::string> under_way_;

@@ -62,13 +62,12 @@ inline void append_makers_first(const RecipeBook& book, const std::string& name,
   order.push_back(name);
 }
 
-/// What is made is kept line by line; so many lines are thousands of recipes.
+/// What is made is kept line by line.
 class PlanSize {
  public:
   void add(const ScaledRecipe& scaled) {
-    constexpr std::size_t most_lines = 50'000;
     lines_ += scaled.lines.size() + 1;
-    if (lines_ > most_lines) throw Failure(problems::plan_too_large(most_lines));
+    if (lines_ > most_plan_lines) throw Failure(problems::plan_too_large(most_plan_lines));
   }
 
  private:

@@ -60,7 +60,7 @@ inline Problem number_too_fine() {
   return make_problem(
       "number-too-fine",
       "a sum of so many figures, each to so many digits, that the exact fraction has "
-      "more than twenty thousand digits",
+      "more than nineteen thousand digits",
       "figures as a scale or an invoice shows them",
       "round the amounts and prices to what was weighed and paid");
 }
