@@ -10,9 +10,9 @@ namespace platewright::reading {
 namespace {
 
 bool is_ingredient_key(std::string_view name) {
-  constexpr std::string_view keys[] = {"cut",       "produce", "grain",    "tested yields",
-                                       "weighs as", "weighs",  "safety",   "allergens",
-                                       "free",      "buy",     "in store", "by-products"};
+  constexpr std::string_view keys[] = {
+      "cut",       "produce",     "grain", "tested yields", "weighs as", "weighs",     "safety",
+      "allergens", "may contain", "free",  "buy",           "in store",  "by-products"};
   return std::find(std::begin(keys), std::end(keys), name) != std::end(keys);
 }
 

@@ -60,9 +60,11 @@ Table allergen_table(const std::vector<DishNotice>& notices) {
       add(none_declared(notice.allergens), {});
     }
   }
-  table.notes = {
-      "As the caterer's book states them; traces are not covered. Tell the caterer of every "
-      "allergy before the event."};
+  const bool warned = std::any_of(notices.begin(), notices.end(), [](const DishNotice& notice) {
+    return !notice.declared.may_contain.empty();
+  });
+  table.notes = {"As the caterer's book states them; " + std::string(warned ? "other " : "") +
+                 "traces are not covered. Tell the caterer of every allergy before the event."};
   return table;
 }
 

@@ -156,7 +156,9 @@ Box allergen_box(const Recipe& recipe, const Book& book) {
     box.lines.push_back("By the list of the law chosen: " + std::string(name_of(table.law())) +
                         ".");
   }
-  box.lines.push_back("From the book's own statements; check every label. Traces are not covered.");
+  const bool warned = !allergens.may_contain.empty();
+  box.lines.push_back("From the book's own statements; check every label. " +
+                      std::string(warned ? "Other traces" : "Traces") + " are not covered.");
   return box;
 }
 

@@ -13,12 +13,15 @@ TEST_CASE("what cooks count has its plural") {
   CHECK(several("dish") == "dishes");
   CHECK(several("salmon fish") == "salmon fish");
   CHECK(several("goose") == "geese");
+  CHECK(several("patty") == "patties");
+  CHECK(several("turkey") == "turkeys");
+  CHECK(several("potato") == "potatoes");
   CHECK(several("meat loaf") == "meat loaves");
 }
 
 TEST_CASE("a plural gives its one back, and a word that is none stays") {
   for (const char* one : {"leg", "batch", "box", "dish", "goose", "loaf", "half", "turkey", "ham",
-                          "breast", "roast", "glass"}) {
+                          "breast", "roast", "glass", "patty", "potato", "tray"}) {
     INFO(one);
     CHECK(one_of(several(one)) == one);
     CHECK(one_of(one) == one);
