@@ -147,8 +147,9 @@ TEST_CASE("no sum of up to three terms is less work: fewer terms, less error, fe
     const std::int64_t most = *rc::gen::element<std::int64_t>(4608, 6 * 18432);
     const auto sevenths = *rc::gen::inRange<std::int64_t>(1, most * 7 + 1);
     // Half of them what a recipe says: whole half cups.
-    const bool plain = sevenths > 7 * 576 && *rc::gen::arbitrary<bool>();
-    const std::int64_t asked = plain ? sevenths / (7 * 576) * (7 * 576) : sevenths;
+    constexpr std::int64_t half_cup = std::int64_t{7} * 576;
+    const bool plain = sevenths > half_cup && *rc::gen::arbitrary<bool>();
+    const std::int64_t asked = plain ? sevenths / half_cup * half_cup : sevenths;
     const Volume volume = Volume::of(fraction(asked, std::int64_t{7} * 24), units::us_teaspoon);
     const KitchenMeasure measure = kitchen_measure(volume, kitchens[0]);
     const Fewest fewest = by_trying_all(asked);

@@ -22,8 +22,8 @@ inline StepControl random_control() {
   }
   if (takes_temperature(out.kind) && *rc::gen::arbitrary<bool>()) out.at = random_temperature();
   if (!takes_reached(out.kind)) return out;
-  const int marks = *rc::gen::inRange(0, 3);
-  for (int i = 0; i < marks; ++i) {
+  const std::int64_t marks = *rc::gen::inRange<std::int64_t>(0, 3);
+  for (std::int64_t i = 0; i < marks; ++i) {
     out.reaches.push_back(
         {random_temperature(),
          Duration::of(i * 4 + *rc::gen::inRange<std::int64_t>(1, 5), units::hour)});

@@ -21,8 +21,8 @@ inline SafetyTable step_rows() {
   const std::string code = "FDA Food Code 2022";
   SafetyTable out = safety_rows();
   const auto add = [&](StepKind kind, std::optional<StepPlace> where, StepDemand demand,
-                       std::optional<BoundTemperature> temperature, std::optional<Duration> within,
-                       const char* row) {
+                       const std::optional<BoundTemperature>& temperature,
+                       const std::optional<Duration>& within, const char* row) {
     out.step_rules.push_back({kind, where, demand, temperature, within, code, row, ""});
   };
   add(StepKind::thaw, StepPlace::refrigerator, StepDemand::stands_at, below(41), {}, "3-501.13");

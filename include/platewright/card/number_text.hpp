@@ -3,6 +3,7 @@
 // at the edge, and half up unless it says otherwise.
 
 #include <cstddef>
+#include <optional>
 #include <string>
 
 #include "platewright/number/write.hpp"
@@ -27,6 +28,15 @@ inline std::string with_thousands(std::string decimal) {
 /// An amount of money to the minor unit of its currency, without the currency's name.
 inline std::string money_text(const Rational& amount, const Currency& currency) {
   return with_thousands(as_decimal(amount, currency.minor_digits()));
+}
+
+/// The places that say a value exactly, `least` or as many as two more; nothing where these do not:
+/// of at least two they are 2 for 2.4, 3 for 2.385, and none for 1/3.
+inline std::optional<unsigned> exact_places(const Rational& value, unsigned least) {
+  for (unsigned places = least; places <= least + 2; ++places) {
+    if (is_whole(value * power_of_ten(places))) return places;
+  }
+  return std::nullopt;
 }
 
 /// A share as per cent: 5/8 is `62.5 %`. `places` is the most decimals; zeros at the end are not

@@ -35,7 +35,7 @@ Row cost_row(const CostLine& line, const Cell& cost, const Cell& share, const Pr
           used_cell(line),
           line.purchased ? card::amount_cell(*line.purchased, Rounding::half_up, purchased_places)
                          : Cell{},
-          line.as_purchased ? card::unit_price_cell(*line.as_purchased, prices) : Cell{},
+          line.as_purchased ? card::paid_price_cell(*line.as_purchased, prices) : Cell{},
           costed ? cost : words(line.free ? "free" : "in Q"),
           costed ? share : Cell{}};
 }
@@ -96,7 +96,7 @@ Table edible_table(const PlateCost& cost, const PriceList& prices) {
     const std::optional<UnitPrice>& edible =
         line.served_price ? line.served_price : line.edible_portion;
     if (line.is_recipe || !edible || !line.cost_factor || *line.cost_factor == 1) continue;
-    table.add({words(line.name), card::unit_price_cell(*line.as_purchased, prices),
+    table.add({words(line.name), card::paid_price_cell(*line.as_purchased, prices),
                percent_cell(line.served_yield.value_or(line.yield)),
                number_cell(*line.cost_factor, 3), card::unit_price_cell(*edible, prices),
                words(line.yield_name)});

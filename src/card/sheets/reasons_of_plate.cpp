@@ -18,7 +18,7 @@ void add_purchase(const CostLine& line, const PriceList& prices, Reason& reason)
     reason.inputs.push_back(
         {"", "as bought",
          amount_cell(in_unit(*line.purchased, line.as_purchased->unit), Rounding::half_up, 4)});
-  reason.inputs.push_back({"", "AP price", unit_price_cell(*line.as_purchased, prices)});
+  reason.inputs.push_back({"", "AP price", paid_price_cell(*line.as_purchased, prices)});
   if (!line.supplier.empty()) reason.inputs.push_back({"", "supplier", words(line.supplier)});
   if (line.credit > Money()) {
     reason.formula += "; less the credit for by-products";
@@ -31,7 +31,7 @@ Reason reason_of_line(const PlateCost& cost, const CostLine& line, const PriceLi
   reason.inputs.push_back({"", "in", words(cost.recipe)});
   reason.inputs.push_back({"", "used", amount_cell(*line.used, Rounding::half_up)});
   if (line.is_recipe) {
-    reason.inputs.push_back({"", "price", unit_price_cell(*line.as_purchased, prices)});
+    reason.inputs.push_back({"", "price", paid_price_cell(*line.as_purchased, prices)});
     reason.formula = "cost of one batch / what a batch makes \u00D7 used";
   } else {
     add_purchase(line, prices, reason);

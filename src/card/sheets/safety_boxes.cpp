@@ -130,15 +130,15 @@ std::string none_declared(const RecipeAllergens& all) {
 }
 
 std::vector<std::string> allergen_lines(const RecipeAllergens& all,
-                                        const DeclaredAllergens& allergens) {
+                                        const DeclaredAllergens& known) {
   std::vector<std::string> out;
-  for (const DeclaredAllergen& line : allergens.contains) {
+  for (const DeclaredAllergen& line : known.contains) {
     out.push_back(allergen_name(line) + ": " + listed(line.ingredients));
   }
-  for (const DeclaredAllergen& line : allergens.may_contain) {
+  for (const DeclaredAllergen& line : known.may_contain) {
     out.push_back("may contain " + allergen_name(line) + ": " + listed(line.ingredients));
   }
-  if (out.empty() && allergens.not_stated.empty()) {
+  if (out.empty() && known.not_stated.empty()) {
     out.push_back(none_declared(all));
   }
   return out;

@@ -19,8 +19,7 @@ std::string allergen_name(const DeclaredAllergen& allergen);
 
 /// Each allergen, once, with the ingredients that bring it, as in `milk: butter, cream`; what may
 /// be in it; where every ingredient is said to have none, that.
-std::vector<std::string> allergen_lines(const RecipeAllergens& all,
-                                        const DeclaredAllergens& declared);
+std::vector<std::string> allergen_lines(const RecipeAllergens& all, const DeclaredAllergens& known);
 
 /// What is said where nothing is declared and everything is stated: none at all, or none of the
 /// list that was chosen.

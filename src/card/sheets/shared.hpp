@@ -36,12 +36,25 @@ inline std::string unit_price_digits(const Rational& price, unsigned minor_digit
   return as_decimal(price, places);
 }
 
-/// A price for one unit: `8.95/lb`.
-inline Cell unit_price_cell(const UnitPrice& price, const PriceList& prices) {
-  const Rational value = plain(price.price);
-  const std::string shown = unit_price_digits(value, prices.currency.minor_digits());
-  return figure_as(shown + "/" + price.unit.record().symbol, value, shown,
+/// A price that is worked out, for one unit: `8.95/lb`.
+inline Cell unit_price_cell(const UnitPrice& price, const std::string& shown,
+                            const PriceList& prices) {
+  return figure_as(shown + "/" + price.unit.record().symbol, plain(price.price), shown,
                    prices.currency.code() + " per " + price.unit.name());
+}
+
+inline Cell unit_price_cell(const UnitPrice& price, const PriceList& prices) {
+  const unsigned minor = prices.currency.minor_digits();
+  return unit_price_cell(price, unit_price_digits(plain(price.price), minor), prices);
+}
+
+/// A price that is paid, exactly where two more places than the minor unit's say it, as an invoice
+/// does: `2.385/lb`.
+inline Cell paid_price_cell(const UnitPrice& price, const PriceList& prices) {
+  const Rational value = plain(price.price);
+  const auto places = exact_places(value, prices.currency.minor_digits());
+  return places ? unit_price_cell(price, as_decimal(value, *places), prices)
+                : unit_price_cell(price, prices);
 }
 
 /// Cells of money whose rounded figures sum to the rounded total exactly; `exact` stays exact.

@@ -25,6 +25,11 @@ std::string pounds_text(const Rational& pounds) {
   return is_whole(pounds * 16) ? as_mixed(pounds) : as_short_decimal(pounds, 4);
 }
 
+/// `1.316`, `0.7875`.
+std::string factor_text(const Rational& factor) {
+  return as_decimal(factor, exact_places(factor, 3).value_or(3));
+}
+
 }  // namespace
 
 Cell exact_weight_cell(const Mass& mass, WeighedIn weights) {
@@ -42,14 +47,19 @@ Cell exact_weight_cell(const Mass& mass, WeighedIn weights) {
 
 Cell FigureWriter::number(const Rational& value, const std::string& unit,
                           const std::string& after) const {
-  const bool fine = value < 1 && !is_whole(value * power_of_ten(sheet_.currency.minor_digits()));
-  const unsigned places = sheet_.currency.minor_digits() + (fine ? 2U : 0U);
+  const unsigned minor = sheet_.currency.minor_digits();
+  const unsigned places = exact_places(value, minor).value_or(value < 1 ? minor + 2 : minor);
   const std::string shown = as_decimal(value, places);
   return figure_as(with_thousands(shown) + after, value, shown, unit);
 }
 
 Cell FigureWriter::money(const Money& value) const {
   return number(value.in(units::currency_unit), sheet_.currency.code(), "");
+}
+
+Cell FigureWriter::price_in_column(const PricePerMass& value) const {
+  const Money one = value * price_weight(sheet_.weights);
+  return number(one.in(units::currency_unit), sheet_.currency.code(), "");
 }
 
 Cell FigureWriter::price(const PricePerMass& value) const {
@@ -62,7 +72,7 @@ Cell FigureWriter::weight(FigureForm form, const Mass& value) const {
   const Rational count = value / price_weight(sheet_.weights);
   const std::string unit(price_weight_name(sheet_.weights));
   if (form == FigureForm::factor) {
-    return figure_as(as_decimal(count, 3), count, as_decimal(count, 3), unit);
+    return figure_as(factor_text(count), count, factor_text(count), unit);
   }
   const bool pounds = sheet_.weights == WeighedIn::pounds;
   const std::string text = pounds ? pounds_text(count) : as_short_decimal(count, 4);
@@ -74,7 +84,7 @@ Cell FigureWriter::cell(FigureForm form, const Figure& value) const {
   if (const auto* sum = std::get_if<Money>(&value)) return money(*sum);
   if (const auto* by_weight = std::get_if<PricePerMass>(&value)) return price(*by_weight);
   const auto& share = std::get<Rational>(value);
-  return form == FigureForm::factor ? figure(share, as_decimal(share, 3)) : percent_cell(share, 2);
+  return form == FigureForm::factor ? figure(share, factor_text(share)) : percent_cell(share, 2);
 }
 
 std::string FigureWriter::line(const WorkingStep& step) const {

@@ -22,7 +22,10 @@ class FigureWriter {
   std::string line(const WorkingStep& step) const;
   /// `6.65 per lb`.
   Cell price(const PricePerMass& value) const;
-  /// `66.80`; where it is below one currency unit and not whole in its minor unit, two places more.
+  /// `6.65`, below a heading that says what it is for.
+  Cell price_in_column(const PricePerMass& value) const;
+  /// `66.80`; as many as two places more where they say it exactly, so that a calculator shows the
+  /// same, and two more of what is below one currency unit.
   Cell money(const Money& value) const;
 
  private:

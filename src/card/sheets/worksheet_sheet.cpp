@@ -46,10 +46,10 @@ Table trim_parts(const Worksheet& worksheet) {
   for (std::size_t i = 0; i < result.lines.size(); ++i) {
     const TrimLine& line = result.lines[i];
     const bool valued = line.kind == PartKind::usable || line.kind == PartKind::by_product;
-    const Money per_weight = line.value_per_weight * price_weight(worksheet.weights);
     table.add({words(line.name), words(kind_text(line.kind)),
                exact_weight_cell(line.weight, worksheet.weights), percent_cell(line.share, 2),
-               valued ? card::money(per_weight, prices) : Cell{}, valued ? cells[i] : Cell{}});
+               valued ? writer.price_in_column(line.value_per_weight) : Cell{},
+               valued ? cells[i] : Cell{}});
   }
   for (std::size_t i = 0; i < cells.size(); ++i) {
     const Cell alone = card::money(result.lines[i].value, prices);

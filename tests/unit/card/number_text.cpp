@@ -60,3 +60,11 @@ TEST_CASE("a cell's exact value is in the unit that it shows") {
   CHECK(pull.exact == Rational(130));
   CHECK(pull.shown == "130");
 }
+
+TEST_CASE("two more places are taken where they say a figure exactly") {
+  CHECK(exact_places(fraction(12, 5), 2) == 2U);
+  CHECK(exact_places(fraction(2385, 1000), 2) == 3U);
+  CHECK(exact_places(fraction(9435, 10'000), 2) == 4U);
+  CHECK_FALSE(exact_places(fraction(1, 3), 2));
+  CHECK_FALSE(exact_places(fraction(1, 32), 2));
+}
