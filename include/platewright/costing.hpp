@@ -8,6 +8,7 @@
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/costing/day_text.hpp"
 #include "platewright/costing/make_quote.hpp"
+#include "platewright/costing/margin_notice.hpp"
 #include "platewright/costing/plate_cost.hpp"
 #include "platewright/costing/plate_price.hpp"
 #include "platewright/costing/price_list.hpp"

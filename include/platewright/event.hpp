@@ -15,6 +15,7 @@
 #include "platewright/event/local_time.hpp"
 #include "platewright/event/make_timeline.hpp"
 #include "platewright/event/margin_risk.hpp"
+#include "platewright/event/margin_warnings.hpp"
 #include "platewright/event/needs.hpp"
 #include "platewright/event/occasion.hpp"
 #include "platewright/event/order.hpp"

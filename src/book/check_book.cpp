@@ -9,7 +9,9 @@
 #include "book/contradictions.hpp"
 #include "platewright/costing/bought_line.hpp"
 #include "platewright/costing/by_products.hpp"
+#include "platewright/costing/current_prices.hpp"
 #include "platewright/event/eating.hpp"
+#include "platewright/event/margin_warnings.hpp"
 #include "platewright/event/safety_warnings.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
@@ -49,7 +51,7 @@ class BookCheck {
       check_contradictions(recipe, book_, problems_);
     }
     for (const Event& event : book_.events) check_menu(event);
-    check_safety();
+    check_events();
     return std::move(problems_);
   }
 
@@ -225,17 +227,19 @@ class BookCheck {
     }
   }
 
-  /// All that a sheet would warn of. Of a book with errors no sheet is made; what
+  /// All that a sheet would warn of, by the prices of the event's day as every command that shows
+  /// it. Of a book with errors no sheet is made; what
   /// else keeps an event from being planned is said when it is.
-  void check_safety() {
+  void check_events() {
     if (problems_.has_errors()) return;
     const SafetyTable& table = book_.tables.safety;
     problems_.add_all(safety_warnings(book_.recipes, table));
     for (const Event& event : book_.events) {
       try {
-        const Production production = plan_production(event, book_.recipes, book_.prices);
-        problems_.add_all(safety_warnings(event, production, book_.recipes, table));
+        const EventPlan plan({event, book_.recipes, current_prices(book_.prices, day_of(event))});
+        problems_.add_all(safety_warnings(plan, table));
         problems_.add_all(guest_warnings(event, book_.recipes, book_.tables.allergens));
+        problems_.add_all(margin_warnings(plan));
       } catch (const Failure&) {
         continue;
       }

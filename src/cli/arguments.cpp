@@ -229,6 +229,11 @@ void add_quote_command(CLI::App& program, QuoteArguments& parsed, CommonOptions&
   add_changes(*quote, parsed.prices);
   quote->add_option("--agreed-price", parsed.agreed_price,
                     "what if: the full price of a guest is this, whatever the rule asks");
+  quote
+      ->add_option("--turn-up", parsed.turn_up,
+                   "what if: so many come, at the price quoted for the number expected")
+      ->excludes("--guests")
+      ->excludes("--agreed-price");
   auto* asked = quote->add_option_group("question", "the quote itself if none is asked");
   asked->add_flag("--client", parsed.client, "the client's sheet: no costs, lines to sign on");
   asked->add_option("--why", parsed.why, "how this line was worked out");

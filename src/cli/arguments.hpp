@@ -127,6 +127,7 @@ struct QuoteArguments {
   bool client = false;
   std::string why;
   std::string agreed_price;
+  std::string turn_up;  ///< so many come, at the price quoted
   std::vector<std::string> guest_table;
   std::string movers;  ///< by which share everything is moved
   std::string floor;   ///< of the margin

@@ -164,7 +164,8 @@ Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& pr
 Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const Book book = open_book({arguments.file}, problems);
   Occasion occasion = occasion_of(book, arguments.file, arguments.prices);
-  if (!changes_anything(arguments.prices) && arguments.agreed_price.empty()) {
+  if (!changes_anything(arguments.prices) && arguments.agreed_price.empty() &&
+      arguments.turn_up.empty()) {
     return {answer(arguments, EventPlan(std::move(occasion)), book), {}, 80};
   }
   const Quote before = quote_of(occasion);
@@ -174,9 +175,17 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
     occasion.event.terms.agreed_price = Money::of(
         number_above_zero("--agreed-price", arguments.agreed_price), units::currency_unit);
   }
+  if (!arguments.turn_up.empty()) {
+    occasion.event.terms.agreed_price = before.price;
+    change_guests_asked("--turn-up", arguments.turn_up, occasion.event);
+  }
   const EventPlan plan(std::move(occasion));
   Sheet sheet = answer(arguments, plan, book);
   say_changes(arguments.prices, sheet);
+  if (!arguments.turn_up.empty()) {
+    sheet.subtitles.push_back("what if: " + arguments.turn_up +
+                              " guests come, at the price quoted");
+  }
   if (!arguments.agreed_price.empty()) {
     sheet.subtitles.push_back("what if: " + arguments.agreed_price + " agreed for a guest");
   }

@@ -10,14 +10,17 @@
 namespace platewright::cli {
 
 PriceList prices_for(const PriceOptions& options, const Book& book, const Event* event) {
-  std::optional<LocalDay> day;
-  if (event != nullptr && event->at)
-    day = std::chrono::floor<std::chrono::days>(event->at->local());
+  std::optional<LocalDay> day = event == nullptr ? std::nullopt : day_of(*event);
   if (!options.day.empty()) {
     day = from_argument("--prices-on", [&] { return read_local_day(options.day); });
   }
   PriceList prices = current_prices(book.prices, day);
   return options.round_unit_prices ? with_unit_prices_rounded(std::move(prices)) : prices;
+}
+
+void change_guests_asked(const char* option, const std::string& number, Event& event) {
+  const Rational guests = number_above_zero(option, number);
+  from_argument(option, [&] { change_guests(event, guests); });
 }
 
 void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion,
@@ -32,9 +35,7 @@ void apply_changes(const PriceOptions& options, const Book& book, Occasion& occa
   }
   problems.add_all(safety_warnings(occasion.book, book.tables.safety));
   problems.add_all(guest_warnings(occasion.event, occasion.book, book.tables.allergens));
-  if (options.guests.empty()) return;
-  const Rational guests = number_above_zero("--guests", options.guests);
-  from_argument("--guests", [&] { change_guests(occasion.event, guests); });
+  if (!options.guests.empty()) change_guests_asked("--guests", options.guests, occasion.event);
 }
 
 void choose_offers(const PriceOptions& options, Occasion& occasion) {

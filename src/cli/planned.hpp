@@ -15,6 +15,9 @@ namespace platewright::cli {
 /// The prices that count on the day asked for, or on the event's. Throws WrongArgument.
 PriceList prices_for(const PriceOptions& options, const Book& book, const Event* event);
 
+/// So many guests of the same mix. Throws WrongArgument, which names the option.
+void change_guests_asked(const char* option, const std::string& number, Event& event);
+
 /// What is changed of an occasion: prices, swaps, guests. What the changed recipes have to be
 /// warned of joins the problems. Throws WrongArgument.
 void apply_changes(const PriceOptions& options, const Book& book, Occasion& occasion,

@@ -179,6 +179,7 @@ void read_event(const Reading& reading) {
   }
   if (const yaml::Node* quote = top.find("quote")) {
     event.has_terms = true;
+    event.terms.place = top.place(*quote, "quote");
     const auto served = event.at ? std::optional(event.at->local()) : std::nullopt;
     read_quote_terms(*quote, reading, path + " > quote", served, event.terms);
   }

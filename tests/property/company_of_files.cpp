@@ -49,9 +49,8 @@ void add_house(const std::string& number, Files& files) {
 /// All that is bought for an event by its own book.
 std::vector<std::string> bought(const Book& book) {
   const Event& event = book.events.front();
-  const auto day = std::chrono::floor<std::chrono::days>(event.at->local());
   const Order order =
-      order_of_day({Occasion{event, book.recipes, current_prices(book.prices, day)}});
+      order_of_day({Occasion{event, book.recipes, current_prices(book.prices, day_of(event))}});
   std::vector<std::string> out{event.name, book.prices.currency.code(),
                                as_exact(order.total.in(units::currency_unit))};
   for (const SupplierOrder& supplier : order.suppliers) {

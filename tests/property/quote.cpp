@@ -2,7 +2,10 @@
 
 #include <rapidcheck.h>
 
+#include "platewright/card/quote_sheet.hpp"
+#include "platewright/card/writers.hpp"
 #include "platewright/event/break_even.hpp"
+#include "platewright/event/margin_warnings.hpp"
 #include "support/catch.hpp"
 #include "support/random_kitchen.hpp"
 
@@ -207,6 +210,20 @@ TEST_CASE("what guaranteed guests pay is never less for fewer of them") {
   }));
 }
 
+TEST_CASE("a price is divided among all who pay, be they there or not") {
+  CHECK(rc::check([] {
+    QuoteTerms terms = random_terms();
+    RC_PRE(terms.rule == PricingRule::margin);
+    terms.conditions.guaranteed_guests = *rc::gen::inRange<std::int64_t>(1, 700);
+    const Quote quote = make_quote(sum_of_money(), random_guests(), terms, Currency("USD"));
+    RC_CLASSIFY(quote.missing.has_value());
+    const Money step = terms.round_up_to.value_or(money("0.01"));
+    const Money asked = quote.cost / Rational(1 - terms.rule_share);
+    RC_ASSERT(quote.subtotal >= asked);
+    RC_ASSERT(quote.subtotal < asked + step * quote.full_prices + money("0.01") * quote.guests);
+  }));
+}
+
 TEST_CASE("the cost of an event, its inverse and its slope agree exactly") {
   CHECK(rc::check([] {
     const Money food = sum_of_money();
@@ -219,5 +236,55 @@ TEST_CASE("the cost of an event, its inverse and its slope agree exactly") {
     RC_ASSERT(cost.food_for(quote.cost) == food);
     const Money more = sum_of_money();
     RC_ASSERT(cost.parts(food + more).cost - quote.cost == more * cost.slope());
+  }));
+}
+
+TEST_CASE("a price by margin or mark-up that is neither agreed nor stepped leaves what is asked") {
+  CHECK(rc::check([] {
+    QuoteTerms terms = random_terms();
+    RC_PRE(terms.rule != PricingRule::food_cost);
+    const Quote quote = make_quote(sum_of_money(), random_guests(), terms, Currency("USD"));
+    RC_ASSERT(quote.subtotal >= quote.target);
+    RC_ASSERT_FALSE(margin_notice(quote));
+  }));
+}
+
+TEST_CASE("the prices that a quote below its margin names cover the cost and keep the rule") {
+  CHECK(rc::check([] {
+    const Money food = sum_of_money();
+    const auto guests = random_guests();
+    QuoteTerms terms = *rc::gen::arbitrary<bool>() ? random_terms() : all_terms();
+    terms.minimum_charge.reset();
+    if (*rc::gen::arbitrary<bool>()) terms.agreed_price = sum_of_money();
+    const Quote quote = make_quote(food, guests, terms, Currency("USD"));
+    const auto notice = margin_notice(quote);
+    RC_CLASSIFY(notice.has_value());
+    RC_ASSERT(notice.has_value() == (quote.margin < Money() || quote.subtotal < quote.target));
+    if (!notice) return;
+    RC_ASSERT((notice->fault == MarginFault::loss) == (quote.margin < Money()));
+    const auto at_price = [&](const Money& price) {
+      terms.agreed_price = price;
+      return make_quote(food, guests, terms, Currency("USD"));
+    };
+    RC_ASSERT(at_price(notice->covering_price).margin >= Money());
+    RC_ASSERT_FALSE(margin_notice(at_price(notice->asked_price)));
+  }));
+}
+
+TEST_CASE("an event is warned of a margin where the sheet of its quote has the box, or neither") {
+  CHECK(rc::check([] {
+    const TestKitchen kitchen = random_kitchen();
+    Event event = random_event();
+    event.has_terms = true;
+    event.terms.rule_share = share_below(900);
+    if (*rc::gen::arbitrary<bool>()) event.terms.agreed_price = sum_of_money() / Rational(1000);
+    if (*rc::gen::arbitrary<bool>()) event.terms.price_steps = {{50, share_below(300)}};
+    const EventPlan plan({event, kitchen.book, kitchen.prices});
+    const std::string sheet = write_text(quote_sheet(event, plan.quote(), std::nullopt));
+    const bool boxed = sheet.find("SOLD AT A LOSS") != std::string::npos ||
+                       sheet.find("BELOW THE MARGIN ASKED FOR") != std::string::npos;
+    RC_CLASSIFY(boxed);
+    const ProblemList warned = margin_warnings(plan);
+    RC_ASSERT(boxed == !warned.all().empty());
   }));
 }

@@ -168,7 +168,7 @@ class Book:
             target = food * (1 + share(terms.get("q factor", "0"))) / share(terms["food cost"])
         full = sum(guests[kind] * prices[kind] for kind in guests)
         price = up_to(target / full, Fraction(terms["round up to"]))
-        bill = [half_up(price * prices[kind]) * count for kind, count in guests.items()]
+        bill = [up_to(price * prices[kind], Fraction(1, 100)) * count for kind, count in guests.items()]
         subtotal = sum(bill)
         service = half_up(subtotal * share(terms["service"].split(",")[0]))
         taxed = subtotal + (service if terms["service"].endswith("taxed") else 0)

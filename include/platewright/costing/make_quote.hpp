@@ -78,29 +78,33 @@ inline Money target_of(const Quote& quote) {
   return quote.cost / Rational(1 - share);
 }
 
-/// One for all guests who were guaranteed and do not come.
-inline void add_missing(Quote& quote) {
-  const auto& guaranteed = quote.terms.conditions.guaranteed_guests;
+/// How many were guaranteed and do not come, of those who pay at all.
+inline Rational missing_guests(const std::vector<PayingGuests>& guests, const QuoteTerms& terms) {
+  const auto& guaranteed = terms.conditions.guaranteed_guests;
   Rational paying;
-  for (const QuoteLine& line : quote.lines) {
-    if (line.guests.price_share > 0) paying += line.guests.count;
+  for (const PayingGuests& kind : guests) {
+    if (kind.price_share > 0) paying += kind.count;
   }
-  if (!guaranteed || *guaranteed <= paying) return;
-  const Rational count = *guaranteed - paying;
+  return guaranteed && *guaranteed > paying ? *guaranteed - paying : Rational(0);
+}
+
+/// One line for all of them.
+inline void add_missing(Quote& quote, const Rational& count) {
+  if (count == 0) return;
   quote.missing = QuoteLine{{"guaranteed, not coming", count, 1}, quote.price, quote.price * count};
   quote.subtotal += quote.missing->amount;
 }
 
 inline void add_lines(Quote& quote, const std::vector<PayingGuests>& guests) {
   for (const PayingGuests& kind : guests) {
-    const Money price = kind.price_share == 1
-                            ? quote.price
-                            : round_money(quote.price * kind.price_share,
-                                          minor_unit(quote.currency), Rounding::half_up);
+    const Money price =
+        kind.price_share == 1
+            ? quote.price
+            : round_money(quote.price * kind.price_share, minor_unit(quote.currency), Rounding::up);
     quote.lines.push_back({kind, price, price * kind.count});
     quote.subtotal += quote.lines.back().amount;
   }
-  add_missing(quote);
+  add_missing(quote, missing_guests(guests, quote.terms));
   if (quote.terms.minimum_charge && quote.subtotal < *quote.terms.minimum_charge) {
     quote.minimum_raise = *quote.terms.minimum_charge - quote.subtotal;
     quote.subtotal = *quote.terms.minimum_charge;
@@ -157,10 +161,11 @@ inline void add_outcome(Quote& quote) {
 /// The quote for `food` (the plate costs of all dishes) and these guests, in this currency. cost =
 /// ((food x (1 + Q) + labour + extras) x (1 + overhead) + overhead of the event) x (1 +
 /// contingency); the price of a guest is rounded up to its step, or to the minor unit where there
-/// is none. Service charge, gratuity, tax and extras that are billed at cost are not the caterer's
-/// income here: margin and food cost look at the subtotal. Throws Failure for shares outside their
-/// range (a margin of 100 % or more, a food-cost share of 0, a tax above 100 %), a cost of 0 or
-/// less, a price step of 0 or less, figures below 0, and for no guest who pays.
+/// is none, and a share of it to the minor unit. It is divided among those who pay, be they there
+/// or guaranteed and missing. Service charge, gratuity, tax and extras that are billed at cost are
+/// not the caterer's income here: margin and food cost look at the subtotal. Throws Failure for
+/// shares outside their range (a margin of 100 % or more, a food-cost share of 0, a tax above 100
+/// %), a cost of 0 or less, a price step of 0 or less, figures below 0, and for no guest who pays.
 inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& guests,
                         const QuoteTerms& terms, const Currency& currency) {
   detail::check_terms(terms);
@@ -172,12 +177,13 @@ inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& gues
     quote.guests += kind.count;
     quote.full_prices += kind.count * kind.price_share;
   }
+  quote.full_prices += detail::missing_guests(guests, terms);
   detail::add_costs(quote);
   check_positive("a cost", quote.cost);
   if (terms.rule == PricingRule::food_cost) check_positive("a cost of the food", food);
   detail::add_price(quote);
   detail::add_lines(quote, guests);
-  // A guest kind's price may come to nothing at the minor unit, which no other check can see.
+  // A price step may take the whole price.
   check_positive("a subtotal", quote.subtotal);
   detail::add_charges(quote);
   detail::add_outcome(quote);

@@ -33,7 +33,7 @@ struct ExtraCost {
 /// What one kind of guests pays.
 struct QuoteLine {
   PayingGuests guests;
-  Money price;   ///< for one: full price x price share, half up to the minor unit
+  Money price;   ///< for one: full price x price share, up to the minor unit
   Money amount;  ///< count x price
 };
 
@@ -46,7 +46,7 @@ struct Quote {
   QuoteTerms terms;
   Currency currency;
   Rational guests;       ///< all heads
-  Rational full_prices;  ///< heads by what they pay: two at half the price are one
+  Rational full_prices;  ///< who pays, by how much: two at half the price are one
 
   Money food;
   Money q_factor;  ///< food x Q factor

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/problem/problem.hpp"
 #include "platewright/quantity/amount.hpp"
 #include "platewright/quantity/money.hpp"
 
@@ -90,6 +91,7 @@ struct QuoteTerms {
   Rational tax;                    ///< share of what is taxed
   bool price_taxed = true;         ///< the guests' price is taxed
   Conditions conditions;
+  Place place = {};  ///< where the book says them
 };
 
 }  // namespace platewright

@@ -1,6 +1,7 @@
 #pragma once
 // An occasion: who comes, what they eat, and when.
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
@@ -39,6 +40,12 @@ struct Event {
   bool has_terms = false;  ///< the book says how to quote
   Place place;
 };
+
+/// The day that an event's prices are those of, where it says when it is.
+inline std::optional<LocalDay> day_of(const Event& event) {
+  if (!event.at) return std::nullopt;
+  return std::chrono::floor<std::chrono::days>(event.at->local());
+}
 
 /// All heads.
 inline Rational guest_count(const Event& event) {

@@ -1,5 +1,5 @@
 #pragma once
-// The price of a guest at several numbers of guests.
+// The price of a guest at several numbers of guests, and what each leaves at the price quoted.
 
 #include <vector>
 
@@ -11,7 +11,8 @@ namespace platewright {
 /// The whole quote at one number of guests of the same mix.
 struct GuestTableRow {
   Rational guests;
-  Quote quote;
+  Quote quote;      ///< priced for so many
+  Quote turned_up;  ///< so many come, at the price that is quoted for the number expected
 };
 
 /// One row for each number, in the order given; everything is planned anew, since whole pieces and
@@ -20,13 +21,16 @@ struct GuestTableRow {
 inline std::vector<GuestTableRow> guest_table(const Occasion& occasion,
                                               const std::vector<Rational>& counts) {
   check_trials("a table of guests", counts.size(), size_of_plan(occasion));
+  const Money quoted = quote_of(occasion).price;
   std::vector<GuestTableRow> out;
   for (const Rational& count : counts) {
     Event event = occasion.event;
     change_guests(event, count);
     const Production production = plan_production(event, occasion.book, occasion.prices);
     const EventCost cost = event_cost(production, occasion.book, occasion.prices);
-    out.push_back({count, quote_for(event, cost, occasion.prices)});
+    const Quote priced = quote_for(event, cost, occasion.prices);
+    event.terms.agreed_price = quoted;
+    out.push_back({count, priced, quote_for(event, cost, occasion.prices)});
   }
   return out;
 }

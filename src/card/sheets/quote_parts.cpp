@@ -14,7 +14,8 @@ std::string sum_text(const Money& value, const PriceList& money) {
 std::string labour_working(const LabourCost& labour, const PriceList& money) {
   const Money hourly = labour.line.rate * Duration::of(1, units::hour);
   std::string out = decimal(labour.workers) + " \u00D7 " +
-                    decimal(labour.line.time.in(units::hour)) + " h at " + sum_text(hourly, money);
+                    duration_text(labour.line.time.in(units::minute), Rounding::up) + " at " +
+                    sum_text(hourly, money);
   if (labour.line.benefits > 0) out += " + " + percent_text(labour.line.benefits) + " benefits";
   if (labour.line.guests_per_worker) {
     out += ", one for " + decimal(*labour.line.guests_per_worker) + " guests";

@@ -3,6 +3,7 @@
 #include "card/sheets/client_notices.hpp"
 #include "card/sheets/eating_table.hpp"
 #include "card/sheets/quote_parts.hpp"
+#include "platewright/event/margin_warnings.hpp"
 
 namespace platewright {
 namespace {
@@ -57,6 +58,30 @@ Facts outcome_facts(const Quote& quote, const std::optional<BreakEven>& break_ev
   return facts;
 }
 
+/// What the caterer loses, or lacks to the pricing rule; nothing where it lacks nothing.
+std::optional<Box> margin_box(const Quote& quote, const PriceList& money) {
+  const auto notice = margin_notice(quote);
+  if (!notice) return std::nullopt;
+  const auto sum = [&](const Money& value) { return card::money(value, money).text; };
+  const bool loss = notice->fault == MarginFault::loss;
+  Box box{"margin", loss ? "SOLD AT A LOSS" : "BELOW THE MARGIN ASKED FOR", {}};
+  const std::string paid =
+      "By " + cause_of_low_margin(quote) + " the guests pay " + sum(quote.subtotal);
+  if (loss) {
+    box.lines.push_back(paid + ", and the event costs " + sum(quote.cost) + ": a loss of " +
+                        sum(quote.cost - quote.subtotal) + ".");
+    box.lines.push_back("Covers the cost: " + sum(notice->covering_price) + " for a full price.");
+  } else {
+    box.lines.push_back(paid + ", and the rule asks for " + sum(quote.target) + ": " +
+                        sum(quote.target - quote.subtotal) + " less.");
+  }
+  if (notice->asked_price > notice->covering_price) {
+    box.lines.push_back("Leaves what the rule asks for: " + sum(notice->asked_price) +
+                        " for a full price.");
+  }
+  return box;
+}
+
 Cell day_cell(const LocalDay& day) {
   return words(date_text(LocalTime(day)));
 }
@@ -106,6 +131,7 @@ Sheet quote_sheet(const Event& event, const Quote& quote,
   sheet.add(price_facts(quote, money));
   sheet.add(cost_table(quote, money));
   sheet.add(outcome_facts(quote, break_even, money));
+  if (auto box = margin_box(quote, money)) sheet.add(*std::move(box));
   add_conditions(quote, money, sheet);
   sheet.add(Paragraphs{"note",
                        "",

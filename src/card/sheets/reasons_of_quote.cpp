@@ -96,7 +96,7 @@ class QuoteReasons {
     add({"Asks for", "Target", "Rule"}, rule_text(terms),
         {input("cost", quote_.cost), input("food with Q", quote_.food + quote_.q_factor)},
         money(quote_.target, prices_));
-    add({"Full prices"}, "guests \u00D7 price share, added up", share_inputs(),
+    add({"Full prices"}, "guests who pay \u00D7 price share, added up", share_inputs(),
         number_cell(quote_.full_prices, 2));
     std::vector<Fact> inputs{input("target", quote_.target),
                              {"", "full prices", number_cell(quote_.full_prices, 2)}};
@@ -132,6 +132,11 @@ class QuoteReasons {
     for (const QuoteLine& line : quote_.lines) {
       out.push_back({"", as_short_decimal(line.guests.count, 2) + " " + line.guests.kind,
                      percent_cell(line.guests.price_share, 2)});
+    }
+    if (quote_.missing) {
+      const PayingGuests& missing = quote_.missing->guests;
+      out.push_back({"", as_short_decimal(missing.count, 2) + " " + missing.kind,
+                     percent_cell(missing.price_share, 2)});
     }
     return out;
   }

@@ -1,5 +1,7 @@
 #include "platewright/card/what_if_sheets.hpp"
 
+#include <algorithm>
+
 #include "card/sheets/quote_parts.hpp"
 
 namespace platewright {
@@ -26,13 +28,41 @@ Table what_if_table(const Quote& before, const Quote& after, const PriceList& pr
   return table;
 }
 
+namespace {
+
+/// What each number of guests leaves at one price.
+Table turned_up_table(const std::vector<GuestTableRow>& rows, const PriceList& prices) {
+  Table table{"turned_up",
+              "",
+              {figures_column("guests", "Guests"), figures_column("price", "For a guest"),
+               figures_column("subtotal", "Subtotal"), figures_column("cost", "Cost"),
+               figures_column("margin", "Margin"), figures_column("margin_share", "of subtotal")},
+              {},
+              {},
+              {}};
+  for (const GuestTableRow& row : rows) {
+    const Quote& quote = row.turned_up;
+    table.title = "So many come, at the price quoted: " + card::money(quote.price, prices).text;
+    table.add({number_cell(row.guests, 0), card::money(quote.price, prices),
+               card::money(quote.subtotal, prices), card::money(quote.cost, prices),
+               card::money(quote.margin, prices), percent_cell(quote.margin_share)});
+  }
+  if (std::any_of(rows.begin(), rows.end(),
+                  [](const GuestTableRow& row) { return row.turned_up.missing.has_value(); })) {
+    table.notes.push_back("Who was guaranteed and does not come pays.");
+  }
+  return table;
+}
+
+}  // namespace
+
 Sheet guest_table_sheet(const Event& event, const std::vector<GuestTableRow>& rows,
                         const PriceList& prices) {
   Sheet sheet(SheetKind::guest_table);
   sheet.title = "Price by number of guests: " + event.name;
   sheet.subtitles = {"the same mix of guests; all figures in " + prices.currency.code()};
   Table table{"rows",
-              "",
+              "Priced for so many",
               {figures_column("guests", "Guests"), figures_column("price", "For a guest"),
                figures_column("subtotal", "Subtotal"), figures_column("total", "Total"),
                figures_column("cost", "Cost"), figures_column("margin", "Margin")},
@@ -45,6 +75,7 @@ Sheet guest_table_sheet(const Event& event, const std::vector<GuestTableRow>& ro
                card::money(row.quote.cost, prices), percent_cell(row.quote.margin_share)});
   }
   sheet.add(std::move(table));
+  sheet.add(turned_up_table(rows, prices));
   return sheet;
 }
 

@@ -135,12 +135,14 @@ TEST_CASE("guests who were guaranteed and do not come pay the full price") {
   const std::vector<PayingGuests> guests{
       {"adults", 8, 1}, {"children", 2, fraction(1, 2)}, {"crew", 5, 0}};
   const Quote quote = make_quote(money("90"), guests, terms, Currency("USD"));
-  CHECK(quote.price == money("10.00"));
+  // 90 by 8 + 1 + 2 who pay, and half of that: both up to the cent.
+  CHECK(quote.full_prices == 11);
+  CHECK(quote.price == money("8.19"));
   REQUIRE(quote.missing);
   CHECK(quote.missing->guests.count == 2);
-  CHECK(quote.missing->amount == money("20.00"));
-  CHECK(quote.subtotal == money("110.00"));
-  CHECK(quote.margin == money("20.00"));
+  CHECK(quote.missing->amount == money("16.38"));
+  CHECK(quote.subtotal == money("90.10"));
+  CHECK(quote.margin == money("0.10"));
   terms.conditions.guaranteed_guests = 10;
   CHECK(!make_quote(money("90"), guests, terms, Currency("USD")).missing);
 }
@@ -186,6 +188,7 @@ TEST_CASE("someone must pay, and something must cost") {
   CHECK(id("0", adults(1), {}) == "number-not-positive");
   CHECK(id("0", adults(1), terms_of(PricingRule::food_cost, fraction(1, 4))) ==
         "number-not-positive");
-  // Two fifths of a cent are no price.
-  CHECK(id("0.01", {{"children", 100, fraction(2, 5)}}, {}) == "number-not-positive");
+  QuoteTerms all_off;
+  all_off.price_steps = {{1, 1}};
+  CHECK(id("100", adults(1), all_off) == "number-not-positive");
 }

@@ -122,6 +122,10 @@ TEST_CASE("a table of guests is one quote for each number") {
   CHECK(rows[1].quote.price == quote_of(occasion()).price);
   // The cooks are shared by fewer guests.
   CHECK(rows[0].quote.exact_price > rows[1].quote.exact_price);
+  // At the price that is quoted for 79 they leave less; 84 leave more.
+  CHECK(rows[0].turned_up.price == quote_of(occasion()).price);
+  CHECK(rows[0].turned_up.cost == rows[0].quote.cost);
+  CHECK(rows[0].turned_up.margin < rows[1].turned_up.margin);
 }
 
 TEST_CASE("the budget turned round: what a price leaves for the cut") {

@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "platewright/problem/problem.hpp"
+#include "platewright/problem/text.hpp"
 
 namespace platewright::problems {
 
@@ -43,6 +44,28 @@ inline Problem workers_counted_twice(std::string_view role) {
   return make_problem("workers-counted-twice",
                       "the role " + std::string(role) + " with both workers and guests per worker",
                       "one of the two", "keep the one that decides how many come");
+}
+
+/// The sums are written as money with its currency; `cause` is what keeps the bill so low.
+inline Problem quote_at_a_loss(std::string_view event, std::string_view paid, std::string_view cost,
+                               std::string_view cause, std::string_view covering_price) {
+  return make_problem(
+      "quote-at-a-loss",
+      in_quotes(event) + " costs " + std::string(cost) + ", and by " + std::string(cause) +
+          " its guests pay " + std::string(paid),
+      "a price that covers the cost: " + std::string(covering_price) + " or more for a full price",
+      "ask for more, or take cost out of the event, before the quote is sent");
+}
+
+inline Problem margin_below_asked(std::string_view event, std::string_view paid,
+                                  std::string_view asked, std::string_view cause,
+                                  std::string_view asked_price) {
+  return make_problem("margin-below-asked",
+                      "the pricing rule of " + in_quotes(event) + " asks for " +
+                          std::string(asked) + ", and by " + std::string(cause) +
+                          " its guests pay " + std::string(paid),
+                      std::string(asked_price) + " or more for a full price",
+                      "ask for more, or write the margin that you mean to have");
 }
 
 inline Problem quote_terms_missing(std::string_view event) {

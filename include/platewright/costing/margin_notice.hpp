@@ -1,0 +1,40 @@
+#pragma once
+// Whether a quote leaves what its rule asks for.
+
+#include <algorithm>
+#include <optional>
+
+#include "platewright/costing/quote.hpp"
+#include "platewright/costing/round_money.hpp"
+
+namespace platewright {
+
+/// What the bill of a quote does not come to.
+enum class MarginFault {
+  below_asked,  ///< what the pricing rule asks for
+  loss,         ///< the cost of the event
+};
+
+/// A bill that comes to too little, and the full prices at which it does not, rounded up as the
+/// price of the quote is. Guests who pay a share of the price pay that share of these.
+struct MarginNotice {
+  MarginFault fault;
+  Money covering_price;  ///< covers the cost
+  Money asked_price;     ///< leaves what the rule asks for, where that is more than the cost
+};
+
+/// Nothing where the subtotal comes to the cost and to what the rule asks for. The price is rounded
+/// up, so that less is left only by an agreed price, by what is off for the number of guests, or by
+/// a rule that looks at the food alone. It never fails.
+inline std::optional<MarginNotice> margin_notice(const Quote& quote) {
+  const bool loss = quote.margin < Money();
+  if (!loss && quote.subtotal >= quote.target) return std::nullopt;
+  const Money step = quote.terms.round_up_to.value_or(minor_unit(quote.currency));
+  const auto price_of = [&](const Money& all) {
+    return round_money(all / quote.full_prices, step, Rounding::up);
+  };
+  return MarginNotice{loss ? MarginFault::loss : MarginFault::below_asked, price_of(quote.cost),
+                      price_of(std::max(quote.target, quote.cost))};
+}
+
+}  // namespace platewright

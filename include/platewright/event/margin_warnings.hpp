@@ -1,0 +1,60 @@
+#pragma once
+// What a quote leaves too little of, as a warning.
+
+#include <optional>
+#include <string>
+
+#include "platewright/costing/margin_notice.hpp"
+#include "platewright/event/event_plan.hpp"
+#include "platewright/number/write.hpp"
+#include "platewright/problem/catalogue/quotes.hpp"
+#include "platewright/problem/problem_list.hpp"
+
+namespace platewright {
+
+namespace detail {
+
+/// `42.67 USD`.
+inline std::string sum_of_money(const Money& sum, const Currency& currency) {
+  return as_decimal(sum.in(units::currency_unit), currency.minor_digits()) + " " + currency.code();
+}
+
+}  // namespace detail
+
+/// What keeps the bill below what the rule asks for: `the agreed price of 30.00 USD`.
+inline std::string cause_of_low_margin(const Quote& quote) {
+  if (quote.terms.agreed_price) {
+    return "the agreed price of " + detail::sum_of_money(quote.price, quote.currency);
+  }
+  if (quote.step_off == 0) return "its pricing rule";
+  return "the price step of " + as_short_decimal(quote.step_off * 100, 2) + " % off for so many";
+}
+
+/// A warning where the bill of a quote comes to less than its rule asks for, or than the event
+/// costs; nothing else. It never fails.
+inline ProblemList margin_warnings(const Quote& quote, const std::string& event,
+                                   const Place& place) {
+  ProblemList out;
+  const auto notice = margin_notice(quote);
+  if (!notice) return out;
+  const auto sum = [&](const Money& money) { return detail::sum_of_money(money, quote.currency); };
+  const std::string cause = cause_of_low_margin(quote);
+  const Problem problem =
+      notice->fault == MarginFault::loss
+          ? problems::quote_at_a_loss(event, sum(quote.subtotal), sum(quote.cost), cause,
+                                      sum(notice->covering_price))
+          : problems::margin_below_asked(event, sum(quote.subtotal), sum(quote.target), cause,
+                                         sum(notice->asked_price));
+  out.add(as_warning(at(problem, place)));
+  return out;
+}
+
+/// The same of an event; nothing where it has no terms. Throws Failure as `EventPlan::quote` does.
+inline ProblemList margin_warnings(const EventPlan& plan) {
+  const Event& event = plan.event();
+  if (!event.has_terms) return ProblemList();
+  const Place& terms = event.terms.place;
+  return margin_warnings(plan.quote(), event.name, terms.line > 0 ? terms : event.place);
+}
+
+}  // namespace platewright
