@@ -10,6 +10,7 @@
 #include "platewright/card/figures.hpp"
 #include "platewright/card/kitchen_notices.hpp"
 #include "platewright/card/kitchen_view.hpp"
+#include "platewright/card/label_sheets.hpp"
 #include "platewright/card/measure_sheet.hpp"
 #include "platewright/card/number_text.hpp"
 #include "platewright/card/order_sheet.hpp"

@@ -128,6 +128,18 @@ void add_kitchen_commands(CLI::App& program, Parsed& parsed, CommonOptions& comm
   card->add_flag("--with-sub-recipes", parsed.card.sub_recipes, "the cards of what it uses first");
   card->add_flag("--cost", parsed.card.cost, "the food cost, in all and of a portion");
   card->add_option("--date", parsed.card.date, "the date that is printed on the card");
+  auto* labels = card->add_flag("--labels", parsed.card.labels,
+                                "of an event: labels for what is made and kept");
+  auto* buffet =
+      card->add_flag("--buffet", parsed.card.buffet, "of an event: cards that guests read");
+  buffet->excludes(labels);
+  for (const char* other :
+       {"--recipe", "--portions", "--pieces", "--factor", "--on-hand", "--short", "--portion-size",
+        "--piece-weight", "--pan", "--batches", "--with-sub-recipes", "--cost", "--date",
+        "--measures", "--tolerance", "--rounding"}) {
+    labels->excludes(other);
+    buffet->excludes(other);
+  }
   add_prices(*card, parsed.card.prices);
   add_changes(*card, parsed.card.prices);
 }

@@ -54,6 +54,8 @@ struct CardArguments {
   std::vector<std::string> batches;  ///< factors, one for each column
   bool sub_recipes = false;
   bool cost = false;
+  bool labels = false;
+  bool buffet = false;
   std::string date;
   PriceOptions prices;
 };

@@ -6,6 +6,7 @@
 #include "platewright/card/batch_card.hpp"
 #include "platewright/card/calendar.hpp"
 #include "platewright/card/kitchen_notices.hpp"
+#include "platewright/card/label_sheets.hpp"
 #include "platewright/card/recipe_card.hpp"
 #include "platewright/card/timeline_sheet.hpp"
 #include "platewright/event/make_timeline.hpp"
@@ -94,6 +95,15 @@ Sheet planned_cards(const CardArguments& arguments, const Book& book, const Card
   return recipe_card(scaled_in(plan.production(), recipe), planned, options);
 }
 
+/// Labels and buffet cards: of an event's plan alone.
+Sheet labels_asked(const CardArguments& arguments, const Book& book, ProblemList& problems) {
+  const EventPlan plan =
+      plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
+  if (arguments.buffet) return buffet_sheet(plan.event(), notices_of(plan, book));
+  return label_sheet(plan.event(),
+                     food_labels(plan, plan.timeline(book.tables.safety), book.tables.allergens));
+}
+
 }  // namespace
 
 Result run(const CardArguments& arguments, const CommonOptions& common, ProblemList& problems) {
@@ -102,6 +112,11 @@ Result run(const CardArguments& arguments, const CommonOptions& common, ProblemL
   const unsigned width = common.large                ? large_card_width
                          : common.measures == "both" ? two_measures_card_width
                                                      : card_width;
+  if (arguments.labels || arguments.buffet) {
+    Result result{labels_asked(arguments, book, problems), {}, width};
+    say_changes(arguments.prices, *result.sheet);
+    return result;
+  }
   const bool sized = asks_a_size(arguments.scale) || !arguments.batches.empty();
   if (book.events.empty() || sized) {
     Result result = one_card(arguments, book, options, width, problems);

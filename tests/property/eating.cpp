@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <set>
 
+#include "platewright/event/food_labels.hpp"
 #include "support/allergen_rows.hpp"
 #include "support/catch.hpp"
 #include "support/random_kitchen.hpp"
@@ -102,6 +103,38 @@ TEST_CASE("what is declared by both laws names every ingredient of every allerge
         }
       }
       RC_ASSERT(told.not_stated == found.not_stated);
+    }
+  }));
+}
+
+TEST_CASE("the label of what goes into a dish names nothing that the dish's own label leaves out") {
+  CHECK(rc::check([] {
+    const TestKitchen kitchen = stated_kitchen();
+    const AllergenTable table = allergen_rows();
+    const EventPlan plan({random_event(), kitchen.book, kitchen.prices});
+    const auto labels = food_labels(plan, Timeline(), table);
+    const auto label_of = [&](const std::string& food) {
+      return std::find_if(labels.begin(), labels.end(),
+                          [&](const FoodLabel& label) { return label.food == food; });
+    };
+    for (const FoodLabel& label : labels) {
+      std::set<std::string> below;
+      add_below(kitchen.book, label.food, below);
+      for (const RecipeLine& line : kitchen.book.recipe(label.food).lines) {
+        if (kitchen.book.find_recipe(line.name) == nullptr) continue;
+        const auto part = label_of(line.name);
+        RC_ASSERT(part != labels.end());
+        RC_ASSERT(part < label_of(label.food));
+        for (const AllergenFound& held : part->allergens.found) {
+          RC_ASSERT(std::any_of(label.allergens.found.begin(), label.allergens.found.end(),
+                                [&](const AllergenFound& one) { return one.key == held.key; }));
+        }
+      }
+      for (const std::string& ingredient : below) {
+        if (kitchen.book.ingredient(ingredient).allergens) continue;
+        const auto& unknown = label.declared.not_stated;
+        RC_ASSERT(std::find(unknown.begin(), unknown.end(), ingredient) != unknown.end());
+      }
     }
   }));
 }

@@ -25,6 +25,8 @@ enum class SheetKind {
   margin_risk,
   order,
   timeline,
+  labels,
+  buffet_cards,
   check,
   roast,
   lethality,
@@ -71,6 +73,10 @@ inline std::string_view name_of(SheetKind kind) {
       return "order";
     case SheetKind::timeline:
       return "timeline";
+    case SheetKind::labels:
+      return "labels";
+    case SheetKind::buffet_cards:
+      return "buffet_cards";
     case SheetKind::check:
       return "check";
     case SheetKind::roast:

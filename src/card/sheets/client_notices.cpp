@@ -12,9 +12,15 @@ bool has_temperatures(const DishNotice& notice) {
   return !notice.undercooked.empty() || !notice.not_known.empty();
 }
 
-std::string undercooked_text(const std::string& dish, const UndercookedFood& food) {
+/// The reminder of FDA Food Code 2022, 3-603.11(C).
+const char* const reminder =
+    "Raw or undercooked meat, poultry, fish, shellfish or eggs can make people ill, most of all "
+    "children, older people, pregnant women and those with a weak immune system (FDA Food Code "
+    "2022, 3-603.11; local codes come first).";
+
+std::string undercooked_text(const UndercookedFood& food) {
   const MinimumTemperature& minimum = *food.check.cook_to;
-  const std::string out = "* " + dish + ": " + listed(food.ingredients) + " cooked to " +
+  const std::string out = listed(food.ingredients) + " cooked to " +
                           fahrenheit_text(food.check.pull, Rounding::down) + " inside, below the " +
                           fahrenheit_text(minimum.at, Rounding::up) + " of the " +
                           minimum.authority;
@@ -23,8 +29,8 @@ std::string undercooked_text(const std::string& dish, const UndercookedFood& foo
              : out + ". It may be served undercooked.";
 }
 
-std::string not_known_text(const std::string& dish, const UnknownMinimum& food) {
-  return "* " + dish + ": cooked to " + fahrenheit_text(food.pull, Rounding::down) +
+std::string not_known_text(const UnknownMinimum& food) {
+  return "cooked to " + fahrenheit_text(food.pull, Rounding::down) +
          " inside. NOT KNOWN whether that is enough for " + listed(food.ingredients) +
          "; ask the caterer.";
 }
@@ -68,23 +74,32 @@ Table allergen_table(const std::vector<DishNotice>& notices) {
   return table;
 }
 
+std::vector<std::string> disclosures(const DishNotice& notice) {
+  std::vector<std::string> out;
+  bool may_be_chosen = false;
+  for (const UndercookedFood& food : notice.undercooked) {
+    out.push_back(undercooked_text(food));
+    may_be_chosen = may_be_chosen || food.check.advisory != Advisory::cook_on;
+  }
+  for (const UnknownMinimum& food : notice.not_known) out.push_back(not_known_text(food));
+  if (may_be_chosen) out.emplace_back(reminder);
+  return out;
+}
+
 Box undercooked_box(const std::vector<DishNotice>& notices) {
   Box box{"undercooked", "UNDERCOOKED FOOD", {}};
   bool may_be_chosen = false;
   for (const DishNotice& notice : notices) {
     for (const UndercookedFood& food : notice.undercooked) {
-      box.lines.push_back(undercooked_text(notice.dish, food));
+      box.lines.push_back("* " + notice.dish + ": " + undercooked_text(food));
       may_be_chosen = may_be_chosen || food.check.advisory != Advisory::cook_on;
     }
     for (const UnknownMinimum& food : notice.not_known) {
-      box.lines.push_back(not_known_text(notice.dish, food));
+      box.lines.push_back("* " + notice.dish + ": " + not_known_text(food));
     }
   }
   if (may_be_chosen) {
-    box.lines.emplace_back(
-        "* Raw or undercooked meat, poultry, fish, shellfish or eggs can make people ill, most of "
-        "all children, older people, pregnant women and those with a weak immune system (FDA Food "
-        "Code 2022, 3-603.11; local codes come first).");
+    box.lines.push_back("* " + std::string(reminder));
   }
   return box;
 }

@@ -15,6 +15,10 @@ std::string dish_text(const std::string& dish, const std::vector<DishNotice>& no
 /// Each dish with its allergens, and the ingredients of which nothing is known.
 Table allergen_table(const std::vector<DishNotice>& notices);
 
+/// What is told of one dish: each food below its minimum or of which it is not known, and the
+/// reminder where guests may choose it.
+std::vector<std::string> disclosures(const DishNotice& notice);
+
 /// Dishes below the minimum, with the disclosure and the reminder that the Food Code wants
 /// (3-603.11); no lines where every dish reaches it.
 Box undercooked_box(const std::vector<DishNotice>& notices);

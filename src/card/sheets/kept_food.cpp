@@ -21,16 +21,16 @@ std::string cooled_text(const KeptFood& food) {
   return food.cooled ? marks_text(*food.cooled) : "NOT SAID";
 }
 
-std::string kept_text(const StepControl& control) {
+}  // namespace
+
+std::string card::kept_words(const StepControl& control) {
   std::string out = control.where ? where_words(*control.where) : std::string();
   if (control.at) {
-    out += (out.empty() ? "at " : " at ") +
-           card::step_figures().temperature(*control.at, Rounding::up);
+    out += out.empty() ? "at " : " at ";
+    out += card::step_figures().temperature(*control.at, Rounding::down);
   }
   return out.empty() ? "cold" : out;
 }
-
-}  // namespace
 
 Table kept_table(const std::vector<KeptFood>& kept) {
   Table table{"made_ahead",
@@ -44,7 +44,7 @@ Table kept_table(const std::vector<KeptFood>& kept) {
   for (const KeptFood& food : kept) {
     std::string by = food.use_by ? day_text(*food.use_by) : std::string();
     if (!food.in_time()) by += ": TOO EARLY for " + day_text(food.used);
-    table.add({words(food.recipe), words(cooled_text(food)), words(kept_text(food.kept)),
+    table.add({words(food.recipe), words(cooled_text(food)), words(card::kept_words(food.kept)),
                words(day_text(food.made)), words(by)});
   }
   std::string source;

@@ -138,9 +138,10 @@ std::vector<std::string> allergen_lines(const RecipeAllergens& all,
   for (const DeclaredAllergen& line : known.may_contain) {
     out.push_back("may contain " + allergen_name(line) + ": " + listed(line.ingredients));
   }
-  if (out.empty() && known.not_stated.empty()) {
-    out.push_back(none_declared(all));
+  if (!known.not_stated.empty()) {
+    out.push_back("NOT KNOWN for: " + listed(known.not_stated) + ". Ask before serving.");
   }
+  if (out.empty()) out.push_back(none_declared(all));
   return out;
 }
 
@@ -149,9 +150,6 @@ Box allergen_box(const Recipe& recipe, const Book& book) {
   const RecipeAllergens all = allergens_of(recipe, book.recipes, table);
   const DeclaredAllergens allergens = declared(all, table);
   Box box{"allergens", "ALLERGENS", allergen_lines(all, allergens)};
-  if (!allergens.not_stated.empty()) {
-    box.lines.push_back("NOT KNOWN for: " + listed(allergens.not_stated) + ". Ask before serving.");
-  }
   if (table.law() != AllergenLaw::both) {
     box.lines.push_back("By the list of the law chosen: " + std::string(name_of(table.law())) +
                         ".");

@@ -18,7 +18,7 @@ std::string listed(const std::vector<std::string>& names);
 std::string allergen_name(const DeclaredAllergen& allergen);
 
 /// Each allergen, once, with the ingredients that bring it, as in `milk: butter, cream`; what may
-/// be in it; where every ingredient is said to have none, that.
+/// be in it; of what nothing is known; where every ingredient is said to have none, that.
 std::vector<std::string> allergen_lines(const RecipeAllergens& all, const DeclaredAllergens& known);
 
 /// What is said where nothing is declared and everything is stated: none at all, or none of the
