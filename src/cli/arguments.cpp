@@ -116,6 +116,16 @@ void add_changes(CLI::App& app, PriceOptions& prices) {
   app.add_option("--guests", prices.guests, "what if: so many guests of the same mix");
 }
 
+/// Whatever sizes or writes a card is of no use for labels; not said at each option of the help.
+void refuse_beside(const CLI::App& card, const char* flag) {
+  for (const char* other :
+       {"--recipe", "--portions", "--pieces", "--factor", "--on-hand", "--short", "--portion-size",
+        "--piece-weight", "--pan", "--batches", "--with-sub-recipes", "--cost", "--date",
+        "--measures", "--tolerance", "--rounding"}) {
+    if (card.get_option(other)->count() > 0) throw CLI::ExcludesError(flag, other);
+  }
+}
+
 void add_kitchen_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   CLI::App* card = add_command(
       program, "card", "A recipe's card at the size wanted, or all cards of an event", common);
@@ -133,13 +143,10 @@ void add_kitchen_commands(CLI::App& program, Parsed& parsed, CommonOptions& comm
   auto* buffet =
       card->add_flag("--buffet", parsed.card.buffet, "of an event: cards that guests read");
   buffet->excludes(labels);
-  for (const char* other :
-       {"--recipe", "--portions", "--pieces", "--factor", "--on-hand", "--short", "--portion-size",
-        "--piece-weight", "--pan", "--batches", "--with-sub-recipes", "--cost", "--date",
-        "--measures", "--tolerance", "--rounding"}) {
-    labels->excludes(other);
-    buffet->excludes(other);
-  }
+  card->parse_complete_callback([card, labels, buffet] {
+    if (labels->count() > 0) refuse_beside(*card, "--labels");
+    if (buffet->count() > 0) refuse_beside(*card, "--buffet");
+  });
   add_prices(*card, parsed.card.prices);
   add_changes(*card, parsed.card.prices);
 }
