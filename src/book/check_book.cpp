@@ -228,8 +228,8 @@ class BookCheck {
   }
 
   /// All that a sheet would warn of, by the prices of the event's day as every command that shows
-  /// it. Of a book with errors no sheet is made; what
-  /// else keeps an event from being planned is said when it is.
+  /// it. Of a book with errors no sheet is made; what else keeps an event from being planned is
+  /// said when it is.
   void check_events() {
     if (problems_.has_errors()) return;
     const SafetyTable& table = book_.tables.safety;

@@ -23,8 +23,9 @@ Box dish_box(const DishNotice& notice) {
     box.lines.push_back("NOT KNOWN for " + card::listed(told.not_stated) +
                         ". Do not eat it if an allergen is a danger to you; ask us.");
   }
-  if (box.lines.empty())
+  if (box.lines.empty()) {
     box.lines.push_back("ALLERGENS: " + card::none_declared(notice.allergens) + ".");
+  }
   for (std::string& line : card::disclosures(notice)) box.lines.push_back(std::move(line));
   return box;
 }

@@ -35,6 +35,21 @@ std::string not_known_text(const UnknownMinimum& food) {
          "; ask the caterer.";
 }
 
+/// Each food below its minimum, or of which that is not known.
+std::vector<std::string> temperatures(const DishNotice& notice) {
+  std::vector<std::string> out;
+  for (const UndercookedFood& food : notice.undercooked) out.push_back(undercooked_text(food));
+  for (const UnknownMinimum& food : notice.not_known) out.push_back(not_known_text(food));
+  return out;
+}
+
+/// Whether guests may choose food of it that is undercooked.
+bool may_be_chosen(const DishNotice& notice) {
+  return std::any_of(
+      notice.undercooked.begin(), notice.undercooked.end(),
+      [](const UndercookedFood& food) { return food.check.advisory != Advisory::cook_on; });
+}
+
 }  // namespace
 
 std::string dish_text(const std::string& dish, const std::vector<DishNotice>& notices) {
@@ -75,30 +90,19 @@ Table allergen_table(const std::vector<DishNotice>& notices) {
 }
 
 std::vector<std::string> disclosures(const DishNotice& notice) {
-  std::vector<std::string> out;
-  bool may_be_chosen = false;
-  for (const UndercookedFood& food : notice.undercooked) {
-    out.push_back(undercooked_text(food));
-    may_be_chosen = may_be_chosen || food.check.advisory != Advisory::cook_on;
-  }
-  for (const UnknownMinimum& food : notice.not_known) out.push_back(not_known_text(food));
-  if (may_be_chosen) out.emplace_back(reminder);
+  std::vector<std::string> out = temperatures(notice);
+  if (may_be_chosen(notice)) out.emplace_back(reminder);
   return out;
 }
 
 Box undercooked_box(const std::vector<DishNotice>& notices) {
   Box box{"undercooked", "UNDERCOOKED FOOD", {}};
-  bool may_be_chosen = false;
   for (const DishNotice& notice : notices) {
-    for (const UndercookedFood& food : notice.undercooked) {
-      box.lines.push_back("* " + notice.dish + ": " + undercooked_text(food));
-      may_be_chosen = may_be_chosen || food.check.advisory != Advisory::cook_on;
-    }
-    for (const UnknownMinimum& food : notice.not_known) {
-      box.lines.push_back("* " + notice.dish + ": " + not_known_text(food));
+    for (const std::string& text : temperatures(notice)) {
+      box.lines.push_back("* " + notice.dish + ": " + text);
     }
   }
-  if (may_be_chosen) {
+  if (std::any_of(notices.begin(), notices.end(), may_be_chosen)) {
     box.lines.push_back("* " + std::string(reminder));
   }
   return box;

@@ -3,6 +3,7 @@
 #include "card/sheets/safety_boxes.hpp"
 #include "platewright/card/label_sheets.hpp"
 #include "platewright/costing/day_text.hpp"
+#include "platewright/recipe/step_words.hpp"
 
 namespace platewright {
 namespace {
