@@ -25,6 +25,7 @@
 #include "platewright/event/price_spread.hpp"
 #include "platewright/event/production.hpp"
 #include "platewright/event/read_zoned_time.hpp"
+#include "platewright/event/recipe_work.hpp"
 #include "platewright/event/safety_warnings.hpp"
 #include "platewright/event/standing_food.hpp"
 #include "platewright/event/step_warnings.hpp"

@@ -1,11 +1,13 @@
 #pragma once
 // A kitchen's measures, scales and rounding.
 
+#include "platewright/kitchen/clock_hours.hpp"
 #include "platewright/kitchen/kitchen.hpp"
 #include "platewright/kitchen/measure.hpp"
 #include "platewright/kitchen/measure_set.hpp"
 #include "platewright/kitchen/measure_text.hpp"
 #include "platewright/kitchen/measured_parts.hpp"
+#include "platewright/kitchen/pan_bottom.hpp"
 #include "platewright/kitchen/pourings.hpp"
 #include "platewright/kitchen/read_tools.hpp"
 #include "platewright/kitchen/rounding.hpp"
@@ -17,3 +19,4 @@
 #include "platewright/kitchen/tool.hpp"
 #include "platewright/kitchen/unit_chain.hpp"
 #include "platewright/kitchen/usual_measures.hpp"
+#include "platewright/kitchen/workplace.hpp"

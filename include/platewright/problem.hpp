@@ -6,6 +6,7 @@
 #include "platewright/problem/catalogue/clock.hpp"
 #include "platewright/problem/catalogue/contradictions.hpp"
 #include "platewright/problem/catalogue/costs.hpp"
+#include "platewright/problem/catalogue/days.hpp"
 #include "platewright/problem/catalogue/events.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 #include "platewright/problem/catalogue/heat.hpp"

@@ -25,6 +25,7 @@
 #include "platewright/recipe/spice_factor.hpp"
 #include "platewright/recipe/step_control.hpp"
 #include "platewright/recipe/step_limits.hpp"
+#include "platewright/recipe/step_needs.hpp"
 #include "platewright/recipe/step_notices.hpp"
 #include "platewright/recipe/step_time.hpp"
 #include "platewright/recipe/step_words.hpp"

@@ -72,7 +72,7 @@ ScalePlan plan_from_short(const std::string& text, const Recipe& recipe, const B
 
 /// A name that is neither the recipe's own nor the table's may be misspelt.
 void expect_a_size(const RecipeVessel& vessel, const Recipe& recipe, const Tables& tables) {
-  if (vessel.holds || vessel.volume || vessel.area) return;
+  if (vessel.holds || vessel.volume || vessel.bottom) return;
   if (recipe.vessel && recipe.vessel->name == vessel.name) return;
   throw Failure(problems::vessel_size_unknown(vessel.name, recipe.name, content_word(recipe),
                                               vessel_names(tables)));

@@ -1,5 +1,5 @@
-// The kitchen that a book declares: what it measures and weighs with, and how its cards are
-// rounded.
+// The kitchen that a book declares: what it measures and weighs with, how its cards are rounded,
+// what it cooks in and who works in it.
 
 #include "files/reading.hpp"
 #include "platewright/kitchen/read_tools.hpp"
@@ -19,12 +19,14 @@ std::vector<std::string> entries(yaml::Fields& fields, std::string_view key) {
   return out;
 }
 
-Kitchen kitchen_from(const yaml::Node& node, const Reading& reading) {
-  yaml::Fields fields(node, reading.context(), "kitchen");
+/// Nothing where no key of it is there.
+std::optional<Kitchen> kitchen_from(yaml::Fields& fields, const Reading& reading) {
   const UnitTable& units = reading.book.tables.units;
   Kitchen kitchen = usual_kitchen(reading.book.measures, units);
+  bool said = false;
   const auto attempt = [&](std::string_view key, auto&& work) {
     if (const yaml::Node* value = fields.find(key)) {
+      said = true;
       reading.problems.attempt(fields.place(*value, key), work);
     }
   };
@@ -40,8 +42,7 @@ Kitchen kitchen_from(const yaml::Node& node, const Reading& reading) {
     const auto text = fields.text("rounding");
     if (text) kitchen.rounding = read_rounding(*text, kitchen.system, units);
   });
-  fields.finish();
-  return kitchen;
+  return said ? std::optional(std::move(kitchen)) : std::nullopt;
 }
 
 }  // namespace
@@ -50,8 +51,13 @@ void read_kitchen(const Reading& reading) {
   yaml::Fields top(reading.file.root, reading.context(), {});
   const yaml::Node* node = top.find("kitchen");
   if (node == nullptr) return;
-  Kitchen kitchen = kitchen_from(*node, reading);
+  yaml::Fields fields(*node, reading.context(), "kitchen");
+  std::optional<Kitchen> kitchen = kitchen_from(fields, reading);
+  std::optional<Workplace> workplace = read_workplace(fields, reading);
+  fields.finish();
+  // Each by the first file that says something of it: a hall's ovens leave the cook's spoons alone.
   if (!reading.book.kitchen) reading.book.kitchen = std::move(kitchen);
+  if (!reading.book.workplace) reading.book.workplace = std::move(workplace);
 }
 
 }  // namespace platewright::reading

@@ -29,6 +29,8 @@ void read_recipe_size(const Reading& reading, yaml::Fields& top, Recipe& recipe)
     }
     return out;
   });
+  recipe.stands = top.read<Length>(
+      "stands", [&](const std::string& text) { return read_height(text, reading); });
   recipe.largest_batch = top.read<Rational>("largest batch", read_largest_batch);
   recipe.whole_batches = top.flag("whole batches");
   const auto lost = top.read<Rational>("lost", [](const std::string& text) {

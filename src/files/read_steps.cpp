@@ -4,6 +4,7 @@
 
 #include "files/reading.hpp"
 #include "platewright/problem/catalogue/books.hpp"
+#include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/catalogue/steps.hpp"
 #include "platewright/quantity/read_temperature.hpp"
 
@@ -81,6 +82,24 @@ void check_thawing_is_said(yaml::Fields& fields, const StepControl& control) {
   fields.need("takes", "takes: 2 days to 3 days");
 }
 
+/// `hands: 4 min per leg by 2 people`, `role: cook`, `hobs: 2`.
+StepNeeds read_needs(yaml::Fields& fields, const Recipe& recipe, const Reading& reading) {
+  StepNeeds out;
+  if (const auto hands = fields.read<StepTime>("hands", [&](const std::string& text) {
+        return read_step_time(text, recipe, reading);
+      })) {
+    out.hands = hands->takes.most;
+    out.hands_for = hands->grows;
+  }
+  out.role = fields.name("role").value_or("");
+  out.hobs = fields.read<Rational>("hobs", [](const std::string& text) {
+    const Rational hobs = read_number(text);
+    if (hobs <= 0) throw Failure(problems::number_not_positive("a number of hobs", text));
+    return hobs;
+  });
+  return out;
+}
+
 MethodStep read_step(const yaml::Node& item, const Recipe& recipe, const Reading& reading,
                      const std::string& path) {
   MethodStep step;
@@ -100,6 +119,7 @@ MethodStep read_step(const yaml::Node& item, const Recipe& recipe, const Reading
   }
   step.oven = fields.flag("oven");
   step.control = read_control(fields, reading);
+  step.needs = read_needs(fields, recipe, reading);
   if (step.control) check_thawing_is_said(fields, *step.control);
   fields.finish();
   return step;

@@ -56,8 +56,8 @@ bool begins_with_digit(std::string_view text) {
   return !text.empty() && std::isdigit(static_cast<unsigned char>(text.front())) != 0;
 }
 
-/// `18 x 26 in`, `650 x 530 x 20 mm`: the first two times each other. Nothing for another form.
-std::optional<Area> read_bottom(std::string_view text, const UnitTable& units) {
+/// `18 x 26 in`, `650 x 530 x 20 mm`: the first two. Nothing for another form.
+std::optional<PanBottom> read_bottom(std::string_view text, const UnitTable& units) {
   constexpr std::string_view times = " x ";
   const std::size_t first = text.find(times);
   const std::size_t unit_at = text.rfind(' ');
@@ -70,15 +70,15 @@ std::optional<Area> read_bottom(std::string_view text, const UnitTable& units) {
     if (length.number <= 0) throw Failure(problems::number_not_positive("a size", text));
     return to_length(length);
   };
-  return side(text.substr(0, first)) * side(second);
+  return PanBottom{side(text.substr(0, first)), side(second)};
 }
 
 /// What stands behind `of`: a capacity, of which a cook fills the usual share, or the bottom of a
 /// tray.
 void read_size(std::string_view text, const Tables& tables, MeasuringSystem system,
                RecipeVessel& out) {
-  if (const auto area = read_bottom(text, tables.units)) {
-    out.area = *area;
+  if (const auto bottom = read_bottom(text, tables.units)) {
+    out.bottom = *bottom;
     return;
   }
   const Volume whole = to_volume(read_amount(text, tables.units, system));
@@ -94,7 +94,7 @@ void take_size(const Vessel& row, const Tables& tables, RecipeVessel& out) {
     out.volume = to_volume(read_amount(printed, tables.units, MeasuringSystem::us));
     if (is_whole(row.capacity)) out.fill = usual_fill();
   }
-  out.area = read_bottom(row.outside, tables.units);
+  out.bottom = read_bottom(row.outside, tables.units);
   out.source = row.source;
 }
 

@@ -38,6 +38,12 @@ std::vector<TextPair> text_pairs(yaml::Fields& fields, std::string_view key) {
   return out;
 }
 
+Length read_height(const std::string& text, const Reading& reading) {
+  const Length height = to_length(reading.amount(text));
+  if (height <= Length()) throw Failure(problems::number_not_positive("a height", text));
+  return height;
+}
+
 TimeSpan read_time_span(std::string_view text, const Reading& reading) {
   // `2-3 h` and `12 to 48 h` are ranges of one unit; `12 h to 48 h` is two times.
   const SplitText parts = split_at(text, " to ");

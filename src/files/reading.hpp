@@ -59,6 +59,9 @@ struct TextPair {
 };
 std::vector<TextPair> text_pairs(yaml::Fields& fields, std::string_view key);
 
+/// `8 in`: a length above zero. Throws Failure.
+Length read_height(const std::string& text, const Reading& reading);
+
 /// `12 h to 48 h` or `20 min`. Throws Failure.
 TimeSpan read_time_span(std::string_view text, const Reading& reading);
 
@@ -109,6 +112,8 @@ Book read_what_can_be(const std::vector<std::string>& names, ProblemList& proble
 void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList& problems);
 /// The kitchen, if the file declares one; of several files the first that does is followed.
 void read_kitchen(const Reading& reading);
+/// What a `kitchen:` says of ovens, hobs, rooms and people; nothing where it says none of it.
+std::optional<Workplace> read_workplace(yaml::Fields& kitchen, const Reading& reading);
 void read_larder(const Reading& reading);
 /// One offer; reports what is wrong with a field and throws Failure for an offer that is none.
 Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredient& ingredient);

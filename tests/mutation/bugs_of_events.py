@@ -52,7 +52,7 @@ BUGS = [
      "if (row.at >= temperature && (!out || row.at < out->at)) out = row;"),
 
     ("a step takes its longest time at the latest", "event", "event/walk_back.hpp",
-     "latest_ -= whole_minutes(span.least);", "latest_ -= whole_minutes(span.most);"),
-    ("the rest is not waited for", "event", "event/walk_back.hpp",
-     "if (recipe.rest) clock.go_back({*recipe.rest, *recipe.rest});", ""),
+     "latest_ -= work.least;", "latest_ -= work.most;"),
+    ("the rest is not waited for", "event", "event/recipe_work.hpp",
+     "if (recipe.rest) set_time(rest, TimeSpan{*recipe.rest, *recipe.rest});", ""),
 ]

@@ -10,6 +10,7 @@
 #include "platewright/costing/price_list.hpp"
 #include "platewright/event/event.hpp"
 #include "platewright/kitchen/kitchen.hpp"
+#include "platewright/kitchen/workplace.hpp"
 #include "platewright/recipe/recipe_book.hpp"
 
 namespace platewright {
@@ -25,6 +26,7 @@ struct Book {
   std::vector<std::string> files = {};            ///< in the order they were read
   std::vector<std::string> main_recipes = {};     ///< of the files that were named, not of `with`
   std::optional<Kitchen> kitchen = std::nullopt;  ///< as declared; see `kitchen_for`
+  std::optional<Workplace> workplace = std::nullopt;  ///< ovens, people; see `plan_day`
 
   void add(Recipe recipe) { recipes.add(std::move(recipe)); }
   /// An ingredient that has no price.

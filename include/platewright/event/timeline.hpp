@@ -2,6 +2,7 @@
 // An occasion, backwards from the moment the food is served.
 
 #include <chrono>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -37,11 +38,19 @@ struct TimelineEntry {
   std::optional<Temperature> inside;  ///< when it is pulled
   std::optional<TimeSpan> takes;
   std::optional<StepKind> step = {};  ///< of a step of the method that says its kind
+  std::size_t work = 0;               ///< its number in `work_of` of the recipe, from 0
+  /// When it begins by the plan of the day, where one was made; see `plan_day`.
+  std::optional<Instant> planned = {};
 };
 
 /// Orders and deliveries: of a day, not of an hour.
 inline bool is_a_day(const TimelineEntry& entry) {
   return entry.kind == TimelineKind::order || entry.kind == TimelineKind::delivery;
+}
+
+/// When it begins: by the plan of the day, or else no later than it may.
+inline Instant begin_of(const TimelineEntry& entry) {
+  return entry.planned.value_or(entry.latest);
 }
 
 /// A dish that may stand longer between the oven and the serving than food may that is neither kept

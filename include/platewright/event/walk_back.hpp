@@ -3,29 +3,19 @@
 
 #include <algorithm>
 #include <chrono>
-#include <cstdint>
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "platewright/event/recipe_work.hpp"
 #include "platewright/event/timeline.hpp"
-#include "platewright/problem/catalogue/events.hpp"
-#include "platewright/recipe/roasting_time.hpp"
-#include "platewright/recipe/step_time.hpp"
 
 namespace platewright {
 
 namespace detail {
-
-/// Whole minutes, rounded up, so that nothing begins too late. Throws Failure for more than a year,
-/// which no kitchen waits and no calendar here is made for.
-inline std::chrono::minutes whole_minutes(const Duration& time) {
-  const Rational days = time.in(units::day);
-  if (days > 366) throw Failure(problems::step_too_long(as_decimal(days, 0)));
-  return std::chrono::minutes(static_cast<std::int64_t>(ceiling_of(time.in(units::minute))));
-}
 
 /// Walks back from a moment in elapsed time; each step that is put in moves it.
 class BackwardClock {
@@ -40,19 +30,19 @@ class BackwardClock {
   std::optional<Instant> earliest() const { return open_ ? std::nullopt : std::optional(soonest_); }
   bool open() const { return open_; }
 
-  void go_back(const TimeSpan& span) {
-    latest_ -= whole_minutes(span.least);
-    soonest_ -= whole_minutes(span.most);
+  /// Of a work whose length no one knows the latest moment stays a bound, the earliest is lost.
+  void go_back(const Work& work) {
+    latest_ -= work.least;
+    soonest_ -= work.most;
+    open_ = open_ || has_unknown_time(work);
   }
 
-  /// A step whose length no one knows: the latest moment stays a bound, the earliest is lost.
-  void go_back_unknown() { open_ = true; }
-
   /// An entry that begins now.
-  TimelineEntry entry(TimelineKind kind, const Recipe& recipe) const {
+  TimelineEntry entry(TimelineKind kind, const Recipe& recipe, std::size_t work) const {
     TimelineEntry out;
     out.kind = kind;
     out.recipe = recipe.name;
+    out.work = work;
     out.latest = latest_;
     out.earliest = earliest();
     out.open = open_;
@@ -64,30 +54,6 @@ class BackwardClock {
   Instant soonest_;
   bool open_;
 };
-
-/// Puts in the rest and, before it, the settings of the oven; their times are those of the pieces
-/// that are cooked.
-inline void add_oven(const ScaledRecipe& scaled, BackwardClock& clock, Timeline& timeline) {
-  const Recipe& recipe = *scaled.recipe;
-  if (recipe.rest) clock.go_back({*recipe.rest, *recipe.rest});
-  if (!recipe.oven.empty()) {
-    TimelineEntry pulled = clock.entry(TimelineKind::pull, recipe);
-    pulled.inside = pull_temperature(recipe);
-    if (recipe.rest) pulled.takes = TimeSpan{*recipe.rest, *recipe.rest};
-    timeline.entries.push_back(std::move(pulled));
-  }
-  const std::vector<PlannedOvenStep> settings = oven_plan(recipe, scaled.plan);
-  for (auto planned = settings.rbegin(); planned != settings.rend(); ++planned) {
-    const OvenStep& step = planned->step;
-    if (step.time) {
-      clock.go_back({*step.time, *step.time});
-    } else {
-      clock.go_back_unknown();
-    }
-    timeline.entries.push_back(clock.entry(TimelineKind::oven_step, recipe));
-    timeline.entries.back().oven = step;
-  }
-}
 
 /// The earlier of two beginnings, which a sub-recipe has to be ready for.
 inline BackwardClock earlier(const BackwardClock& left, const BackwardClock& right) {
@@ -115,26 +81,46 @@ struct RecipeClocks {
   }
 };
 
-/// Puts in a recipe's steps, last first, from the moment at which it is ready. The oven comes at
-/// the step that says so, whose own time it stands for, or else after all steps.
+/// Where the work begins that is numbered `work` in its recipe; what has no time and no oven is not
+/// listed.
+inline void add_entry(const Work& work, std::size_t number, const Recipe& recipe,
+                      const BackwardClock& clock, Timeline& timeline) {
+  switch (work.kind) {
+    case WorkKind::step: {
+      if (!work.takes) return;
+      TimelineEntry entry = clock.entry(TimelineKind::method_step, recipe, number);
+      entry.text = work.step->text;
+      entry.takes = work.takes;
+      if (work.step->control) entry.step = work.step->control->kind;
+      timeline.entries.push_back(std::move(entry));
+      return;
+    }
+    case WorkKind::oven:
+      timeline.entries.push_back(clock.entry(TimelineKind::oven_step, recipe, number));
+      timeline.entries.back().oven = work.oven;
+      return;
+    case WorkKind::rest: {
+      if (recipe.oven.empty()) return;
+      TimelineEntry pulled = clock.entry(TimelineKind::pull, recipe, number);
+      pulled.inside = pull_temperature(recipe);
+      pulled.takes = work.takes;
+      timeline.entries.push_back(std::move(pulled));
+      return;
+    }
+  }
+}
+
+/// Puts in a recipe's work, last first, from the moment at which it is ready.
 inline RecipeClocks add_recipe(const ScaledRecipe& scaled, BackwardClock clock,
                                Timeline& timeline) {
-  const Recipe& recipe = *scaled.recipe;
+  const std::vector<Work> works = work_of(scaled);
   ClocksByName used;
-  const auto at_oven = std::find_if(recipe.steps.rbegin(), recipe.steps.rend(),
-                                    [](const MethodStep& step) { return step.oven; });
-  if (at_oven == recipe.steps.rend()) add_oven(scaled, clock, timeline);
-  for (auto step = recipe.steps.rbegin(); step != recipe.steps.rend(); ++step) {
-    if (step == at_oven) add_oven(scaled, clock, timeline);
-    const std::optional<TimeSpan> takes = time_of(*step, scaled);
-    if (takes && !(step == at_oven && !recipe.oven.empty())) {
-      clock.go_back(*takes);
-      timeline.entries.push_back(clock.entry(TimelineKind::method_step, recipe));
-      timeline.entries.back().text = step->text;
-      timeline.entries.back().takes = takes;
-      if (step->control) timeline.entries.back().step = step->control->kind;
-    }
-    for (const std::string& name : step->uses) keep_earlier(used, name, clock);
+  for (std::size_t i = works.size(); i-- > 0;) {
+    const Work& work = works[i];
+    clock.go_back(work);
+    add_entry(work, i, *scaled.recipe, clock, timeline);
+    if (work.kind != WorkKind::step) continue;
+    for (const std::string& name : work.step->uses) keep_earlier(used, name, clock);
   }
   return {clock, used};
 }

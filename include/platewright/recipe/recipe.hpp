@@ -9,6 +9,7 @@
 #include "platewright/quantity/temperature.hpp"
 #include "platewright/recipe/scaling_rule.hpp"
 #include "platewright/recipe/step_control.hpp"
+#include "platewright/recipe/step_needs.hpp"
 #include "platewright/recipe/time_growth.hpp"
 #include "platewright/recipe/vessel_fill.hpp"
 #include "platewright/recipe/written_amount.hpp"
@@ -54,6 +55,7 @@ struct MethodStep {
   Place place;
   std::optional<StepControl> control = {};  ///< what kind of step it is, where it says so
   std::optional<TimeGrowth> grows = {};     ///< what `takes` is for, where it is not the whole
+  StepNeeds needs = {};                     ///< of people and hobs
 };
 
 /// What one cooking of the recipe gives.
@@ -83,6 +85,7 @@ struct Recipe {
   std::vector<MethodStep> steps;
   std::vector<std::string> notes;
   std::optional<RecipeVessel> vessel;  ///< in which it was tested
+  std::optional<Length> stands;        ///< how high the loaded vessel is
   /// The largest batch that is made at once (a mixer's bowl, a kettle), in tested batches.
   std::optional<Rational> largest_batch;
   /// It is made in whole tested batches alone (one packet, one can, one leaf of pastry).

@@ -1,6 +1,7 @@
 #pragma once
 // How long a step takes at the size that is made.
 
+#include <algorithm>
 #include <optional>
 #include <string>
 
@@ -33,16 +34,32 @@ inline Rational counted_for(const MethodStep& step, GrowsBy by, const ScaledReci
 
 }  // namespace detail
 
-/// How long the step takes at this size: as tested; or else the time that it is written with for
-/// each piece, batch, vessel or portion, again for what is left over of several that are done at
-/// once, and shared by the people who do it. Nothing where no time is written. Throws Failure, at
-/// the step's place, where the recipe does not count what the time is for.
+/// How many times as long as it is written a time of the step takes at this size: once, where it
+/// does not grow; else for each piece, batch, vessel or portion, again for what is left over of
+/// several that are done at once, and shared by the people who do it. Throws Failure, at the step's
+/// place, where the recipe does not count what the time is for.
+inline Rational times_longer(const std::optional<TimeGrowth>& grows, const MethodStep& step,
+                             const ScaledRecipe& scaled) {
+  if (!grows) return 1;
+  return up_to(detail::counted_for(step, grows->by, scaled) / grows->each, 1) / grows->people;
+}
+
+/// How long hands are busy with the step at this size, as far as it says so. Throws Failure as
+/// `times_longer` does.
+inline std::optional<Duration> hands_time(const MethodStep& step, const ScaledRecipe& scaled) {
+  if (!step.needs.hands) return std::nullopt;
+  return *step.needs.hands * times_longer(step.needs.hands_for, step, scaled);
+}
+
+/// How long the step takes at this size, which is no less than hands are busy with it; nothing
+/// where no time is written. Throws Failure as `times_longer` does.
 inline std::optional<TimeSpan> time_of(const MethodStep& step, const ScaledRecipe& scaled) {
-  if (!step.takes || !step.grows) return step.takes;
-  const TimeGrowth& grows = *step.grows;
-  const Rational times = up_to(detail::counted_for(step, grows.by, scaled) / grows.each, 1);
-  const Rational longer = times / grows.people;
-  return TimeSpan{step.takes->least * longer, step.takes->most * longer};
+  const auto hands = hands_time(step, scaled);
+  if (!step.takes) return hands ? std::optional(TimeSpan{*hands, *hands}) : std::nullopt;
+  const Rational longer = times_longer(step.grows, step, scaled);
+  const TimeSpan out{step.takes->least * longer, step.takes->most * longer};
+  if (!hands) return out;
+  return TimeSpan{std::max(out.least, *hands), std::max(out.most, *hands)};
 }
 
 }  // namespace platewright

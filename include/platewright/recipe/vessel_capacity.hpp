@@ -38,9 +38,11 @@ inline std::optional<VesselRatio> vessel_ratio(const RecipeVessel& vessel,
   if (vessel.volume && tested_in.volume) {
     return VesselRatio{*filled_volume(vessel) / *filled_volume(tested_in), true};
   }
-  if (vessel.area && tested_in.area) return VesselRatio{*vessel.area / *tested_in.area, false};
-  const bool same = vessel.name == tested_in.name && !vessel.volume && !vessel.area &&
-                    !tested_in.volume && !tested_in.area;
+  if (vessel.bottom && tested_in.bottom) {
+    return VesselRatio{area_of(*vessel.bottom) / area_of(*tested_in.bottom), false};
+  }
+  const bool same = vessel.name == tested_in.name && !vessel.volume && !vessel.bottom &&
+                    !tested_in.volume && !tested_in.bottom;
   return same ? std::optional(VesselRatio{1, true}) : std::nullopt;
 }
 

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "platewright/kitchen/pan_bottom.hpp"
 #include "platewright/number/rational.hpp"
 #include "platewright/problem/catalogue/vessels.hpp"
 #include "platewright/problem/failure.hpp"
@@ -26,8 +27,8 @@ struct RecipeVessel {
   /// What goes into one: pieces of a recipe that cooks whole pieces, else portions. Where the cook
   /// does not say, its size decides, or else the tested batch.
   std::optional<Rational> holds;
-  std::string source;                       ///< whose figure the size is; empty for the cook's own
-  std::optional<Area> area = std::nullopt;  ///< of the bottom, of a tray
+  std::string source;  ///< whose figure the size is; empty for the cook's own
+  std::optional<PanBottom> bottom = std::nullopt;
   Rational fill = 1;  ///< the share of its volume that a cook fills where the size decides
 };
 

@@ -55,15 +55,15 @@ TEST_CASE("of a whole capacity a cook fills nine tenths, of what is said to be h
 }
 
 TEST_CASE("a tray has a bottom, by its name or by its sides") {
-  const Area full = Length::of(18, units::inch) * Length::of(26, units::inch);
+  const PanBottom full{Length::of(18, units::inch), Length::of(26, units::inch)};
   for (const char* name : {"full-size sheet pan", "full sheet", "full size sheet pan", "sheet pan",
                            "tray of 18 x 26 in", "tray of 18 x 26 x 1 in"}) {
     INFO(name);
-    CHECK(vessel(name).area == full);
+    CHECK(vessel(name).bottom == full);
     CHECK_FALSE(vessel(name).volume);
   }
-  CHECK(vessel("half sheet").area == full / 2);
-  CHECK(vessel("tray of 60 x 40 cm").area == vessel("baker's tray").area);
+  CHECK(area_of(*vessel("half sheet").bottom) == area_of(full) / 2);
+  CHECK(area_of(*vessel("tray of 60 x 40 cm").bottom) == area_of(*vessel("baker's tray").bottom));
 }
 
 TEST_CASE("a pan of the table is the same in every book") {

@@ -142,9 +142,9 @@ TEST_CASE("where the meat alone fills a vessel no room is left for what covers i
 TEST_CASE("what counts the vessels is named") {
   Recipe gratin = recipe_for("gratin", 48, {line("butter", "1 oz")});
   RecipeVessel pan{"hotel pan", litres(13), std::nullopt, ""};
-  pan.area = Length::of(12, units::inch) * Length::of(20, units::inch);
+  pan.bottom = PanBottom{Length::of(12, units::inch), Length::of(20, units::inch)};
   RecipeVessel sheet{"sheet", std::nullopt, std::nullopt, ""};
-  sheet.area = Length::of(18, units::inch) * Length::of(26, units::inch);
+  sheet.bottom = PanBottom{Length::of(18, units::inch), Length::of(26, units::inch)};
   gratin.vessel = sheet;
   CHECK(counted_by(gratin, pan) == CountedBy::bottom);
   CHECK_FALSE(counted_by(gratin, sheet));
@@ -217,7 +217,7 @@ RecipeVessel of_litres(const Rational& count, const Rational& fill = 1) {
 
 RecipeVessel tray(const Rational& square_inches) {
   RecipeVessel out{"tray", std::nullopt, std::nullopt, ""};
-  out.area = Length::of(1, units::inch) * Length::of(square_inches, units::inch);
+  out.bottom = PanBottom{Length::of(1, units::inch), Length::of(square_inches, units::inch)};
   return out;
 }
 
