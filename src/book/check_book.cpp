@@ -10,6 +10,7 @@
 #include "platewright/costing/bought_line.hpp"
 #include "platewright/costing/by_products.hpp"
 #include "platewright/costing/current_prices.hpp"
+#include "platewright/day/day_warnings.hpp"
 #include "platewright/event/eating.hpp"
 #include "platewright/event/margin_warnings.hpp"
 #include "platewright/event/safety_warnings.hpp"
@@ -240,6 +241,10 @@ class BookCheck {
         problems_.add_all(safety_warnings(plan, table));
         problems_.add_all(guest_warnings(event, book_.recipes, book_.tables.allergens));
         problems_.add_all(margin_warnings(plan));
+        if (book_.workplace && event.at) {
+          problems_.add_all(
+              day_warnings(plan_day(event, plan.production(), *book_.workplace), event.place));
+        }
       } catch (const Failure&) {
         continue;
       }

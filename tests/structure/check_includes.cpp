@@ -24,7 +24,7 @@ struct Floor {
   const char* name;
   int height;
 };
-constexpr std::array<Floor, 15> floors{{{"problem", 0},
+constexpr std::array<Floor, 16> floors{{{"problem", 0},
                                         {"number", 1},
                                         {"quantity", 2},
                                         {"kitchen", 3},
@@ -35,10 +35,11 @@ constexpr std::array<Floor, 15> floors{{{"problem", 0},
                                         {"recipe", 8},
                                         {"costing", 9},
                                         {"event", 10},
-                                        {"book", 11},
-                                        {"files", 12},
-                                        {"card", 12},
-                                        {"cli", 13}}};
+                                        {"day", 11},
+                                        {"book", 12},
+                                        {"files", 13},
+                                        {"card", 13},
+                                        {"cli", 14}}};
 
 struct Room {
   const char* owned;

@@ -1,0 +1,18 @@
+#pragma once
+// Everything of the floor `day`: ovens, hobs, people.
+
+#include "platewright/day/day_plan.hpp"
+#include "platewright/day/day_warnings.hpp"
+#include "platewright/day/find_loads.hpp"
+#include "platewright/day/hands.hpp"
+#include "platewright/day/oven_conflict.hpp"
+#include "platewright/day/oven_fit.hpp"
+#include "platewright/day/oven_task.hpp"
+#include "platewright/day/oven_tasks.hpp"
+#include "platewright/day/people_on_duty.hpp"
+#include "platewright/day/place_ovens.hpp"
+#include "platewright/day/place_works.hpp"
+#include "platewright/day/plan_day.hpp"
+#include "platewright/day/recipe_chain.hpp"
+#include "platewright/day/space_needs.hpp"
+#include "platewright/day/whole_count.hpp"

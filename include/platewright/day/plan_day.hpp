@@ -1,0 +1,220 @@
+#pragma once
+// Plans the day of an event in its kitchen.
+
+#include <algorithm>
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "platewright/day/place_ovens.hpp"
+#include "platewright/day/place_works.hpp"
+#include "platewright/day/space_needs.hpp"
+#include "platewright/event/make_timeline.hpp"
+
+namespace platewright {
+
+namespace detail {
+
+class DayPlanner {
+ public:
+  DayPlanner(const Event& event, const Production& production, const Workplace& workplace) {
+    plan_.served = event.at->instant();
+    plan_.zone = event.at->zone();
+    plan_.workplace = workplace;
+    plan_.people = persons_of(workplace.people);
+    for (const DishPlan& dish : production.dishes) chains_.push_back(chain_of(dish.scaled, {}));
+    dishes_ = chains_.size();
+    // Users stand behind what they use.
+    for (auto sub = production.sub_recipes.rbegin(); sub != production.sub_recipes.rend(); ++sub) {
+      chains_.push_back(chain_of(sub->scaled, sub->used_by));
+    }
+    for (std::size_t i = 0; i < chains_.size(); ++i) by_name_[chains_[i].name()].push_back(i);
+  }
+
+  DayPlan run() {
+    for (std::size_t i = 0; i < dishes_; ++i) {
+      chains_[i].ready = plan_.served.time_since_epoch().count();
+      dishes_in_order_.push_back(&chains_[i]);
+    }
+    // Those that can't move have the first choice of hands.
+    std::stable_sort(
+        dishes_in_order_.begin(), dishes_in_order_.end(),
+        [](RecipeChain* left, RecipeChain* right) { return slack_of(*left) < slack_of(*right); });
+    DayPlan best = place();
+    DayPlan last = best;
+    for (int more = 0; more < most_tries && !best.hands_short.empty() && left_ > 0; ++more) {
+      put_first_what_was_short(last);
+      // First by other orders alone, so that nothing is cooked sooner than it has to be.
+      if (more >= most_tries / 3) cook_sooner_what_was_short(last);
+      last = place();
+      if (is_better(last, best)) best = last;
+    }
+    if (!is_better(best, last)) cook_later_what_can(best);
+    return best;
+  }
+
+ private:
+  /// How often hands are looked for anew.
+  static constexpr int most_tries = 12;
+
+  /// The dishes in their order, then what they use.
+  DayPlan place() {
+    DayPlan out = plan_;
+    OvenPlanner ovens(out.workplace, left_);
+    std::vector<RecipeChain*> dishes;
+    for (std::size_t i = 0; i < dishes_; ++i) dishes.push_back(&chains_[i]);
+    ovens.place(dishes, out);
+    PeopleOnDuty people(out.people, out.zone, named_roles());
+    WorkPlacer works(people, out);
+    for (RecipeChain* dish : dishes_in_order_) works.place(*dish);
+    for (std::size_t i = dishes_; i < chains_.size(); ++i) {
+      chains_[i].ready = user_of(chains_[i]).second;
+      ovens.place({&chains_[i]}, out);
+      works.place(chains_[i]);
+    }
+    find_shortages(chains_, out);
+    find_longest_line(out);
+    set_in_order(out);
+    return out;
+  }
+
+  /// Fewer ovens that do not do, then fewer steps short of hands.
+  static bool is_better(const DayPlan& left, const DayPlan& right) {
+    const auto shortage = [](const DayPlan& plan) {
+      return std::pair(plan.ovens_short.size(), plan.hands_short.size());
+    };
+    return shortage(left) < shortage(right);
+  }
+
+  static bool is_short(const RecipeChain& dish, const DayPlan& plan) {
+    return std::any_of(plan.hands_short.begin(), plan.hands_short.end(),
+                       [&](const HandsShort& one) { return one.recipe == dish.name(); });
+  }
+
+  void put_first_what_was_short(const DayPlan& plan) {
+    std::stable_partition(dishes_in_order_.begin(), dishes_in_order_.end(),
+                          [&](const RecipeChain* dish) { return is_short(*dish, plan); });
+  }
+
+  void cook_sooner_what_was_short(const DayPlan& plan) {
+    for (RecipeChain* dish : dishes_in_order_) {
+      if (dish->has_oven() && is_short(*dish, plan)) dish->sooner += 15;
+    }
+  }
+
+  /// What was tried on the way and turned out not to be needed is taken back. `best` is the plan
+  /// as all stands.
+  void cook_later_what_can(DayPlan& best) {
+    for (RecipeChain* dish : dishes_in_order_) {
+      const Minute sooner = std::exchange(dish->sooner, 0);
+      if (sooner == 0) continue;
+      DayPlan other = place();
+      if (left_ <= 0 || is_better(best, other)) {
+        dish->sooner = sooner;
+      } else {
+        best = std::move(other);
+      }
+    }
+  }
+
+  std::vector<std::string> named_roles() const {
+    std::vector<std::string> out;
+    for (const RecipeChain& chain : chains_) {
+      for (const Work& work : chain.works) {
+        if (work.step != nullptr && !work.step->needs.role.empty()) {
+          out.push_back(work.step->needs.role);
+        }
+      }
+    }
+    return out;
+  }
+
+  /// Of those that use the recipe the one that needs it first, and when. All are placed already.
+  std::pair<const RecipeChain*, Minute> user_of(const RecipeChain& chain) const {
+    std::pair<const RecipeChain*, Minute> out{nullptr, 0};
+    for (const std::string& name : chain.used_by) {
+      for (const std::size_t user : by_name_.at(name)) {
+        const Minute needed = needs_at(chains_[user], chain.name());
+        if (out.first == nullptr || needed < out.second) out = {&chains_[user], needed};
+      }
+    }
+    return out;
+  }
+
+  void find_longest_line(DayPlan& plan) const {
+    if (chains_.empty()) return;
+    const RecipeChain* chain = &*std::min_element(
+        chains_.begin(), chains_.end(), [](const RecipeChain& left, const RecipeChain& right) {
+          return left.begin() < right.begin();
+        });
+    while (chain != nullptr) {
+      plan.longest.push_back({chain->name(), Instant(std::chrono::minutes(chain->begin())),
+                              Instant(std::chrono::minutes(chain->ready))});
+      chain = user_of(*chain).first;
+    }
+  }
+
+  static void set_in_order(DayPlan& plan) {
+    std::stable_sort(
+        plan.works.begin(), plan.works.end(),
+        [](const PlannedWork& left, const PlannedWork& right) { return left.begin < right.begin; });
+    std::stable_sort(
+        plan.loads.begin(), plan.loads.end(),
+        [](const PlannedLoad& left, const PlannedLoad& right) { return left.in < right.in; });
+    std::vector<DayNotSaid> once;
+    for (const DayNotSaid& one : plan.not_said) {
+      const bool known = std::any_of(once.begin(), once.end(), [&](const DayNotSaid& other) {
+        return other.recipe == one.recipe && other.what == one.what;
+      });
+      if (!known) once.push_back(one);
+    }
+    plan.not_said = std::move(once);
+  }
+
+  DayPlan plan_;
+  std::vector<RecipeChain> chains_;  ///< dishes first, then each behind all that use it
+  std::size_t dishes_ = 0;
+  std::int64_t left_ = 10 * most_load_trials;  ///< that the ovens of the whole day may try
+  std::vector<RecipeChain*> dishes_in_order_ = {};
+  std::map<std::string, std::vector<std::size_t>> by_name_;
+};
+
+}  // namespace detail
+
+/// Which oven when, who does what, and what does not go, by what the workplace says that it has.
+/// The ovens of all dishes are planned together (`find_loads`), those of each sub-recipe beside
+/// them; then every work begins as late as the next one, the oven and free hands allow, within the
+/// shortest and the longest time that its step names; where hands are short, the dishes choose them
+/// in other orders, and then go into the oven sooner, as far as they may; of these tries the first
+/// that leaves the fewest steps short counts. A load that went in
+/// before the last of its dish waits for it, which the longest times of the steps behind the oven
+/// have to allow. Throws Failure for an event that does not say when the food is served, and as
+/// `work_of` does.
+inline DayPlan plan_day(const Event& event, const Production& production,
+                        const Workplace& workplace) {
+  if (!event.at) throw Failure(at(problems::event_without_time(event.name), event.place));
+  return detail::DayPlanner(event, production, workplace).run();
+}
+
+/// Puts the times of the plan into the timeline of the same production, which then goes by them. Of
+/// a recipe that is made at
+/// two sizes the earlier time counts.
+inline void set_planned(const DayPlan& plan, Timeline& timeline) {
+  std::map<std::pair<std::string, std::size_t>, Instant> begins;
+  for (const PlannedWork& work : plan.works) {
+    const auto [known, is_new] = begins.emplace(std::pair(work.recipe, work.number), work.begin);
+    if (!is_new) known->second = std::min(known->second, work.begin);
+  }
+  for (TimelineEntry& entry : timeline.entries) {
+    if (is_a_day(entry) || entry.kind == TimelineKind::serve) continue;
+    const auto begin = begins.find({entry.recipe, entry.work});
+    if (begin != begins.end()) entry.planned = begin->second;
+  }
+  std::stable_sort(timeline.entries.begin(), timeline.entries.end(),
+                   [](const TimelineEntry& left, const TimelineEntry& right) {
+                     return begin_of(left) < begin_of(right);
+                   });
+}
+
+}  // namespace platewright
