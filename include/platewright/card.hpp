@@ -6,6 +6,7 @@
 #include "platewright/card/calendar.hpp"
 #include "platewright/card/cell.hpp"
 #include "platewright/card/cost_sheet.hpp"
+#include "platewright/card/day_sheet.hpp"
 #include "platewright/card/display.hpp"
 #include "platewright/card/figures.hpp"
 #include "platewright/card/kitchen_notices.hpp"

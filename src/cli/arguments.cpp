@@ -84,6 +84,7 @@ struct Parsed {
   OrderArguments order;
   PricesArguments prices;
   TimelineArguments timeline;
+  DayArguments day;
   CheckArguments check;
   MeasureArguments measure;
   TablesArguments tables;
@@ -316,6 +317,12 @@ void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
   timeline->add_option("file", parsed.timeline.file, "an event's file")->required();
   add_prices(*timeline, parsed.timeline.prices);
   add_changes(*timeline, parsed.timeline.prices);
+  CLI::App* day = add_command(program, "day",
+                              "The plan of an event's day: which oven when, who does what", common);
+  day->add_option("file", parsed.day.file, "an event's file")->required();
+  add_kitchen_options(*day, common);
+  add_prices(*day, parsed.day.prices);
+  add_changes(*day, parsed.day.prices);
 }
 
 void add_reference_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
@@ -369,6 +376,7 @@ CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
   if (name == "order") return parsed.order;
   if (name == "prices") return parsed.prices;
   if (name == "timeline") return parsed.timeline;
+  if (name == "day") return parsed.day;
   if (name == "check") return parsed.check;
   if (name == "measure") return parsed.measure;
   return parsed.tables;

@@ -159,6 +159,10 @@ struct TimelineArguments {
   std::string file;
   PriceOptions prices;
 };
+struct DayArguments {
+  std::string file;
+  PriceOptions prices;
+};
 struct CheckArguments {
   std::vector<std::string> files;
 };
@@ -178,7 +182,7 @@ struct TablesArguments {
 
 using CommandArguments =
     std::variant<CardArguments, YieldArguments, CostArguments, QuoteArguments, BudgetArguments,
-                 OrderArguments, PricesArguments, TimelineArguments, CheckArguments,
+                 OrderArguments, PricesArguments, TimelineArguments, DayArguments, CheckArguments,
                  MeasureArguments, TablesArguments, WorksheetArguments, TrialsArguments,
                  RoastArguments, LethalityArguments>;
 

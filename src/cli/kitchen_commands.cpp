@@ -1,15 +1,11 @@
-// card, timeline.
+// card.
 
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
 #include "cli/planned.hpp"
 #include "platewright/card/batch_card.hpp"
-#include "platewright/card/calendar.hpp"
-#include "platewright/card/kitchen_notices.hpp"
 #include "platewright/card/label_sheets.hpp"
 #include "platewright/card/recipe_card.hpp"
-#include "platewright/card/timeline_sheet.hpp"
-#include "platewright/event/make_timeline.hpp"
 #include "platewright/event/safety_warnings.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 
@@ -101,7 +97,7 @@ Sheet labels_asked(const CardArguments& arguments, const Book& book, ProblemList
       plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
   if (arguments.buffet) return buffet_sheet(plan.event(), notices_of(plan, book));
   return label_sheet(plan.event(),
-                     food_labels(plan, plan.timeline(book.tables.safety), book.tables.allergens));
+                     food_labels(plan, planned_timeline(plan, book), book.tables.allergens));
 }
 
 }  // namespace
@@ -125,23 +121,6 @@ Result run(const CardArguments& arguments, const CommonOptions& common, ProblemL
   }
   Result result{planned_cards(arguments, book, options, problems), {}, width};
   say_changes(arguments.prices, *result.sheet);
-  return result;
-}
-
-Result run(const TimelineArguments& arguments, const CommonOptions& common, ProblemList& problems) {
-  const Book book = open_book({arguments.file}, problems);
-  const EventPlan plan =
-      plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
-  const Timeline timeline = plan.timeline(book.tables.safety);
-  Result result{timeline_sheet(plan.event(), timeline), {}, 80};
-  for (Box& box : kitchen_notices(notices_of(plan, book))) result.sheet->add(std::move(box));
-  say_changes(arguments.prices, *result.sheet);
-  if (common.format == "icalendar") {
-    Calendar calendar = timeline_calendar(plan.event(), timeline);
-    if (changes_anything(arguments.prices)) calendar.name += " (what if)";
-    result.plain = write_icalendar(calendar);
-    result.plain_format = common.format;
-  }
   return result;
 }
 

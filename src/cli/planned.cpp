@@ -57,6 +57,17 @@ EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event&
   return EventPlan(std::move(occasion));
 }
 
+std::optional<DayPlan> day_of_plan(const EventPlan& plan, const Book& book) {
+  if (!book.workplace) return std::nullopt;
+  return plan_day(plan.event(), plan.production(), *book.workplace);
+}
+
+Timeline planned_timeline(const EventPlan& plan, const Book& book) {
+  Timeline out = plan.timeline(book.tables.safety);
+  if (const auto day = day_of_plan(plan, book)) set_planned(*day, out);
+  return out;
+}
+
 std::vector<DishNotice> notices_of(const EventPlan& plan, const Book& book) {
   return dish_notices(plan, book.tables.allergens, book.tables.safety);
 }

@@ -6,6 +6,7 @@
 #include "cli/arguments.hpp"
 #include "platewright/book/book.hpp"
 #include "platewright/card/sheet.hpp"
+#include "platewright/day/plan_day.hpp"
 #include "platewright/event/dish_notices.hpp"
 #include "platewright/event/event_plan.hpp"
 #include "platewright/problem/problem_list.hpp"
@@ -34,6 +35,14 @@ Occasion occasion_asked(const PriceOptions& options, const Book& book, const Eve
 /// The plan of an event with all that the options ask. Throws Failure and WrongArgument.
 EventPlan plan_asked(const PriceOptions& options, const Book& book, const Event& event,
                      ProblemList& problems);
+
+/// The plan of the day in the book's kitchen; nothing where the book says of none what it has.
+/// Throws Failure as `plan_day` does.
+std::optional<DayPlan> day_of_plan(const EventPlan& plan, const Book& book);
+
+/// The timeline, with the day's plan in it where there is one. Throws Failure as `make_timeline`
+/// does.
+Timeline planned_timeline(const EventPlan& plan, const Book& book);
 
 /// What is to be said of each dish's allergens and temperatures.
 std::vector<DishNotice> notices_of(const EventPlan& plan, const Book& book);

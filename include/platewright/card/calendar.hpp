@@ -26,11 +26,12 @@ struct Calendar {
   std::vector<CalendarEntry> entries;
 };
 
-/// Each entry at the latest moment at which it may begin; the soonest stands in its description. An
-/// alarm 15 min before, on days at 9 (common practice, no source). An entry is known again by the
-/// event's name and day, and by its kind, recipe, text and supplier. The stamp is the beginning of
-/// the first entry's day, so that one plan gives one file. Throws Failure for an event without a
-/// time zone, since other clocks would show it at other moments.
+/// Each entry at the moment that the plan of the day names, else at the latest at which it may
+/// begin; both bounds stand in its description. An alarm 15 min before, on days at 9 (common
+/// practice, no source). An entry is known again by the event's name and day, and by its kind,
+/// recipe, text and supplier. The stamp is the beginning of the first entry's day, so that one plan
+/// gives one file. Throws Failure for an event without a time zone, since other clocks would show
+/// it at other moments.
 Calendar timeline_calendar(const Event& event, const Timeline& timeline);
 
 /// As RFC 5545 (iCalendar) writes it, with a name by RFC 7986: times in UTC, CR LF, no line over 75

@@ -25,6 +25,7 @@ enum class SheetKind {
   margin_risk,
   order,
   timeline,
+  day,
   labels,
   buffet_cards,
   check,
@@ -73,6 +74,8 @@ inline std::string_view name_of(SheetKind kind) {
       return "order";
     case SheetKind::timeline:
       return "timeline";
+    case SheetKind::day:
+      return "day";
     case SheetKind::labels:
       return "labels";
     case SheetKind::buffet_cards:

@@ -45,7 +45,7 @@ CalendarEntry calendar_entry(const TimelineEntry& entry, const ZoneRules& zone) 
   CalendarEntry out;
   out.summary = (entry.recipe.empty() ? "" : entry.recipe + ": ") + begin_text(entry);
   out.description = when_text(entry, zone);
-  out.begins = entry.latest;
+  out.begins = begin_of(entry);
   out.alarm = before_a_step;
   if (is_a_day(entry)) {
     out.day = std::chrono::floor<std::chrono::days>(zone.local(entry.latest));
@@ -73,7 +73,7 @@ Calendar timeline_calendar(const Event& event, const Timeline& timeline) {
     out.entries.push_back(calendar_entry(entry, timeline.zone));
     const int count = ++seen[identity];
     out.entries.back().uid = to_string(uuid_of(of_event, identity + "\n" + std::to_string(count)));
-    out.stamp = std::min(out.stamp, entry.latest);
+    out.stamp = std::min(out.stamp, begin_of(entry));
   }
   out.stamp = std::chrono::floor<std::chrono::days>(out.stamp);
   return out;

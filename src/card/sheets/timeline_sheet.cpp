@@ -17,7 +17,8 @@ std::string day_moment(const LocalTime& time) {
 std::vector<ZoneOffset> clocks_turned(const Timeline& timeline) {
   Instant first = timeline.served;
   for (const TimelineEntry& entry : timeline.entries) {
-    if (!is_a_day(entry)) first = std::min({first, entry.latest, entry.earliest.value_or(first)});
+    if (is_a_day(entry)) continue;
+    first = std::min({first, entry.latest, entry.earliest.value_or(first)});
   }
   return timeline.zone.changes(first, timeline.served);
 }
@@ -37,6 +38,11 @@ std::string turning_text(const ZoneOffset& turned, const ZoneRules& zone) {
   return "On " + day_moment(old) + " at " + clock_text(old) + " " + before.abbreviation +
          " the clock goes to " + clock_text(zone.local(turned.from)) + " " + turned.abbreviation +
          ". What takes a while is counted as it passes, not by the clock.";
+}
+
+bool is_planned(const Timeline& timeline) {
+  return std::any_of(timeline.entries.begin(), timeline.entries.end(),
+                     [](const TimelineEntry& entry) { return entry.planned.has_value(); });
 }
 
 std::vector<std::string> notes_on_time(const Timeline& timeline) {
@@ -74,24 +80,36 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
   if (const std::string served = card::served_text(event); !served.empty()) {
     sheet.subtitles.push_back(served);
   }
-  Table table{"clock",
-              "",
-              {words_column("earliest", "From"), words_column("latest", "Latest"),
-               words_column("recipe", "For"), words_column("what", "Begin"), data_column("kind"),
-               data_column("earliest_at"), data_column("latest_at")},
-              {},
-              {},
-              {}};
+  const bool planned = is_planned(timeline);
+  Column soonest = words_column("earliest", "From");
+  if (planned) soonest.use = ColumnUse::data;
+  Table table{"clock", "", {soonest}, {}, {}, {}};
+  if (planned) table.columns.push_back(words_column("planned", "By the plan"));
+  for (Column& column :
+       std::vector<Column>{words_column("latest", "Latest"), words_column("recipe", "For"),
+                           words_column("what", "Begin"), data_column("kind"),
+                           data_column("earliest_at"), data_column("latest_at")}) {
+    table.columns.push_back(std::move(column));
+  }
+  if (planned) table.columns.push_back(data_column("planned_at"));
   for (const TimelineEntry& entry : timeline.entries) {
     const bool span = entry.earliest && *entry.earliest != entry.latest;
     const LocalTime local = timeline.zone.local(entry.latest);
     std::string latest = is_a_day(entry) ? day_moment(local) : moment(entry.latest, timeline);
     if (entry.open) latest += " or sooner";
-    table.add(
-        {words(span ? moment(*entry.earliest, timeline) : ""), words(latest), words(entry.recipe),
-         words(begin_text(entry)), words(kind_text(entry.kind)),
-         words(entry.earliest ? instant_text(*entry.earliest, timeline.zone) : ""),
-         words(is_a_day(entry) ? date_text(local) : instant_text(entry.latest, timeline.zone))});
+    Row row{words(span ? moment(*entry.earliest, timeline) : "")};
+    if (planned) row.push_back(words(entry.planned ? moment(*entry.planned, timeline) : ""));
+    for (Cell& cell : Row{words(latest), words(entry.recipe), words(begin_text(entry)),
+                          words(kind_text(entry.kind)),
+                          words(entry.earliest ? instant_text(*entry.earliest, timeline.zone) : ""),
+                          words(is_a_day(entry) ? date_text(local)
+                                                : instant_text(entry.latest, timeline.zone))}) {
+      row.push_back(std::move(cell));
+    }
+    if (planned) {
+      row.push_back(words(entry.planned ? instant_text(*entry.planned, timeline.zone) : ""));
+    }
+    table.add(std::move(row));
   }
   table.notes = {
       "Times of roasting are estimates: cook to temperature. Keep raw meat at 41 \u00B0F "
