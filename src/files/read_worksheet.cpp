@@ -99,7 +99,7 @@ class WorksheetReader {
         sheet_.trim_working = working_of(*sheet_.trim, sheet_.weights, sheet_.new_price);
       });
     }
-    sheet_.trim_answers = read_answers(fields, sheet_.trim_working);
+    sheet_.trim_answers = read_answers(fields, sheet_.trim_working, own_);
     fields.finish();
   }
 
@@ -121,7 +121,9 @@ class WorksheetReader {
                                             sheet_.trim ? &*sheet_.trim : nullptr);
       });
     }
-    sheet_.cooking_answers = read_answers(fields, sheet_.cooking_working);
+    OwnFigures brought;
+    if (sheet_.trim && base) brought = brought_from(own_, *sheet_.trim, *base);
+    sheet_.cooking_answers = read_answers(fields, sheet_.cooking_working, brought);
     fields.finish();
   }
 
@@ -165,7 +167,8 @@ class WorksheetReader {
     });
   }
 
-  std::vector<MarkedAnswer> read_answers(yaml::Fields& fields, const Working& working) {
+  std::vector<MarkedAnswer> read_answers(yaml::Fields& fields, const Working& working,
+                                         OwnFigures& own) {
     std::vector<Answer> answers;
     for (const TextPair& pair : text_pairs(fields, "answers")) {
       if (working.empty()) continue;
@@ -181,13 +184,15 @@ class WorksheetReader {
         answers.push_back(read_answer(*step, pair.value, sheet_.weights, units_));
       });
     }
-    return check_answers(working, answers);
+    return check_answers(working, answers, own);
   }
 
   const Reading& reading_;
   yaml::Fields& top_;
   TextUnits units_;
   Worksheet sheet_;
+  /// The student's, of the trim test.
+  OwnFigures own_;
 };
 
 }  // namespace

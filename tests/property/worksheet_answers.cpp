@@ -77,7 +77,7 @@ TEST_CASE("a figure rounded to any place is never wrong") {
     RC_ASSERT(marked.size() == working.size());
     for (const MarkedAnswer& answer : marked) {
       RC_ASSERT(answer.verdict != Verdict::wrong);
-      RC_ASSERT(answer.astray == Astray::nowhere);
+      RC_ASSERT(answer.slips.empty());
     }
   }));
 }
@@ -91,7 +91,7 @@ TEST_CASE("a figure cut off where it is to be rounded up is found") {
       const bool same = cut.value == written(step, places, Rounding::half_up).value;
       const MarkedAnswer marked = check_answers(working, {cut}).front();
       RC_ASSERT((marked.verdict == Verdict::wrong) != same);
-      RC_ASSERT((marked.astray == Astray::truncated) != same);
+      RC_ASSERT(marked.went(Astray::truncated) != same);
     }
   }));
 }

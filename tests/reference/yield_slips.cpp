@@ -47,7 +47,7 @@ TEST_CASE("the figures that the BCcampus text cut off are found to be cut off") 
               number("cost factor", "1.55", "0.01")});
   REQUIRE(salmon.size() == 3);
   CHECK(salmon[0].verdict == Verdict::right);
-  CHECK(salmon[1].astray == Astray::truncated);
+  CHECK(salmon[1].went(Astray::truncated));
   CHECK(salmon[2].verdict == Verdict::right);
 
   const auto tenderloin =
@@ -59,7 +59,7 @@ TEST_CASE("the figures that the BCcampus text cut off are found to be cut off") 
               std::nullopt},
              {per_cent("yield", "70", "1"), number("cost factor", "1.42", "0.01")});
   CHECK(tenderloin[0].verdict == Verdict::right);
-  CHECK(tenderloin[1].astray == Astray::truncated);
+  CHECK(tenderloin[1].went(Astray::truncated));
 }
 
 // The same text prints 400 left of a can of 750 with a trim of 300, and 53.33 % (millilitres there,
@@ -74,11 +74,11 @@ TEST_CASE("the can whose parts do not add up goes astray at the usable part") {
               std::nullopt},
              {weight("usable", grams(400)), per_cent("yield", "53.33", "0.01")});
   REQUIRE(can.size() == 2);
-  CHECK(can[0].astray == Astray::parts_too_little);
+  CHECK(can[0].went(Astray::parts_too_little));
   CHECK(can[0].right == Figure(grams(450)));
   CHECK(can[0].difference == Figure(grams(50)));
-  CHECK(can[1].astray == Astray::carried_on);
-  CHECK(can[1].what == "usable");
+  CHECK(can[1].verdict == Verdict::right_from_own);
+  CHECK(can[1].own == std::vector<std::string>{"usable"});
   CHECK(can[1].right == Figure(fraction(3, 5)));
 }
 
@@ -92,11 +92,11 @@ TEST_CASE("the card whose saleable weight is too large goes astray there") {
       check_answers(working_of(loin, WeighedIn::pounds),
                     {weight("saleable", pounds(5)), by_pound("cost per lb", "15.96")});
   REQUIRE(card.size() == 2);
-  CHECK(card[0].astray == Astray::parts_too_much);
+  CHECK(card[0].went(Astray::parts_too_much));
   CHECK(card[0].right == Figure(pounds(4, 8)));
   CHECK(card[0].difference == Figure(pounds(0, 8)));
-  CHECK(card[1].astray == Astray::carried_on);
-  CHECK(card[1].what == "saleable");
+  CHECK(card[1].verdict == Verdict::right_from_own);
+  CHECK(card[1].own == std::vector<std::string>{"saleable"});
 }
 
 // A purveyor's note prints 9.16 a pound, cut off, and portions from the exact cost.
@@ -111,7 +111,7 @@ TEST_CASE("the rib eye's cost per pound is found to be cut off, its portions rig
       {per_cent("yield", "60", "1"), by_pound("cost per lb", "9.16"), sum("portion cost", "3.44")});
   REQUIRE(rib_eye.size() == 3);
   CHECK(rib_eye[0].verdict == Verdict::right);
-  CHECK(rib_eye[1].astray == Astray::truncated);
+  CHECK(rib_eye[1].went(Astray::truncated));
   CHECK(rib_eye[2].verdict == Verdict::right_as_rounded);
 }
 

@@ -1,60 +1,25 @@
 #pragma once
-// A student's answers beside a worked sheet: right, right as far as they are written out, or wrong
-// and at which step they went astray.
+// A student's answers beside a worked sheet: right, right as far as they are written out, right
+// from an earlier slip, or wrong and by which slip.
 
 #include <algorithm>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "platewright/number/round.hpp"
+#include "platewright/worksheet/detail/misread_weights.hpp"
+#include "platewright/worksheet/marked_answer.hpp"
 #include "platewright/worksheet/working.hpp"
 
 namespace platewright {
 
-/// One answer as it was written.
-struct Answer {
-  /// The step that it answers.
-  std::string step;
-  std::string written;
-  Figure value;
-  /// One unit of the last place that was written (0.01 for `11.13`); none where the answer has to
-  /// be exact (a whole number, a fraction, pounds and ounces).
-  std::optional<Figure> last_place;
-};
-
-enum class Verdict { right, right_as_rounded, wrong };
-
-/// How an answer went astray.
-enum class Astray {
-  nowhere,           ///< it is right
-  truncated,         ///< cut off where it is to be rounded
-  no_percent,        ///< per cent without the sign
-  carried_on,        ///< right from an earlier answer, named by `what`, that is wrong or rounded
-  left_out,          ///< the term named by `what` is missing
-  added,             ///< added where it is to be subtracted
-  subtracted,        ///< subtracted where it is to be added
-  upside_down,       ///< divided the wrong way round
-  known_slip,        ///< `what` says which
-  parts_too_much,    ///< with this answer the parts weigh `difference` more than the whole
-  parts_too_little,  ///< with this answer `difference` of the whole is not accounted for
-  not_known,         ///< none of these gives the answer
-};
-
-/// An answer, marked.
-struct MarkedAnswer {
-  Answer answer;
-  Verdict verdict = Verdict::right;
-  Figure right;
-  Astray astray = Astray::nowhere;
-  std::string what;
-  std::optional<Figure> difference;
-};
-
 namespace detail {
 
 /// True where `value`, rounded to the last place of the answer by the rule named, is the answer.
-inline bool answers_to(const Answer& answer, const Figure& value, Rounding rounding) {
+inline bool answers_to(const Answer& answer, const Figure& value,
+                       Rounding rounding = Rounding::half_up) {
   if (answer.value == value) return true;
   if (!answer.last_place) return false;
   const auto exact = ratio_of(value, *answer.last_place);
@@ -62,155 +27,281 @@ inline bool answers_to(const Answer& answer, const Figure& value, Rounding round
   return exact && written && round_to(*exact, 1, rounding) == *written;
 }
 
-inline bool answers_to(const Answer& answer, const std::optional<Figure>& value) {
-  return value && answers_to(answer, *value, Rounding::half_up);
-}
+/// The terms of a step as the student has them, and the answers that they come from.
+struct OwnTerms {
+  std::vector<Term> terms;
+  std::vector<std::string> from;
+};
 
-/// Marks the answers of one working, in the order of its steps.
-class AnswerMarker {
+/// Finds the slips that give an answer, and what it was rounded from.
+class SlipFinder {
  public:
-  explicit AnswerMarker(const std::vector<Answer>& answers) : answers_(answers) {}
+  SlipFinder(const WorkingStep& step, const Answer& answer) : step_(step), answer_(answer) {}
 
-  MarkedAnswer mark(const WorkingStep& step, const Answer& answer) const {
-    MarkedAnswer out{answer, Verdict::right, step.value, Astray::nowhere, {}, {}};
-    if (answer.value == step.value) return out;
-    if (answers_to(answer, step.value, Rounding::half_up)) {
-      out.verdict = Verdict::right_as_rounded;
-      return out;
-    }
-    out.verdict = Verdict::wrong;
-    find_slip(step, out);
-    return out;
+  /// Tries every slip that can be made on these terms.
+  void try_on(const OwnTerms& own) {
+    const auto value = worked(step_.operation, own.terms);
+    if (!value) return;
+    own_ = own.from;
+    const bool cut = answers_to(answer_, *value, Rounding::down);
+    if (cut) found(Astray::truncated, {}, *value);
+    if (!cut && answers_to(answer_, *value, Rounding::up)) found(Astray::rounded_up, {}, *value);
+    try_without_percent(*value);
+    try_left_out(own.terms, *value);
+    try_other_operation(own.terms);
+    try_misread(own.terms, *value);
   }
+
+  /// Tries the slips known of the step, and those in proportion to one of the student's figures.
+  void try_known(const OwnFigures& own) {
+    for (const KnownSlip& slip : step_.slips) {
+      own_.clear();
+      if (answers_to(answer_, slip.value)) {
+        found(Astray::known_slip, slip.what, slip.value);
+        continue;
+      }
+      const auto figure = own.find(slip.follows);
+      if (figure == own.end()) continue;
+      own_ = figure->second.from;
+      for (const Figure& start : {figure->second.written, figure->second.unrounded}) {
+        const auto value = in_proportion(slip, start);
+        if (!value || !answers_to(answer_, *value)) continue;
+        found(Astray::known_slip, slip.what, *value);
+        break;
+      }
+    }
+  }
+
+  std::vector<FoundSlip> take() { return std::move(slips_); }
+  bool found_none() const { return slips_.empty(); }
+  /// What the plainest slip comes to; the answer itself where none was found.
+  Figure unrounded() const { return value_.value_or(answer_.value); }
 
  private:
-  const Answer* answer_to(const std::string& name) const {
-    const auto found = std::find_if(answers_.begin(), answers_.end(),
-                                    [&](const Answer& answer) { return answer.step == name; });
-    return found == answers_.end() ? nullptr : &*found;
+  void found(Astray astray, std::string what, const Figure& value) {
+    if (!value_) value_ = value;
+    slips_.push_back({astray, std::move(what), own_});
   }
 
-  /// Tries the slips from the plainest to the least likely; the first that gives the answer is it.
-  void find_slip(const WorkingStep& step, MarkedAnswer& out) const {
-    if (answers_to(out.answer, step.value, Rounding::down)) {
-      out.astray = Astray::truncated;
-    } else if (no_percent(step, out.answer)) {
-      out.astray = Astray::no_percent;
-    } else if (!carried_on(step, out) && !known(step, out) && !left_out(step, out) &&
-               !other_operation(step, out) && !parts_off(step, out)) {
-      out.astray = Astray::not_known;
-    }
-  }
-
-  static bool no_percent(const WorkingStep& step, const Answer& answer) {
-    const auto* share = std::get_if<Rational>(&answer.value);
-    if (share == nullptr || step.form == FigureForm::factor) return false;
-    Answer hundredth = answer;
+  void try_without_percent(const Figure& value) {
+    const auto* share = std::get_if<Rational>(&answer_.value);
+    if (share == nullptr || step_.form == FigureForm::factor) return;
+    Answer hundredth = answer_;
     hundredth.value = *share / 100;
-    if (answer.last_place) hundredth.last_place = std::get<Rational>(*answer.last_place) / 100;
-    return answers_to(hundredth, step.value);
+    if (answer_.last_place) hundredth.last_place = std::get<Rational>(*answer_.last_place) / 100;
+    if (answers_to(hundredth, value)) found(Astray::no_percent, {}, value);
   }
 
-  /// The step worked from the student's own earlier answers.
-  bool carried_on(const WorkingStep& step, MarkedAnswer& out) const {
-    std::vector<Term> terms = step.terms;
-    std::string names;
-    for (Term& term : terms) {
-      const Answer* earlier = answer_to(term.name);
-      if (earlier == nullptr || earlier->value == term.value) continue;
-      term.value = earlier->value;
-      names += (names.empty() ? "" : ", ") + term.name;
+  bool sums() const {
+    return step_.operation == Operation::add || step_.operation == Operation::subtract;
+  }
+
+  /// What the step comes to without the change that one of its terms makes to a sum.
+  std::optional<Figure> without(const Figure& sum, const Figure& change) const {
+    const bool added = step_.operation == Operation::add;
+    return carry_out(added ? Operation::subtract : Operation::add, sum, change);
+  }
+
+  void try_left_out(const std::vector<Term>& terms, const Figure& sum) {
+    if (!sums() || terms.size() < 2) return;
+    for (std::size_t i = step_.operation == Operation::subtract ? 1 : 0; i < terms.size(); ++i) {
+      const auto value = without(sum, terms[i].value);
+      if (value && answers_to(answer_, *value)) found(Astray::left_out, terms[i].name, *value);
     }
-    if (names.empty() || !answers_to(out.answer, worked(step.operation, terms))) return false;
-    out.astray = Astray::carried_on;
-    out.what = names;
-    return true;
   }
 
-  bool known(const WorkingStep& step, MarkedAnswer& out) const {
-    for (const KnownSlip& slip : step.slips) {
-      const bool plain = answers_to(out.answer, slip.value, Rounding::half_up);
-      if (!plain && !answers_to(out.answer, from_own_figure(step, slip))) continue;
-      out.astray = Astray::known_slip;
-      out.what = slip.what + (plain ? "" : ", worked on from your own " + slip.follows);
-      return true;
+  /// Each of the weights misread, all of them, and the result so written.
+  void try_misread(const std::vector<Term>& terms, const Figure& right) {
+    std::vector<Term> all = terms;
+    std::string whats;
+    std::size_t number = 0;
+    for (std::size_t i = 0; i < terms.size(); ++i) {
+      const auto wrong = misread(terms[i].value);
+      if (!wrong) continue;
+      all[i].value = wrong->weight;
+      whats += (number++ == 0 ? "" : ", ") + wrong->what;
+      try_known_value(wrong->what, with_one(terms, i, wrong->weight, right));
     }
-    return false;
+    if (number > 1) try_known_value(whats, worked(step_.operation, all));
+    if (step_.form == FigureForm::factor) return;
+    if (const auto wrong = misread(right)) try_known_value(wrong->what, wrong->weight);
   }
 
-  /// What a slip comes to from the student's own answer to the term that it follows.
-  std::optional<Figure> from_own_figure(const WorkingStep& step, const KnownSlip& slip) const {
-    const Answer* own = answer_to(slip.follows);
-    if (own == nullptr) return std::nullopt;
-    for (const Term& term : step.terms) {
+  void try_known_value(const std::string& what, const std::optional<Figure>& value) {
+    if (value && answers_to(answer_, *value)) found(Astray::known_slip, what, *value);
+  }
+
+  /// The step with another figure for one term. Sums can be long: they are not added up again.
+  std::optional<Figure> with_one(const std::vector<Term>& terms, std::size_t changed,
+                                 const Figure& figure, const Figure& right) const {
+    if (sums() && changed > 0) {
+      const auto less = carry_out(Operation::subtract, terms[changed].value, figure);
+      return less ? without(right, *less) : std::nullopt;
+    }
+    std::vector<Term> one = terms;
+    one[changed].value = figure;
+    return worked(step_.operation, one);
+  }
+
+  void try_other_operation(std::vector<Term> terms) {
+    if (terms.size() < 2) return;
+    Operation operation = Operation::add;
+    Astray astray = Astray::added;
+    switch (step_.operation) {
+      case Operation::subtract:
+        break;
+      case Operation::add:
+        operation = Operation::subtract;
+        astray = Astray::subtracted;
+        break;
+      case Operation::divide:
+        operation = Operation::divide;
+        astray = Astray::upside_down;
+        std::reverse(terms.begin(), terms.end());
+        break;
+      case Operation::multiply:
+        return;
+    }
+    const auto value = worked(operation, terms);
+    if (value && answers_to(answer_, *value)) found(astray, {}, *value);
+  }
+
+  /// What a slip comes to when the term that it follows is `start`.
+  std::optional<Figure> in_proportion(const KnownSlip& slip, const Figure& start) const {
+    for (const Term& term : step_.terms) {
       if (term.name != slip.follows) continue;
-      const auto ratio = ratio_of(own->value, term.value);
+      const auto ratio = ratio_of(start, term.value);
       if (!ratio) return std::nullopt;
       return carry_out(Operation::multiply, slip.value, Figure(*ratio));
     }
     return std::nullopt;
   }
 
-  static bool left_out(const WorkingStep& step, MarkedAnswer& out) {
-    if (step.operation == Operation::divide || step.operation == Operation::multiply) return false;
-    for (std::size_t i = 0; i < step.terms.size() && step.terms.size() > 1; ++i) {
-      if (i == 0 && step.operation == Operation::subtract) continue;
-      std::vector<Term> terms = step.terms;
-      terms.erase(terms.begin() + static_cast<std::ptrdiff_t>(i));
-      if (!answers_to(out.answer, worked(step.operation, terms))) continue;
-      out.astray = Astray::left_out;
-      out.what = step.terms[i].name;
-      return true;
+  const WorkingStep& step_;
+  const Answer& answer_;
+  std::vector<std::string> own_;
+  std::vector<FoundSlip> slips_;
+  std::optional<Figure> value_;
+};
+
+/// Marks the answers of one working, in the order of its steps, and keeps what later steps may go
+/// on from.
+class AnswerMarker {
+ public:
+  explicit AnswerMarker(OwnFigures& own) : own_(own) {}
+
+  MarkedAnswer mark(const WorkingStep& step, const Answer& answer) {
+    MarkedAnswer out{answer, Verdict::right, step.value, {}, {}, {}};
+    Figure unrounded = step.value;
+    if (answer.value == step.value) {
+      own_.erase(step.name);
+      return out;
     }
-    return false;
+    if (answers_to(answer, step.value)) {
+      out.verdict = Verdict::right_as_rounded;
+    } else if (const auto own = carried_on(step, answer)) {
+      out.verdict = Verdict::right_from_own;
+      out.own = own->from;
+      unrounded = own->unrounded;
+    } else {
+      out.verdict = Verdict::wrong;
+      unrounded = find_slips(step, out);
+    }
+    // What was meant as per cent goes on as per cent.
+    const bool meant_otherwise = out.went(Astray::no_percent);
+    own_[step.name] = {meant_otherwise ? unrounded : answer.value, unrounded, {step.name}};
+    return out;
   }
 
-  static bool other_operation(const WorkingStep& step, MarkedAnswer& out) {
-    std::vector<Term> terms = step.terms;
-    Operation operation = Operation::add;
-    Astray astray = Astray::added;
-    if (step.operation == Operation::add) {
-      operation = Operation::subtract;
-      astray = Astray::subtracted;
-    } else if (step.operation == Operation::divide) {
-      operation = Operation::divide;
-      astray = Astray::upside_down;
-      std::reverse(terms.begin(), terms.end());
-    } else if (step.operation == Operation::multiply) {
-      return false;
+  /// A step that was not answered hands on what the student's own figures make of it.
+  void pass_by(const WorkingStep& step) {
+    const OwnTerms written = terms_of(step, &OwnFigure::written);
+    const auto value = worked(step.operation, written.terms);
+    const auto unrounded = worked(step.operation, terms_of(step, &OwnFigure::unrounded).terms);
+    if (written.from.empty() || !value || !unrounded) return;
+    own_[step.name] = {*value, *unrounded, written.from};
+  }
+
+ private:
+  OwnTerms terms_of(const WorkingStep& step, Figure OwnFigure::*kind) const {
+    OwnTerms out{step.terms, {}};
+    for (Term& term : out.terms) {
+      const auto own = own_.find(term.name);
+      if (own == own_.end()) continue;
+      term.value = own->second.*kind;
+      for (const std::string& name : own->second.from) {
+        const bool known = std::find(out.from.begin(), out.from.end(), name) != out.from.end();
+        if (!known) out.from.push_back(name);
+      }
     }
-    if (terms.size() < 2 || !answers_to(out.answer, worked(operation, terms))) return false;
-    out.astray = astray;
-    return true;
+    return out;
+  }
+
+  /// The step worked from the student's own earlier answers: as written, or as the calculator has
+  /// them.
+  std::optional<OwnFigure> carried_on(const WorkingStep& step, const Answer& answer) const {
+    for (const auto kind : {&OwnFigure::written, &OwnFigure::unrounded}) {
+      const OwnTerms own = terms_of(step, kind);
+      const auto value = worked(step.operation, own.terms);
+      if (own.from.empty() || !value || !answers_to(answer, *value)) continue;
+      return OwnFigure{answer.value, *value, own.from};
+    }
+    return std::nullopt;
+  }
+
+  /// On the right figures first; where nothing gives the answer, on the student's own.
+  Figure find_slips(const WorkingStep& step, MarkedAnswer& out) const {
+    SlipFinder finder(step, out.answer);
+    finder.try_on({step.terms, {}});
+    finder.try_known(own_);
+    for (const auto kind : {&OwnFigure::written, &OwnFigure::unrounded}) {
+      const OwnTerms own = terms_of(step, kind);
+      if (finder.found_none() && !own.from.empty()) finder.try_on(own);
+    }
+    const Figure unrounded = finder.unrounded();
+    out.slips = finder.take();
+    if (out.slips.empty()) find_parts_off(step, out);
+    return unrounded;
   }
 
   /// A weight that is what is left of a whole: what the answer and the other parts come to.
-  static bool parts_off(const WorkingStep& step, MarkedAnswer& out) {
+  static void find_parts_off(const WorkingStep& step, MarkedAnswer& out) {
     const auto* answer = std::get_if<Mass>(&out.answer.value);
-    if (answer == nullptr || step.operation != Operation::subtract) return false;
+    if (answer == nullptr || step.operation != Operation::subtract) return;
     const Mass& right = std::get<Mass>(step.value);
-    out.astray = *answer > right ? Astray::parts_too_much : Astray::parts_too_little;
-    out.difference = *answer > right ? *answer - right : right - *answer;
-    return true;
+    const bool more = *answer > right;
+    out.slips.push_back({more ? Astray::parts_too_much : Astray::parts_too_little, {}, {}});
+    out.difference = more ? *answer - right : right - *answer;
   }
 
-  const std::vector<Answer>& answers_;
+  OwnFigures& own_;
 };
 
 }  // namespace detail
 
 /// The answers marked, in the order of the working's steps. An answer to a step that is not there
-/// is left out: whoever reads the answers reports it.
+/// is left out: whoever reads the answers reports it. `own` has the student's figures that the
+/// terms come from (of the sheet that this one goes on from) and gets those of these steps.
 inline std::vector<MarkedAnswer> check_answers(const Working& working,
-                                               const std::vector<Answer>& answers) {
-  const detail::AnswerMarker marker(answers);
+                                               const std::vector<Answer>& answers,
+                                               OwnFigures& own) {
+  detail::AnswerMarker marker(own);
   std::vector<MarkedAnswer> out;
   for (const WorkingStep& step : working) {
+    const std::size_t before = out.size();
     for (const Answer& answer : answers) {
       if (answer.step == step.name) out.push_back(marker.mark(step, answer));
     }
+    if (out.size() == before) marker.pass_by(step);
   }
   return out;
+}
+
+/// The same for a sheet that goes on from none.
+inline std::vector<MarkedAnswer> check_answers(const Working& working,
+                                               const std::vector<Answer>& answers) {
+  OwnFigures own;
+  return check_answers(working, answers, own);
 }
 
 }  // namespace platewright

@@ -6,6 +6,7 @@
 
 #include "platewright/worksheet/cooking_loss_test.hpp"
 #include "platewright/worksheet/detail/cost_steps.hpp"
+#include "platewright/worksheet/marked_answer.hpp"
 
 namespace platewright {
 
@@ -18,6 +19,9 @@ inline Working working_of(const CookingLossResult& result, WeighedIn weights,
   const Term oven_ready{"oven-ready", result.trimmed};
   const Term cooked{"cooked", result.cooked};
   writer.add<Mass>("cooking loss", Operation::subtract, {oven_ready, cooked});
+  const Mass all_lost = result.trimmed - result.saleable;
+  const std::string bones_in = "bones and trim were put into the cooking loss";
+  writer.slip(bones_in, all_lost);
   writer.add<Mass>("saleable", Operation::subtract,
                    {cooked, {"bones and trim", result.bones_and_trim}});
   const auto share = [&](const std::string& name, const std::string& of, const Mass& weight) {
@@ -29,9 +33,14 @@ inline Working working_of(const CookingLossResult& result, WeighedIn weights,
     }
   };
   share("shrink", "cooking loss", result.cooking_loss);
+  writer.slip("the share that is left (1 - shrink), not the share that is lost",
+              Rational(1) - result.shrink);
+  writer.slip(bones_in, all_lost / result.trimmed);
   share("share of bones and trim", "bones and trim", result.bones_and_trim);
   share("yield", "saleable", result.saleable);
   writer.slip("the bones and trim were left in", result.cooked / result.trimmed);
+  writer.slip("the share that is lost (1 - yield), not the share that is left",
+              Rational(1) - result.saleable_share);
 
   writer.add<PricePerMass>("cost per " + std::string(price_weight_name(weights)), Operation::divide,
                            {{"cost", result.cost}, {"saleable", result.saleable}});
@@ -40,10 +49,17 @@ inline Working working_of(const CookingLossResult& result, WeighedIn weights,
     writer.slip(invoice ? "begun from the cost net of credits, not from the invoice"
                         : "begun from the invoice: the credits were left out",
                 (invoice ? trimmed->net_cost : trimmed->total_cost) / result.saleable);
+    if (trimmed->labour != Money{}) {
+      writer.slip("begun from the invoice alone: the labour was left out",
+                  trimmed->invoice / result.saleable);
+    }
+    writer.slip("the oven-ready weight was costed at the price as purchased",
+                result.purchase_price * result.trimmed / result.saleable);
   }
   writer.slip("divided by the oven-ready weight, not by the saleable weight",
               result.cost / result.trimmed);
   writer.slip("divided by the cooked weight, bones and trim left in", result.cost / result.cooked);
+  writer.slip(detail::times_yield_words, result.purchase_price * result.saleable_share);
   const std::optional<Mass> portion =
       result.portion ? std::optional(result.portion->portion) : std::nullopt;
   detail::add_cost_steps(
@@ -51,6 +67,20 @@ inline Working working_of(const CookingLossResult& result, WeighedIn weights,
       {result.cost_per_weight, result.purchase_price, result.saleable_share, portion, new_price},
       weights);
   return writer.take();
+}
+
+/// The student's own figures of a trim test under the names that the cooking loss test has for what
+/// goes on from it.
+inline OwnFigures brought_from(const OwnFigures& own, const TrimTestResult& trim, CostBase base) {
+  OwnFigures out;
+  const auto bring = [&](const char* from, const char* to) {
+    if (const auto figure = own.find(from); figure != own.end()) out[to] = figure->second;
+  };
+  bring("usable", "oven-ready");
+  bring("purchase price", "purchase price");
+  const char* paid = trim.labour == Money{} ? "invoice" : "total cost";
+  bring(base == CostBase::net_of_credits ? "net cost" : paid, "cost");
+  return out;
 }
 
 }  // namespace platewright

@@ -11,8 +11,13 @@ namespace platewright {
 
 namespace detail {
 
+inline Money labour_of_one(const TrimTestResult& result, WeighedIn weights) {
+  return result.labour / result.purchased * price_weight(weights);
+}
+
 /// Invoice and, where there is labour, the total cost. Returns the name of the last of them.
-inline std::string add_paid(WorkingWriter& writer, const TrimTestResult& result) {
+inline std::string add_paid(WorkingWriter& writer, const TrimTestResult& result,
+                            WeighedIn weights) {
   const Term purchased{"purchased", result.purchased};
   if (result.priced_whole) {
     writer.add<PricePerMass>("purchase price", Operation::divide,
@@ -24,19 +29,31 @@ inline std::string add_paid(WorkingWriter& writer, const TrimTestResult& result)
   if (result.labour == Money{}) return "invoice";
   writer.add<Money>("labour", Operation::multiply,
                     {purchased, {"labour per weight", result.labour / result.purchased}});
+  const Money of_one = labour_of_one(result, weights);
+  const std::string one = "the labour of one " + std::string(price_weight_name(weights));
+  writer.slip(one + ", not of all that was bought", of_one);
+  writer.slip("labour taken on the usable weight; it is paid on all that was bought",
+              result.labour * result.yield);
   writer.add<Money>("total cost", Operation::add,
                     {{"invoice", result.invoice}, {"labour", result.labour}});
+  writer.slip(one + " was added, not that of all that was bought", result.invoice + of_one);
   return "total cost";
 }
 
 inline void add_credits(WorkingWriter& writer, const TrimTestResult& result,
-                        const std::string& paid) {
+                        const std::string& paid, WeighedIn weights) {
+  const Rational small_in_large = price_weight(weights) / portion_weight(weights);
+  const std::string taken = weights == WeighedIn::pounds ? "ounces were taken for pounds"
+                                                         : "grams were taken for kilograms";
   std::vector<Term> values;
   for (const TrimLine& line : result.lines) {
     if (line.kind != PartKind::by_product) continue;
     values.push_back({"value of " + line.name, line.value});
     writer.add<Money>(values.back().name, Operation::multiply,
                       {{line.name, line.weight}, {"its value", line.value_per_weight}});
+    if (!is_whole(line.weight / price_weight(weights))) {
+      writer.slip("its " + taken, line.value * small_in_large);
+    }
   }
   std::vector<Term> net{{paid, result.total_cost}};
   if (!values.empty()) {
@@ -75,16 +92,29 @@ inline void add_weights(WorkingWriter& writer, const TrimTestResult& result) {
 
 inline void add_cost_per_weight(WorkingWriter& writer, const TrimTestResult& result,
                                 WeighedIn weights) {
-  writer.add<PricePerMass>("cost per " + std::string(price_weight_name(weights)), Operation::divide,
+  const std::string unit(price_weight_name(weights));
+  writer.add<PricePerMass>("cost per " + unit, Operation::divide,
                            {{"net cost", result.net_cost}, {"usable", result.usable}});
   const Money& labour = result.labour;
+  const Money without = result.net_cost - labour;
   writer.slip("the credits were left out", result.total_cost / result.usable);
-  writer.slip("the labour was left out", (result.net_cost - labour) / result.usable);
+  writer.slip("the labour was left out", without / result.usable);
   writer.slip("the labour was added after the yield; it is paid on all that was bought",
-              (result.net_cost - labour) / result.usable + labour / result.purchased);
-  writer.slip("credits and labour were left out", result.invoice / result.usable);
-  writer.slip("divided by the weight as purchased, not by the usable weight",
-              result.net_cost / result.purchased);
+              without / result.usable + labour / result.purchased);
+  if (labour != Money{}) {
+    writer.slip("the labour of one " + unit + " was added, not that of all that was bought",
+                (without + labour_of_one(result, weights)) / result.usable);
+    if (result.credits != Money{}) {
+      writer.slip("the invoice was spread over the usable weight: credits and labour left out",
+                  result.invoice / result.usable);
+    }
+  }
+  const PricePerMass undivided = result.net_cost / result.purchased;
+  writer.slip("divided by the weight as purchased, not by the usable weight", undivided);
+  if (undivided != result.purchase_price) {
+    writer.slip("the purchase price, as if nothing were lost", result.purchase_price);
+  }
+  writer.slip(times_yield_words, result.purchase_price * result.yield);
 }
 
 }  // namespace detail
@@ -94,8 +124,8 @@ inline void add_cost_per_weight(WorkingWriter& writer, const TrimTestResult& res
 inline Working working_of(const TrimTestResult& result, WeighedIn weights,
                           const std::optional<PricePerMass>& new_price = std::nullopt) {
   detail::WorkingWriter writer;
-  const std::string paid = detail::add_paid(writer, result);
-  detail::add_credits(writer, result, paid);
+  const std::string paid = detail::add_paid(writer, result, weights);
+  detail::add_credits(writer, result, paid, weights);
   detail::add_weights(writer, result);
   detail::add_cost_per_weight(writer, result, weights);
   const std::optional<Mass> portion =

@@ -7,43 +7,37 @@
 namespace platewright::card {
 namespace {
 
-std::string astray_text(const MarkedAnswer& marked, const Worksheet& worksheet) {
-  const auto apart = [&] {
-    return exact_weight_cell(std::get<Mass>(*marked.difference), worksheet.weights).text;
-  };
-  switch (marked.astray) {
-    case Astray::nowhere:
-      return "";
-    case Astray::truncated:
-      return "cut off, not rounded";
-    case Astray::no_percent:
-      return "the per cent sign is missing";
-    case Astray::carried_on:
-      return "this step is right, worked on from your own " + marked.what;
-    case Astray::left_out:
-      return marked.what + " left out";
-    case Astray::added:
-      return "added where it is taken off";
-    case Astray::subtracted:
-      return "taken off where it is added";
-    case Astray::upside_down:
-      return "divided the wrong way round";
-    case Astray::known_slip:
-      return marked.what;
-    case Astray::parts_too_much:
-      return "the parts do not add up: " + apart() + " more than the whole";
-    case Astray::parts_too_little:
-      return "the parts do not add up: " + apart() + " not accounted for";
-    case Astray::not_known:
-      return "no slip that is known gives this";
-  }
-  return "";
+std::string listed(const std::vector<std::string>& names) {
+  std::string out;
+  for (const std::string& name : names) out += (out.empty() ? "" : ", ") + name;
+  return out;
 }
 
 std::string mark_text(const MarkedAnswer& marked, const Worksheet& worksheet) {
-  if (marked.verdict == Verdict::right) return "right";
-  if (marked.verdict == Verdict::right_as_rounded) return "right to the rounding shown";
-  return "WRONG: " + astray_text(marked, worksheet);
+  switch (marked.verdict) {
+    case Verdict::right:
+      return "right";
+    case Verdict::right_as_rounded:
+      return "right to the rounding shown";
+    case Verdict::right_from_own:
+      return "right from your own figure above: " + listed(marked.own);
+    case Verdict::wrong:
+      break;
+  }
+  if (marked.slips.empty()) return "WRONG: no slip that is known gives this";
+  std::string out;
+  for (const FoundSlip& slip : marked.slips) {
+    out += out.empty() ? "WRONG: " : "; or: ";
+    out += slip_text(slip);
+    if (marked.difference) {
+      const Mass& apart = std::get<Mass>(*marked.difference);
+      out +=
+          ": " + exact_weight_cell(apart, worksheet.weights).text +
+          (slip.astray == Astray::parts_too_much ? " more than the whole" : " not accounted for");
+    }
+    if (!slip.own.empty()) out += ", worked on from your own " + listed(slip.own);
+  }
+  return out;
 }
 
 Cell count(const std::vector<MarkedAnswer>& answers, Verdict verdict) {
@@ -54,6 +48,31 @@ Cell count(const std::vector<MarkedAnswer>& answers, Verdict verdict) {
 }
 
 }  // namespace
+
+std::string slip_text(const FoundSlip& slip) {
+  switch (slip.astray) {
+    case Astray::truncated:
+      return "cut off, not rounded";
+    case Astray::rounded_up:
+      return "rounded up, not to the nearest";
+    case Astray::no_percent:
+      return "the per cent sign is missing";
+    case Astray::left_out:
+      return slip.what + " left out";
+    case Astray::added:
+      return "added where it is taken off";
+    case Astray::subtracted:
+      return "taken off where it is added";
+    case Astray::upside_down:
+      return "divided the wrong way round";
+    case Astray::known_slip:
+      return slip.what;
+    case Astray::parts_too_much:
+    case Astray::parts_too_little:
+      return "the parts do not add up";
+  }
+  return "";
+}
 
 void add_answers(Sheet& sheet, const std::string& key, const std::vector<MarkedAnswer>& answers,
                  const Working& working, const Worksheet& worksheet) {
@@ -68,16 +87,19 @@ void add_answers(Sheet& sheet, const std::string& key, const std::vector<MarkedA
               {}};
   for (const MarkedAnswer& marked : answers) {
     const WorkingStep* step = find_step(working, marked.answer.step);
-    const bool wrong = marked.verdict == Verdict::wrong;
+    const bool right =
+        marked.verdict == Verdict::right || marked.verdict == Verdict::right_as_rounded;
     table.add({words(marked.answer.step), words(marked.answer.written),
                words(mark_text(marked, worksheet)),
-               wrong ? words(writer.line(*step)) : writer.cell(step->form, step->value)});
+               right ? writer.cell(step->form, step->value) : words(writer.line(*step))});
   }
   sheet.add(std::move(table));
   Facts facts{key + "_marks", "", {}};
   facts.add("right", "Right", count(answers, Verdict::right));
   facts.add("right_as_rounded", "Right to the rounding shown",
             count(answers, Verdict::right_as_rounded));
+  facts.add("right_from_own", "Right from your own figure above",
+            count(answers, Verdict::right_from_own));
   facts.add("wrong", "Wrong", count(answers, Verdict::wrong));
   const auto first = std::find_if(answers.begin(), answers.end(), [](const MarkedAnswer& marked) {
     return marked.verdict == Verdict::wrong;

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "platewright/number/round.hpp"
 #include "platewright/quantity/money.hpp"
@@ -22,6 +23,24 @@ struct CostFigures {
   std::optional<PricePerMass> new_price;
 };
 
+inline constexpr const char* difference_words =
+    "the difference of the prices was added; it is the factor that carries the cost over";
+inline constexpr const char* times_yield_words =
+    "the price as purchased was multiplied by the yield; a yield divides it";
+
+/// Slips on the way from a pound to an ounce, or from a kilogram to 100 g.
+inline void add_small_weight_slips(WorkingWriter& writer, const CostFigures& figures,
+                                   const std::string& per_weight, WeighedIn weights) {
+  const Money one = figures.cost_per_weight * price_weight(weights);
+  if (weights == WeighedIn::pounds) {
+    writer.slip("multiplied by 16, not divided", one * Rational(16), per_weight);
+    writer.slip("divided by 10; a pound has 16 ounces", one / Rational(10), per_weight);
+  } else {
+    writer.slip("multiplied by 10, not divided", one * Rational(10), per_weight);
+    writer.slip("divided by 100; a kilogram has ten times 100 g", one / Rational(100), per_weight);
+  }
+}
+
 /// Slips with a portion's weight: its number taken for the larger unit, or for a decimal of it.
 inline void add_portion_slips(WorkingWriter& writer, const CostFigures& figures,
                               const std::string& per_weight, WeighedIn weights) {
@@ -40,10 +59,16 @@ inline void add_portion_slips(WorkingWriter& writer, const CostFigures& figures,
     writer.slip("the cost of 100 g was multiplied by single grams",
                 cost(small_weight(weights) * count), per_weight);
   }
-  const Rational small = cost(small_weight(weights)).in(units::currency_unit);
-  writer.slip("worked on from a rounded cost per " + std::string(small_weight_name(weights)),
-              Money::of(half_up(small, fraction(1, 100)), units::currency_unit) *
-                  (*figures.portion / small_weight(weights)));
+  const auto from_rounded = [&](std::string_view of, const Mass& weight) {
+    const Rational one = cost(weight).in(units::currency_unit);
+    writer.slip("worked on from a rounded cost per " + std::string(of),
+                Money::of(half_up(one, fraction(1, 100)), units::currency_unit) *
+                    (*figures.portion / weight));
+  };
+  from_rounded(small_weight_name(weights), small_weight(weights));
+  from_rounded(price_weight_name(weights), price_weight(weights));
+  writer.slip("the portion was costed at the price as purchased",
+              figures.purchase_price * *figures.portion);
 }
 
 inline void add_portion_steps(WorkingWriter& writer, const CostFigures& figures,
@@ -62,6 +87,10 @@ inline void add_portion_steps(WorkingWriter& writer, const CostFigures& figures,
     writer.add<Money>(
         "portion cost at the new price", Operation::multiply,
         {{"new price", *figures.new_price}, {"portion cost factor", factor, FigureForm::factor}});
+    const PricePerMass difference = *figures.new_price - figures.purchase_price;
+    writer.slip(difference_words, (figures.cost_per_weight + difference) * *figures.portion);
+    writer.slip("the portion was costed at the new price as purchased",
+                *figures.new_price * *figures.portion);
   }
 }
 
@@ -72,6 +101,7 @@ inline void add_cost_steps(WorkingWriter& writer, const CostFigures& figures, We
   writer.add<Money>(
       "cost per " + small, Operation::multiply,
       {{per_weight, figures.cost_per_weight}, {"1 x " + small, small_weight(weights)}});
+  add_small_weight_slips(writer, figures, per_weight, weights);
   const auto cost_factor = writer.add<Rational>(
       "cost factor", Operation::divide,
       {{per_weight, figures.cost_per_weight}, {"purchase price", figures.purchase_price}},
@@ -83,6 +113,9 @@ inline void add_cost_steps(WorkingWriter& writer, const CostFigures& figures, We
         {{"new price", *figures.new_price}, {"cost factor", cost_factor, FigureForm::factor}});
     writer.slip("divided by the yield, which knows nothing of credits and labour",
                 *figures.new_price / figures.yield);
+    writer.slip(times_yield_words, *figures.new_price * figures.yield);
+    writer.slip(difference_words,
+                figures.cost_per_weight + *figures.new_price - figures.purchase_price);
   }
   if (figures.portion) {
     add_portion_steps(writer, figures, per_weight, cost_factor, weights);
