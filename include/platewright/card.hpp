@@ -5,6 +5,7 @@
 #include "platewright/card/blocks.hpp"
 #include "platewright/card/calendar.hpp"
 #include "platewright/card/cell.hpp"
+#include "platewright/card/class_sheet.hpp"
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/day_sheet.hpp"
 #include "platewright/card/display.hpp"

@@ -4,6 +4,7 @@
 #include "platewright/files/check_files.hpp"
 #include "platewright/files/quotable_line.hpp"
 #include "platewright/files/read_book.hpp"
+#include "platewright/files/read_class.hpp"
 #include "platewright/files/read_core_log.hpp"
 #include "platewright/files/read_vessel.hpp"
 #include "platewright/files/read_worksheet.hpp"

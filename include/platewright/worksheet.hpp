@@ -2,6 +2,7 @@
 // Trim tests, cooking loss tests and trials.
 
 #include "platewright/worksheet/check_answers.hpp"
+#include "platewright/worksheet/class_marks.hpp"
 #include "platewright/worksheet/cooking_loss_test.hpp"
 #include "platewright/worksheet/cooking_loss_working.hpp"
 #include "platewright/worksheet/figure.hpp"

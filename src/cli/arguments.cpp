@@ -6,47 +6,13 @@
 #include <string_view>
 #include <utility>
 
+#include "cli/command_options.hpp"
+#include "cli/yield_arguments.hpp"
 #include "platewright/problem/nearest.hpp"
 #include "platewright/version.hpp"
 
 namespace platewright::cli {
 namespace {
-
-constexpr const char* footer_text =
-    "Exit codes: 0 done, 1 the book has problems, 2 the command line has.";
-
-using Formats = std::vector<std::string>;
-const Formats& sheet_formats() {
-  static const Formats formats{"text", "csv", "json", "markdown"};
-  return formats;
-}
-
-void add_common(CLI::App& app, CommonOptions& common, const Formats& formats) {
-  std::string names;
-  for (const std::string& name : formats) {
-    names += (names.empty() ? "" : name == formats.back() ? " or " : ", ") + name;
-  }
-  app.add_option("--format", common.format, names + "; by the ending of --output if not said")
-      ->check(CLI::IsMember(formats));
-  app.add_option("--output", common.output,
-                 "write to this file, whole or not at all; its ending names the format");
-  app.add_option("--width", common.width, "columns of a text page, from 40")
-      ->check(CLI::Range(40U, 400U));
-  app.add_flag("--ascii", common.ascii, "no signs beyond ASCII but those of the book's own names");
-  app.add_flag("--large", common.large, "large print: fewer columns, capitals, more space");
-  app.add_option("--page-lines", common.page_lines, "lines of a page with its foot, page n of m")
-      ->check(CLI::Range(20U, 1000U));
-}
-
-/// For the commands whose sheets have kitchen measures; no other takes them.
-void add_kitchen_options(CLI::App& app, CommonOptions& common) {
-  app.add_option("--measures", common.measures, "us, metric, both or book (what the book says)")
-      ->check(CLI::IsMember({"us", "metric", "both", "book"}));
-  app.add_option("--tolerance", common.tolerance,
-                 "how far kitchen measures may be off; 2 % if nothing is said");
-  app.add_option("--rounding", common.rounding,
-                 "fewest measures, exact, army card, usda schools, or \"nearest 5 g and 1/2 tsp\"");
-}
 
 CLI::Option_group* add_scale(CLI::App& app, ScaleOptions& scale) {
   auto* group = app.add_option_group("size", "how much to make; the tested batch if none is given");
@@ -64,10 +30,6 @@ CLI::Option_group* add_scale(CLI::App& app, ScaleOptions& scale) {
   app.add_option("--piece-weight", scale.piece_weight,
                  "weight of one piece, if not the tested one");
   return group;
-}
-
-void add_books(CLI::App& app, std::vector<std::string>& books) {
-  app.add_option("--book", books, "a larder, recipe or tables file whose rows count too");
 }
 
 /// Everything that the parser fills; one member for each command.
@@ -89,14 +51,6 @@ struct Parsed {
   MeasureArguments measure;
   TablesArguments tables;
 };
-
-CLI::App* add_command(CLI::App& program, const char* name, const char* what, CommonOptions& common,
-                      const Formats& formats = sheet_formats()) {
-  CLI::App* app = program.add_subcommand(name, what);
-  add_common(*app, common, formats);
-  app->footer(footer_text);
-  return app;
-}
 
 void add_prices(CLI::App& app, PriceOptions& prices) {
   app.add_option("--prices-on", prices.day,
@@ -150,59 +104,6 @@ void add_kitchen_commands(CLI::App& program, Parsed& parsed, CommonOptions& comm
   });
   add_prices(*card, parsed.card.prices);
   add_changes(*card, parsed.card.prices);
-}
-
-void add_yield_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
-  CLI::App* yield = add_command(
-      program, "yield", "A cut or other goods from the weight bought to the weight served", common);
-  yield->add_option("name", parsed.yield.name, "a row of yields, or an ingredient of --book")
-      ->required();
-  yield->add_option("--buy", parsed.yield.buy, "what will this weight serve?");
-  yield->add_option("--guests", parsed.yield.guests, "what to buy for so many portions?");
-  yield->add_option("--portion", parsed.yield.portion,
-                    "a portion on the plate: \"6 oz\", \"2 slices of 3 oz\", \"1 rib of 7\"");
-  yield->add_option("--piece", parsed.yield.piece, "average weight of a whole piece as purchased");
-  yield->add_option("--spread", parsed.yield.spread, "standard deviation of the pieces' weight");
-  yield->add_option("--sure", parsed.yield.sure, "how sure the guests are to be covered, as 95 %");
-  add_kitchen_options(*yield, common);
-  yield
-      ->add_option("--choose", parsed.yield.choose,
-                   "of the rows of a cut, the one of the lowest yield or the middle one")
-      ->check(CLI::IsMember({"careful", "middle"}));
-  yield
-      ->add_flag("--any-method", parsed.yield.any_method,
-                 "with --choose: of its rows however they are cooked")
-      ->needs("--choose");
-  yield->add_option("--tested", parsed.yield.tested,
-                    "your own yield for a step, as \"cooked to served 70 %\"");
-  add_books(*yield, parsed.yield.books);
-
-  CLI::App* worksheet = add_command(
-      program, "worksheet", "A trim test or cooking loss test, worked line by line", common);
-  worksheet->add_option("file", parsed.worksheet.file, "a worksheet's file");
-  worksheet->add_option("--purchased", parsed.worksheet.purchased,
-                        "without a file: \"12 lb at 10 per lb\" or \"12 lb for 120\"");
-  worksheet->add_option("--labour", parsed.worksheet.labour, "\"1.00 per lb\" as purchased");
-  worksheet->add_option("--usable", parsed.worksheet.usable,
-                        "\"4 lb\", \"loin: 4 lb\" or \"the rest\"");
-  worksheet->add_option("--by-product", parsed.worksheet.by_products,
-                        "\"ground: 3 lb at 2 per lb\"");
-  worksheet->add_option("--waste", parsed.worksheet.waste, "\"bone: 2 lb\"");
-  worksheet->add_option("--cutting-loss", parsed.worksheet.cutting_loss,
-                        "\"8 oz\" or \"the rest\"");
-  worksheet->add_option("--portion", parsed.worksheet.portion, "weight of a portion");
-  worksheet->add_option("--new-price", parsed.worksheet.new_price,
-                        "another purchase price, as \"11 per lb\"");
-  worksheet->add_option("--handbook", parsed.worksheet.handbook,
-                        "a row of yields to hold it against");
-  add_books(*worksheet, parsed.worksheet.books);
-
-  CLI::App* trials = add_command(program, "trials",
-                                 "Trials of one cut: both averages, and the yield to keep", common);
-  trials->add_option("file", parsed.trials.file, "a trials file")->required();
-  trials->add_flag("--tables", parsed.trials.tables,
-                   "instead of the sheet, the tables file that keeps it as your own cut");
-  add_books(*trials, parsed.trials.books);
 }
 
 void add_roast_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
@@ -445,7 +346,9 @@ CommandLine read_command_line(int count, const char* const* arguments) {
   program.footer(footer_text);
   program.require_subcommand(1);
   add_kitchen_commands(program, parsed, out.common);
-  add_yield_commands(program, parsed, out.common);
+  add_yield_command(program, parsed.yield, out.common);
+  add_worksheet_command(program, parsed.worksheet, out.common);
+  add_trials_command(program, parsed.trials, out.common);
   add_roast_commands(program, parsed, out.common);
   add_money_commands(program, parsed, out.common);
   add_reference_commands(program, parsed, out.common);

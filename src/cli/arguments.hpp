@@ -72,9 +72,9 @@ struct YieldArguments {
   std::vector<std::string> tested;
   std::vector<std::string> books;
 };
-/// A worksheet's file, or a simple trim test typed in.
+/// A worksheet's file, those of a class, or a simple trim test typed in.
 struct WorksheetArguments {
-  std::string file;
+  std::vector<std::string> files;  ///< and folders
   std::string purchased;
   std::string labour;
   std::vector<std::string> usable;

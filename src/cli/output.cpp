@@ -7,6 +7,7 @@
 #include "platewright/card/writers.hpp"
 #include "platewright/files/quotable_line.hpp"
 #include "platewright/files/read_book.hpp"
+#include "platewright/files/read_class.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 
 namespace platewright::cli {
@@ -25,6 +26,14 @@ std::vector<std::string> files_named(const Arguments& arguments) {
   if constexpr (requires { arguments.books; }) {
     out.insert(out.end(), arguments.books.begin(), arguments.books.end());
   }
+  return out;
+}
+
+/// A folder of worksheets stands for what is in it.
+std::vector<std::string> files_named(const WorksheetArguments& arguments) {
+  ProblemList said_by_the_command;
+  std::vector<std::string> out = worksheet_files(arguments.files, said_by_the_command);
+  out.insert(out.end(), arguments.books.begin(), arguments.books.end());
   return out;
 }
 

@@ -2,8 +2,10 @@
 
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
+#include "platewright/card/class_sheet.hpp"
 #include "platewright/card/worksheet_sheet.hpp"
 #include "platewright/card/yield_sheet.hpp"
+#include "platewright/files/read_class.hpp"
 #include "platewright/files/read_worksheet.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/problem/catalogue/worksheets.hpp"
@@ -110,13 +112,17 @@ Result run(const YieldArguments& arguments, const CommonOptions& common, Problem
 
 Result run(const WorksheetArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const Book book = tables_or_book(arguments.books, problems);
-  if (arguments.file.empty()) {
+  if (arguments.files.empty()) {
     if (arguments.purchased.empty()) throw WrongArgument(problems::worksheet_empty());
     const Worksheet typed = from_argument(
         "the test typed in", [&] { return worksheet_from(typed_test(arguments), book); });
     return {worksheet_sheet(typed), {}, 80};
   }
-  const auto read = read_worksheet(arguments.file, book, problems);
+  if (name_a_class(arguments.files)) {
+    // A column for each answer: the page of a class lies on its side.
+    return {class_sheet(read_class(arguments.files, book, problems)), {}, 120};
+  }
+  const auto read = read_worksheet(arguments.files.front(), book, problems);
   if (!read) throw BookHasProblems{};
   return {worksheet_sheet(*read), {}, 80};
 }

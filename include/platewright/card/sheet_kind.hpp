@@ -11,6 +11,7 @@ enum class SheetKind {
   batches,
   yield,
   worksheet,
+  class_marks,
   trials,
   measure,
   tables,
@@ -46,6 +47,8 @@ inline std::string_view name_of(SheetKind kind) {
       return "yield";
     case SheetKind::worksheet:
       return "worksheet";
+    case SheetKind::class_marks:
+      return "class_marks";
     case SheetKind::trials:
       return "trials";
     case SheetKind::measure:

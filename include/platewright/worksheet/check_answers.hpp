@@ -106,7 +106,8 @@ class SlipFinder {
     if (!sums() || terms.size() < 2) return;
     for (std::size_t i = step_.operation == Operation::subtract ? 1 : 0; i < terms.size(); ++i) {
       const auto value = without(sum, terms[i].value);
-      if (value && answers_to(answer_, *value)) found(Astray::left_out, terms[i].name, *value);
+      if (value && answers_to(answer_, *value))
+        found(Astray::left_out, terms[i].name + " left out", *value);
     }
   }
 

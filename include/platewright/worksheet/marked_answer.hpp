@@ -33,7 +33,7 @@ enum class Astray {
   truncated,         ///< cut off where it is to be rounded
   rounded_up,        ///< rounded up where the nearest is asked for
   no_percent,        ///< per cent without the sign
-  left_out,          ///< the term named by `what` is missing
+  left_out,          ///< a term is missing; `what` says which
   added,             ///< added where it is to be subtracted
   subtracted,        ///< subtracted where it is to be added
   upside_down,       ///< divided the wrong way round

@@ -97,8 +97,8 @@ inline void add_cost_per_weight(WorkingWriter& writer, const TrimTestResult& res
                            {{"net cost", result.net_cost}, {"usable", result.usable}});
   const Money& labour = result.labour;
   const Money without = result.net_cost - labour;
-  writer.slip("the credits were left out", result.total_cost / result.usable);
-  writer.slip("the labour was left out", without / result.usable);
+  writer.slip("credits left out", result.total_cost / result.usable);
+  writer.slip("labour left out", without / result.usable);
   writer.slip("the labour was added after the yield; it is paid on all that was bought",
               without / result.usable + labour / result.purchased);
   if (labour != Money{}) {

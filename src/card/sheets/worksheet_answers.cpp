@@ -2,16 +2,11 @@
 
 #include <algorithm>
 
+#include "card/sheets/safety_boxes.hpp"
 #include "card/sheets/worksheet_figures.hpp"
 
 namespace platewright::card {
 namespace {
-
-std::string listed(const std::vector<std::string>& names) {
-  std::string out;
-  for (const std::string& name : names) out += (out.empty() ? "" : ", ") + name;
-  return out;
-}
 
 std::string mark_text(const MarkedAnswer& marked, const Worksheet& worksheet) {
   switch (marked.verdict) {
@@ -57,14 +52,13 @@ std::string slip_text(const FoundSlip& slip) {
       return "rounded up, not to the nearest";
     case Astray::no_percent:
       return "the per cent sign is missing";
-    case Astray::left_out:
-      return slip.what + " left out";
     case Astray::added:
       return "added where it is taken off";
     case Astray::subtracted:
       return "taken off where it is added";
     case Astray::upside_down:
       return "divided the wrong way round";
+    case Astray::left_out:
     case Astray::known_slip:
       return slip.what;
     case Astray::parts_too_much:

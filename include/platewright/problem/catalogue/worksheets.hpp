@@ -43,6 +43,24 @@ inline Problem answer_unknown(std::string_view name, std::string help) {
                                    : std::move(help));
 }
 
+inline Problem class_without_answers(std::string_view student) {
+  return as_warning(make_problem("class-without-answers",
+                                 "no answers on the sheet of " + in_quotes(student),
+                                 "`answers:` below a test, with a figure for each step",
+                                 "its row stays empty; look whether the right file was handed in"));
+}
+
+inline Problem class_folder_empty(std::string_view folder) {
+  return make_problem("class-folder-empty", "no worksheet in the folder " + in_quotes(folder, 200),
+                      "files that end in .yaml or .yml right in it",
+                      "name the folder that the answers were handed in to");
+}
+
+inline Problem class_too_large(std::size_t most) {
+  return make_problem("class-too-large", "more than " + std::to_string(most) + " worksheets",
+                      "at most " + std::to_string(most), "mark them a class at a time");
+}
+
 inline Problem trial_stages_too_few() {
   return make_problem("trial-stages-too-few", "trials that were weighed once",
                       "two stages or more, such as [purchased, cooked, served]",
