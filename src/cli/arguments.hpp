@@ -84,6 +84,7 @@ struct WorksheetArguments {
   std::string portion;
   std::string new_price;
   std::string handbook;
+  std::optional<unsigned> digits;  ///< of prices by weight
   std::vector<std::string> books;
 };
 struct TrialsArguments {

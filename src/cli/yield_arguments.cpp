@@ -45,6 +45,10 @@ void add_worksheet_command(CLI::App& program, WorksheetArguments& parsed, Common
   worksheet->add_option("--new-price", parsed.new_price,
                         "another purchase price, as \"11 per lb\"");
   worksheet->add_option("--handbook", parsed.handbook, "a row of yields to hold it against");
+  worksheet
+      ->add_option("--digits", parsed.digits,
+                   "decimals of a price by weight, 3 to 6, as handbooks print 5.156")
+      ->check(CLI::Range(3U, 6U));
   add_books(*worksheet, parsed.books);
 }
 

@@ -116,7 +116,7 @@ Result run(const WorksheetArguments& arguments, const CommonOptions&, ProblemLis
     if (arguments.purchased.empty()) throw WrongArgument(problems::worksheet_empty());
     const Worksheet typed = from_argument(
         "the test typed in", [&] { return worksheet_from(typed_test(arguments), book); });
-    return {worksheet_sheet(typed), {}, 80};
+    return {worksheet_sheet(typed, arguments.digits), {}, 80};
   }
   if (name_a_class(arguments.files)) {
     // A column for each answer: the page of a class lies on its side.
@@ -124,7 +124,7 @@ Result run(const WorksheetArguments& arguments, const CommonOptions&, ProblemLis
   }
   const auto read = read_worksheet(arguments.files.front(), book, problems);
   if (!read) throw BookHasProblems{};
-  return {worksheet_sheet(*read), {}, 80};
+  return {worksheet_sheet(*read, arguments.digits), {}, 80};
 }
 
 Result run(const TrialsArguments& arguments, const CommonOptions&, ProblemList& problems) {

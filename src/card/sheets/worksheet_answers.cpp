@@ -69,9 +69,8 @@ std::string slip_text(const FoundSlip& slip) {
 }
 
 void add_answers(Sheet& sheet, const std::string& key, const std::vector<MarkedAnswer>& answers,
-                 const Working& working, const Worksheet& worksheet) {
+                 const Working& working, const Worksheet& worksheet, const FigureWriter& writer) {
   if (answers.empty()) return;
-  const FigureWriter writer(worksheet);
   Table table{key + "_answers",
               "Your answers",
               {words_column("step", "Step"), words_column("answer", "Answer"),
@@ -81,11 +80,13 @@ void add_answers(Sheet& sheet, const std::string& key, const std::vector<MarkedA
               {}};
   for (const MarkedAnswer& marked : answers) {
     const WorkingStep* step = find_step(working, marked.answer.step);
+    const unsigned places = places_of(marked.answer, *step, worksheet.weights);
     const bool right =
         marked.verdict == Verdict::right || marked.verdict == Verdict::right_as_rounded;
-    table.add({words(marked.answer.step), words(marked.answer.written),
-               words(mark_text(marked, worksheet)),
-               right ? writer.cell(step->form, step->value) : words(writer.line(*step))});
+    table.add(
+        {words(marked.answer.step), words(marked.answer.written),
+         words(mark_text(marked, worksheet)),
+         right ? writer.cell(step->form, step->value, places) : words(writer.line(*step, places))});
   }
   sheet.add(std::move(table));
   Facts facts{key + "_marks", "", {}};

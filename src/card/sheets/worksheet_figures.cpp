@@ -1,5 +1,7 @@
 #include "card/sheets/worksheet_figures.hpp"
 
+#include <algorithm>
+
 #include "platewright/card/figures.hpp"
 #include "platewright/quantity/money.hpp"
 
@@ -25,9 +27,26 @@ std::string pounds_text(const Rational& pounds) {
   return is_whole(pounds * 16) ? as_mixed(pounds) : as_short_decimal(pounds, 4);
 }
 
+/// The fewest decimals, up to `most`, that say the value exactly; `most` where none do.
+unsigned places_needed(const Rational& value, unsigned most) {
+  unsigned places = 0;
+  while (places < most && !is_whole(value * power_of_ten(places))) ++places;
+  return places;
+}
+
 /// `1.316`, `0.7875`.
-std::string factor_text(const Rational& factor) {
-  return as_decimal(factor, exact_places(factor, 3).value_or(3));
+std::string factor_text(const Rational& factor, unsigned least_places) {
+  return as_decimal(
+      factor, std::max(exact_places(factor, 3).value_or(3), places_needed(factor, least_places)));
+}
+
+/// What one is of the figure as the sheet writes it: 1 % of a share, a price for one pound.
+Figure one_of(const WorkingStep& step, WeighedIn weights) {
+  const Money one = Money::of(1, units::currency_unit);
+  if (std::holds_alternative<Mass>(step.value)) return price_weight(weights);
+  if (std::holds_alternative<Money>(step.value)) return one;
+  if (std::holds_alternative<PricePerMass>(step.value)) return one / price_weight(weights);
+  return step.form == FigureForm::factor ? Rational(1) : fraction(1, 100);
 }
 
 }  // namespace
@@ -45,56 +64,82 @@ Cell exact_weight_cell(const Mass& mass, WeighedIn weights) {
   return figure_as(text, count, as_short_decimal(count, 4), "lb");
 }
 
-Cell FigureWriter::number(const Rational& value, const std::string& unit,
-                          const std::string& after) const {
+unsigned places_of(const Answer& answer, const WorkingStep& step, WeighedIn weights) {
+  // Nobody reads more, and a sheet of thousands of digits is no use.
+  constexpr unsigned most = 10;
+  if (!answer.last_place) return 0;
+  const auto place = ratio_of(*answer.last_place, one_of(step, weights));
+  unsigned places = 0;
+  while (place && places < most && Rational(1) / power_of_ten(places) > *place) ++places;
+  return places;
+}
+
+unsigned FigureWriter::money_places(const Rational& value, unsigned least_places) const {
   const unsigned minor = sheet_.currency.minor_digits();
-  const unsigned places = exact_places(value, minor).value_or(value < 1 ? minor + 2 : minor);
+  const unsigned usual = exact_places(value, minor).value_or(value < 1 ? minor + 2 : minor);
+  return std::max(usual, places_needed(value, least_places));
+}
+
+unsigned FigureWriter::price_places(const Rational& value, unsigned least_places) const {
+  if (!digits_) return money_places(value, least_places);
+  const unsigned asked = std::max(*digits_, least_places);
+  return std::max(sheet_.currency.minor_digits(), places_needed(value, asked));
+}
+
+Cell FigureWriter::number(const Rational& value, unsigned places, const std::string& unit,
+                          const std::string& after) const {
   const std::string shown = as_decimal(value, places);
   return figure_as(with_thousands(shown) + after, value, shown, unit);
 }
 
-Cell FigureWriter::money(const Money& value) const {
-  return number(value.in(units::currency_unit), sheet_.currency.code(), "");
-}
-
 Cell FigureWriter::price_in_column(const PricePerMass& value) const {
-  const Money one = value * price_weight(sheet_.weights);
-  return number(one.in(units::currency_unit), sheet_.currency.code(), "");
+  const Rational one = (value * price_weight(sheet_.weights)).in(units::currency_unit);
+  return number(one, price_places(one, 0), sheet_.currency.code(), "");
 }
 
-Cell FigureWriter::price(const PricePerMass& value) const {
+Cell FigureWriter::price(const PricePerMass& value, unsigned least_places) const {
   const std::string per = " per " + std::string(price_weight_name(sheet_.weights));
-  const Money one = value * price_weight(sheet_.weights);
-  return number(one.in(units::currency_unit), sheet_.currency.code() + per, per);
+  const Rational one = (value * price_weight(sheet_.weights)).in(units::currency_unit);
+  return number(one, price_places(one, least_places), sheet_.currency.code() + per, per);
 }
 
-Cell FigureWriter::weight(FigureForm form, const Mass& value) const {
+Cell FigureWriter::weight(FigureForm form, const Mass& value, unsigned least_places) const {
   const Rational count = value / price_weight(sheet_.weights);
   const std::string unit(price_weight_name(sheet_.weights));
   if (form == FigureForm::factor) {
-    return figure_as(factor_text(count), count, factor_text(count), unit);
+    const std::string text = factor_text(count, least_places);
+    return figure_as(text, count, text, unit);
   }
   const bool pounds = sheet_.weights == WeighedIn::pounds;
   const std::string text = pounds ? pounds_text(count) : as_short_decimal(count, 4);
   return figure_as(text + " " + unit, count, as_short_decimal(count, 4), unit);
 }
 
-Cell FigureWriter::cell(FigureForm form, const Figure& value) const {
-  if (const auto* mass = std::get_if<Mass>(&value)) return weight(form, *mass);
-  if (const auto* sum = std::get_if<Money>(&value)) return money(*sum);
-  if (const auto* by_weight = std::get_if<PricePerMass>(&value)) return price(*by_weight);
+Cell FigureWriter::cell(FigureForm form, const Figure& value, unsigned least_places) const {
+  if (const auto* mass = std::get_if<Mass>(&value)) return weight(form, *mass, least_places);
+  if (const auto* by_weight = std::get_if<PricePerMass>(&value)) {
+    return price(*by_weight, least_places);
+  }
+  if (const auto* sum = std::get_if<Money>(&value)) {
+    // As many as two places more where they say it exactly, so that a calculator shows the same,
+    // and two more of what is below one currency unit.
+    const Rational amount = sum->in(units::currency_unit);
+    return number(amount, money_places(amount, least_places), sheet_.currency.code(), "");
+  }
   const auto& share = std::get<Rational>(value);
-  return form == FigureForm::factor ? figure(share, factor_text(share)) : percent_cell(share, 2);
+  if (form != FigureForm::factor) return percent_cell(share, std::max(2U, least_places));
+  return figure(share, factor_text(share, least_places));
 }
 
-std::string FigureWriter::line(const WorkingStep& step) const {
+std::string FigureWriter::line(const WorkingStep& step, unsigned least_places) const {
+  const std::string result = cell(step.form, step.value, least_places).text;
+  if (step.terms.size() == 1) return result;
   std::string out;
-  if (step.terms.size() == 1) return cell(step.form, step.value).text;
   for (const Term& term : step.terms) {
     if (!out.empty()) out += sign_of(step.operation);
     out += cell(term.form, term.value).text;
   }
-  return out + " = " + cell(step.form, step.value).text;
+  return out + " = " + result;
 }
 
 }  // namespace platewright::card

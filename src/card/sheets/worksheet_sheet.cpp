@@ -26,9 +26,8 @@ std::string kind_text(PartKind kind) {
 }
 
 /// The values are shared out so that the printed lines add up to the printed total.
-Table trim_parts(const Worksheet& worksheet) {
+Table trim_parts(const Worksheet& worksheet, const FigureWriter& writer) {
   const TrimTestResult& result = *worksheet.trim;
-  const FigureWriter writer(worksheet);
   const PriceList prices{worksheet.currency};
   Table table{"trim_parts",
               "Trim test",
@@ -90,8 +89,7 @@ Table cooking_parts(const Worksheet& worksheet) {
   return table;
 }
 
-Table working_table(const std::string& key, const Working& working, const Worksheet& worksheet) {
-  const FigureWriter writer(worksheet);
+Table working_table(const std::string& key, const Working& working, const FigureWriter& writer) {
   Table table{key + "_working",
               "The working",
               {words_column("step", "Step"), words_column("working", "Working"),
@@ -144,22 +142,24 @@ void add_handbook(Sheet& sheet, const HandbookRow& row) {
 
 }  // namespace
 
-Sheet worksheet_sheet(const Worksheet& worksheet) {
+Sheet worksheet_sheet(const Worksheet& worksheet, std::optional<unsigned> price_digits) {
+  const FigureWriter writer(worksheet, price_digits);
   Sheet sheet(SheetKind::worksheet);
   sheet.title = "Worksheet: " + worksheet.name;
   sheet.subtitles = {"Money in " + worksheet.currency.code() +
                      ". Every step goes on from exact figures; "
                      "only what is written is rounded."};
   if (worksheet.trim) {
-    sheet.add(trim_parts(worksheet));
-    sheet.add(working_table("trim", worksheet.trim_working, worksheet));
-    card::add_answers(sheet, "trim", worksheet.trim_answers, worksheet.trim_working, worksheet);
+    sheet.add(trim_parts(worksheet, writer));
+    sheet.add(working_table("trim", worksheet.trim_working, writer));
+    card::add_answers(sheet, "trim", worksheet.trim_answers, worksheet.trim_working, worksheet,
+                      writer);
   }
   if (worksheet.cooking) {
     sheet.add(cooking_parts(worksheet));
-    sheet.add(working_table("cooking", worksheet.cooking_working, worksheet));
+    sheet.add(working_table("cooking", worksheet.cooking_working, writer));
     card::add_answers(sheet, "cooking", worksheet.cooking_answers, worksheet.cooking_working,
-                      worksheet);
+                      worksheet, writer);
   }
   if (worksheet.handbook) add_handbook(sheet, *worksheet.handbook);
   if (worksheet.new_price) {
