@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdint>
 #include <filesystem>
 #include <map>
 #include <set>
@@ -48,6 +49,23 @@ std::vector<std::string> files_of_folder(const std::string& folder, ProblemList&
   return {out.begin(), out.end()};
 }
 
+/// True where the files together are within the bound of a run. Those that are not there have their
+/// problem when they are read.
+bool fit_in_one_run(const std::vector<std::string>& files, ProblemList& problems) {
+  constexpr std::uintmax_t most_bytes = 16U << 20U;
+  std::uintmax_t bytes = 0;
+  for (const std::string& file : files) {
+    std::error_code unknown;
+    const std::uintmax_t size = fs::file_size(file, unknown);
+    if (unknown) continue;
+    bytes += size;
+    if (bytes <= most_bytes) continue;
+    problems.add(at(problems::book_too_large(most_bytes, "bytes"), Place{file, 1, 1, {}}));
+    return false;
+  }
+  return true;
+}
+
 /// The name of the file without its ending; the whole path where several files have that name.
 std::vector<std::string> names_of_students(const std::vector<std::string>& files) {
   std::map<std::string, int> times;
@@ -89,6 +107,7 @@ bool name_a_class(const std::vector<std::string>& names) {
 std::vector<StudentSheet> read_class(const std::vector<std::string>& names, const Book& book,
                                      ProblemList& problems) {
   const std::vector<std::string> files = worksheet_files(names, problems);
+  if (!fit_in_one_run(files, problems)) return {};
   const std::vector<std::string> students = names_of_students(files);
   std::vector<StudentSheet> out;
   for (std::size_t i = 0; i < files.size(); ++i) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <map>
 #include <string>
 
 #include "card/sheets/safety_boxes.hpp"
@@ -44,13 +45,6 @@ Cell count(std::size_t number) {
   return figure(Rational(number), std::to_string(number));
 }
 
-const MarkedAnswer* answer_to(const std::vector<MarkedAnswer>& answers, const std::string& step) {
-  const auto found = std::find_if(answers.begin(), answers.end(), [&](const MarkedAnswer& marked) {
-    return marked.answer.step == step;
-  });
-  return found == answers.end() ? nullptr : &*found;
-}
-
 void add_marks(Sheet& sheet, const std::vector<StudentSheet>& students, WorksheetTest test) {
   const std::vector<std::string> steps = answered_steps(students, test);
   if (steps.empty()) return;
@@ -69,11 +63,13 @@ void add_marks(Sheet& sheet, const std::vector<StudentSheet>& students, Workshee
   std::vector<std::size_t> astray(steps.size());
   for (const StudentSheet& student : students) {
     const std::vector<MarkedAnswer>& answers = answers_in(student.sheet, test);
+    std::map<std::string, ClassMark> marks;
+    for (const MarkedAnswer& marked : answers) marks[marked.answer.step] = class_mark(marked);
     Row row{words(student.student)};
     for (std::size_t i = 0; i < steps.size(); ++i) {
-      const MarkedAnswer* marked = answer_to(answers, steps[i]);
-      row.push_back(marked == nullptr ? Cell{} : words(mark_word(class_mark(*marked))));
-      if (marked != nullptr && is_astray(class_mark(*marked))) ++astray[i];
+      const auto mark = marks.find(steps[i]);
+      row.push_back(mark == marks.end() ? Cell{} : words(mark_word(mark->second)));
+      if (mark != marks.end() && is_astray(mark->second)) ++astray[i];
     }
     const auto wrong = std::count_if(answers.begin(), answers.end(), [](const auto& marked) {
       return is_astray(class_mark(marked));

@@ -58,3 +58,15 @@ TEST_CASE("a class past the bound is refused before a file is read") {
   CHECK(worksheet_files(names, none).size() == 1000);
   CHECK(none.all().empty());
 }
+
+TEST_CASE("a class of more bytes than a run may read is refused") {
+  const TemporaryFolder folder;
+  for (const char* name : {"ana.yaml", "ben.yaml", "carl.yaml"}) {
+    write_file(folder.path() / name, sheet_with_answer);
+    std::filesystem::resize_file(folder.path() / name, 6U << 20U);
+  }
+  ProblemList problems;
+  CHECK(read_class({folder.path().string()}, Book(), problems).empty());
+  REQUIRE(problems.all().size() == 1);
+  CHECK(problems.all().front().id == "book-too-large");
+}
