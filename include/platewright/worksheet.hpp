@@ -7,6 +7,7 @@
 #include "platewright/worksheet/cooking_loss_working.hpp"
 #include "platewright/worksheet/figure.hpp"
 #include "platewright/worksheet/handbook.hpp"
+#include "platewright/worksheet/handbook_cut.hpp"
 #include "platewright/worksheet/kept_tests.hpp"
 #include "platewright/worksheet/marked_answer.hpp"
 #include "platewright/worksheet/portion_cost.hpp"

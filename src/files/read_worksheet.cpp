@@ -29,9 +29,20 @@ void read_parts(yaml::Fields& fields, std::string_view key, PartKind kind, const
 }
 
 void attach_handbook(Worksheet& sheet, const std::string& name, const Book& book) {
-  const YieldRow row = book.tables.yields.row(name);
-  sheet.handbook = HandbookRow{
-      row.name, beside_handbook(row.ladder, TestedYields::of(sheet.trim, sheet.cooking))};
+  const YieldTable& table = book.tables.yields;
+  const YieldRow row = table.row(name);
+  HandbookRow out{
+      row.name, beside_handbook(row.ladder, TestedYields::of(sheet.trim, sheet.cooking)), {}, {}};
+  if (row.kind == YieldKind::cut) {
+    const Cut& cut = table.cut(row.name);
+    const TestedBone tested = tested_bone(sheet.bought, sheet.trim, sheet.cooking);
+    out.bought = cut.bought;
+    for (HandbookComparison& comparison : out.comparisons) {
+      comparison.other_cut = is_of_another_cut(comparison, cut, tested);
+    }
+    if (out.has_other_cut()) out.instead = bought_otherwise(table, cut);
+  }
+  sheet.handbook = std::move(out);
 }
 
 class WorksheetReader {
@@ -42,6 +53,11 @@ class WorksheetReader {
   Worksheet read() {
     sheet_.name = top_.needed_text("worksheet", "worksheet: leg of veal").value_or("");
     top_.find("measures");
+    const auto bought = top_.read<std::string>("bought", [](const std::string& word) {
+      check_bought(word);
+      return word;
+    });
+    sheet_.bought = bought.value_or(std::string(bought_in(sheet_.name)));
     if (const yaml::Node* node = top_.find("currency"); node != nullptr && node->is_scalar()) {
       reading_.problems.attempt(top_.place(*node, "currency"),
                                 [&] { sheet_.currency = Currency(node->text); });
@@ -60,6 +76,11 @@ class WorksheetReader {
       attach_handbook(sheet_, name, reading_.book);
       return true;
     });
+    if (sheet_.handbook && sheet_.handbook->has_other_cut()) {
+      const HandbookRow& row = *sheet_.handbook;
+      reading_.problems.add(at(problems::handbook_other_cut(row.name, row.bought, row.instead),
+                               top_.place(*top_.find("handbook"), "handbook")));
+    }
     top_.finish();
     return std::move(sheet_);
   }

@@ -39,6 +39,8 @@ struct HandbookComparison {
   std::optional<Rational> deviations;
   /// Whether the test lies within the lowest and highest yield printed; none without both.
   std::optional<bool> within_range;
+  /// The row is of goods with the bone and the test of goods without it, or the other way round.
+  bool other_cut = false;
 };
 
 namespace detail {
@@ -80,7 +82,7 @@ inline std::vector<HandbookComparison> beside_handbook(const Ladder& ladder,
   for (const Rung& rung : ladder.rungs()) {
     const auto step = detail::tested_yield_for(rung, tested);
     if (!step) continue;
-    HandbookComparison comparison{rung, step->yield, step->from_oven_ready, {}, {}};
+    HandbookComparison comparison{rung, step->yield, step->from_oven_ready, {}, {}, false};
     const Spread& spread = rung.spread;
     if (spread.standard_deviation && *spread.standard_deviation > 0) {
       comparison.deviations = (step->yield - rung.yield) / *spread.standard_deviation;

@@ -1,6 +1,7 @@
 #pragma once
 // A worksheet as it was read and worked: a trim test, a cooking loss test, or the two in a row.
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -8,9 +9,8 @@
 #include "platewright/quantity/currency.hpp"
 #include "platewright/worksheet/check_answers.hpp"
 #include "platewright/worksheet/cooking_loss_working.hpp"
-#include "platewright/worksheet/handbook.hpp"
+#include "platewright/worksheet/handbook_cut.hpp"
 #include "platewright/worksheet/trim_working.hpp"
-#include "platewright/yield/yield_table.hpp"
 
 namespace platewright {
 
@@ -18,10 +18,22 @@ namespace platewright {
 struct HandbookRow {
   std::string name;
   std::vector<HandbookComparison> comparisons;
+  /// How the row's goods are bought, as in `bone-in`; empty where it says nothing.
+  std::string bought;
+  /// Where a comparison is one with another cut: the row that it is to be held against, empty where
+  /// the table has none.
+  std::string instead;
+
+  bool has_other_cut() const {
+    return std::any_of(comparisons.begin(), comparisons.end(),
+                       [](const HandbookComparison& one) { return one.other_cut; });
+  }
 };
 
 struct Worksheet {
   std::string name;
+  /// How the goods were bought, as in `bone-in`; empty where the sheet does not say.
+  std::string bought;
   Currency currency = Currency("USD");
   WeighedIn weights = WeighedIn::pounds;
   /// A purchase price that the factors are used on.

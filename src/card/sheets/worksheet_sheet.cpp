@@ -112,6 +112,7 @@ std::string deviations_text(const HandbookComparison& comparison) {
     out = "no SD printed";
   }
   if (comparison.within_range) out += *comparison.within_range ? ", in range" : ", OUT OF RANGE";
+  if (comparison.other_cut) out += ", ANOTHER CUT";
   return out;
 }
 
@@ -138,6 +139,12 @@ void add_handbook(Sheet& sheet, const HandbookRow& row) {
                words(card::spread_text(rung.spread)), words(deviations_text(comparison))});
   }
   sheet.add(std::move(table));
+  if (!row.has_other_cut()) return;
+  std::string text = "The row is of goods bought \"" + row.bought +
+                     "\". Where it says ANOTHER CUT, one of the two has the bone in its weight and "
+                     "the other has not: they can't be compared.";
+  if (!row.instead.empty()) text += " Hold it against the row \"" + row.instead + "\".";
+  sheet.add(Box{"other_cut", "Another cut", {text}});
 }
 
 }  // namespace

@@ -43,6 +43,20 @@ inline Problem answer_unknown(std::string_view name, std::string help) {
                                    : std::move(help));
 }
 
+/// `instead` is the row that differs in how the goods are bought alone; empty where there is none.
+inline Problem handbook_other_cut(std::string_view row, std::string_view bought,
+                                  std::string_view instead) {
+  return as_warning(make_problem(
+      "handbook-other-cut",
+      "the row " + in_quotes(row) + " of goods bought " + in_quotes(bought) +
+          " beside a test of another cut: only one of the two has the bone in it",
+      "a row of the cut that was tested",
+      instead.empty()
+          ? "take a row of that cut; if the sheet is wrong about its goods, say how they "
+            "are bought, as in `bought: boneless`"
+          : "hold it against " + in_quotes(instead)));
+}
+
 inline Problem class_without_answers(std::string_view student) {
   return as_warning(make_problem("class-without-answers",
                                  "no answers on the sheet of " + in_quotes(student),
