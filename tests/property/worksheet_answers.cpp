@@ -1,7 +1,10 @@
-// Laws of marking: a figure written out with any number of places is right, and one that is cut off
-// short is found to be.
+// Laws of marking: a figure written out with any number of places is right, one that is cut off
+// short is found to be, every known slip is named, and one wrong figure makes one wrong answer.
 
 #include <rapidcheck.h>
+
+#include <algorithm>
+#include <map>
 
 #include "platewright/quantity/units.hpp"
 #include "platewright/worksheet/check_answers.hpp"
@@ -92,6 +95,51 @@ TEST_CASE("a figure cut off where it is to be rounded up is found") {
       const MarkedAnswer marked = check_answers(working, {cut}).front();
       RC_ASSERT((marked.verdict == Verdict::wrong) != same);
       RC_ASSERT(marked.went(Astray::truncated) != same);
+    }
+  }));
+}
+
+TEST_CASE("every slip that is known of a step is named when it is made") {
+  REQUIRE(rc::check([] {
+    const Working working = any_working();
+    for (const WorkingStep& step : working) {
+      for (const KnownSlip& slip : step.slips) {
+        const MarkedAnswer marked =
+            check_answers(working, {{step.name, "", slip.value, std::nullopt}}).front();
+        RC_ASSERT(marked.verdict == Verdict::wrong);
+        RC_ASSERT(std::any_of(marked.slips.begin(), marked.slips.end(),
+                              [&](const FoundSlip& found) { return found.what == slip.what; }));
+      }
+    }
+  }));
+}
+
+TEST_CASE("whoever goes on rightly from one wrong figure has one wrong answer") {
+  REQUIRE(rc::check([] {
+    const Working working = any_working();
+    const auto astray = static_cast<std::size_t>(*rc::gen::inRange(0, 100)) % working.size();
+    // Steps between may be left out, as many students leave them.
+    const bool all_written = *rc::gen::arbitrary<bool>();
+    std::map<std::string, Figure> own;
+    std::vector<Answer> answers;
+    for (std::size_t i = astray; i < working.size(); ++i) {
+      std::vector<Term> terms = working[i].terms;
+      for (Term& term : terms) {
+        if (const auto found = own.find(term.name); found != own.end()) term.value = found->second;
+      }
+      Figure value = *worked(working[i].operation, terms);
+      if (i == astray) value = *carry_out(Operation::multiply, value, Figure(fraction(7, 5)));
+      own[working[i].name] = value;
+      if (i == astray || all_written || i % 3 == 0) {
+        answers.push_back({working[i].name, "", value, std::nullopt});
+      }
+    }
+    const auto marked = check_answers(working, answers);
+    const bool nothing = ratio_of(working[astray].value, one_of(working[astray].value)) == 0;
+    RC_ASSERT((marked.front().verdict == Verdict::right) == nothing);
+    for (std::size_t i = 1; i < marked.size(); ++i) {
+      RC_ASSERT(marked[i].verdict == Verdict::right ||
+                marked[i].verdict == Verdict::right_from_own);
     }
   }));
 }
