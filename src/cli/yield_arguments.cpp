@@ -32,8 +32,9 @@ void add_yield_command(CLI::App& program, YieldArguments& parsed, CommonOptions&
 void add_worksheet_command(CLI::App& program, WorksheetArguments& parsed, CommonOptions& common) {
   CLI::App* worksheet = add_command(
       program, "worksheet", "A trim test or cooking loss test, worked line by line", common);
-  worksheet->add_option("files", parsed.files,
-                        "a worksheet's file; several, or a folder of them, are marked as a class");
+  auto* files = worksheet->add_option(
+      "files", parsed.files,
+      "a worksheet's file; several, or a folder of them, are marked as a class");
   worksheet->add_option("--purchased", parsed.purchased,
                         "without a file: \"12 lb at 10 per lb\" or \"12 lb for 120\"");
   worksheet->add_option("--labour", parsed.labour, "\"1.00 per lb\" as purchased");
@@ -50,6 +51,14 @@ void add_worksheet_command(CLI::App& program, WorksheetArguments& parsed, Common
                    "decimals of a price by weight, 3 to 6, as handbooks print 5.156")
       ->check(CLI::Range(3U, 6U));
   add_books(*worksheet, parsed.books);
+  // Of a file only what is in it counts; not said at each option of the help.
+  worksheet->parse_complete_callback([worksheet, files] {
+    if (files->count() == 0) return;
+    for (const char* typed : {"--purchased", "--labour", "--usable", "--by-product", "--waste",
+                              "--cutting-loss", "--portion", "--new-price", "--handbook"}) {
+      if (worksheet->get_option(typed)->count() > 0) throw CLI::ExcludesError("files", typed);
+    }
+  });
 }
 
 void add_trials_command(CLI::App& program, TrialsArguments& parsed, CommonOptions& common) {

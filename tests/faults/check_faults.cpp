@@ -37,6 +37,7 @@ class Trial {
  public:
   Trial(std::string program, std::string library, FaultyCommand command)
       : program_(std::move(program)), library_(std::move(library)), command_(std::move(command)) {
+    fs::create_directory(folder_.path() / "class");
     for (const auto& [name, text] : fault_books()) write_file(folder_.path() / name, text);
     fs::create_directory(folder_.path() / "out");
     const Outcome outcome = run_with({});

@@ -25,11 +25,13 @@ inline std::vector<FaultyCommand> faulty_commands() {
           {"order event.yaml", "salt"},
           {"timeline event.yaml", "a supper"},
           {"timeline zoned.yaml --format icalendar", "VCALENDAR", true, 41},
+          {"day kitchen.yaml", "Plan of the day"},
           {"budget event.yaml --price 50 --margin 30% --dish 'lamb leg' --cut lamb --portion 6oz",
            "lamb"},
           {"check event.yaml list.yaml", "", false},
           {"prices list.yaml --book larder.yaml", "offers"},
           {"worksheet sheet.yaml", "shoulder"},
+          {"worksheet class", "Worksheets of a class"},
           {"trials trials.yaml", "shoulder"},
           {"lethality log.csv --food meat", "log.csv"},
           {"measure '1 cup' g --of salt --book larder.yaml", "salt"},
@@ -57,6 +59,9 @@ inline std::vector<std::pair<std::string, std::string>> fault_books() {
           {"zoned.yaml",
            "event: a supper\nwith: soup.yaml\nat: 2027-10-09 18:30 America/Chicago\n"
            "guests: {adults: 20}\nmenu: [soup: everyone]\n"},
+          {"kitchen.yaml",
+           "event: a supper\nwith: soup.yaml\nat: 2027-10-09 18:30\nguests: {adults: 20}\n"
+           "menu: [soup: everyone]\nkitchen: {hobs: 2, people: [{role: cook}]}\n"},
           {"list.yaml",
            "price list: list.csv\nfrom: a supplier\non: 2027-10-04\ncurrency: USD\n"
            "columns: {item: Item, pack: Pack, price: Price}\nitems: {SALT: salt}\n"},
@@ -64,6 +69,9 @@ inline std::vector<std::pair<std::string, std::string>> fault_books() {
           {"sheet.yaml",
            "worksheet: shoulder\ncurrency: USD\ntrim test:\n  purchased: 16 lb at 7.20 per lb\n"
            "  usable: 12 lb\n  waste: 4 lb\n"},
+          {"class/ana.yaml",
+           "worksheet: shoulder\ncurrency: USD\ntrim test:\n  purchased: 16 lb at 7.20 per lb\n"
+           "  usable: 12 lb\n  waste: 4 lb\n  answers:\n    yield: 75 %\n"},
           {"trials.yaml",
            "trials: shoulder\nstages: [purchased, cooked]\nweighed:\n  - 10 lb, 7 lb\n"
            "  - 11 lb, 8 lb\n  - 9 lb, 6 lb\n"},
