@@ -70,12 +70,7 @@ Result one_card(const CardArguments& arguments, const Book& as_written, const Ca
 
 /// The recipe of an event at the size that the event needs.
 const ScaledRecipe& scaled_in(const Production& production, const std::string& recipe) {
-  for (const DishPlan& dish : production.dishes) {
-    if (dish.scaled.recipe->name == recipe) return dish.scaled;
-  }
-  for (const SubRecipePlan& sub : production.sub_recipes) {
-    if (sub.scaled.recipe->name == recipe) return sub.scaled;
-  }
+  if (const ScaledRecipe* scaled = find_scaled(production, recipe)) return *scaled;
   throw Failure(problems::recipe_not_made(recipe));
 }
 

@@ -285,6 +285,7 @@ TEST_CASE("no step is planned outside its bounds on the timeline") {
     for (const TimelineEntry& entry : timeline.entries) {
       if (!entry.planned) continue;
       RC_ASSERT(*entry.planned <= entry.latest);
+      if (entry.earliest) RC_ASSERT(*entry.planned >= *entry.earliest);
     }
   }));
 }

@@ -14,12 +14,12 @@ namespace platewright {
 /// A work as it is planned. `end` is the beginning of the next one.
 struct PlannedWork {
   std::string recipe;
-  std::size_t number = 0;  ///< in `work_of` of the recipe, from 0
+  bool for_others = false;  ///< as a part of other recipes
+  std::size_t number = 0;   ///< in `work_of` of the recipe, from 0
   WorkKind kind = WorkKind::step;
   std::string text;      ///< of a step
   std::size_t step = 0;  ///< of a step: its number on the card, from 1
-  std::optional<StepKind> says;
-  bool timed = false;  ///< the recipe says how long it takes
+  bool timed = false;    ///< the recipe says how long it takes
   Instant begin;
   Instant end;
   std::chrono::minutes hands{0};

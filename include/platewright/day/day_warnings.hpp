@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "platewright/day/plan_day.hpp"
+#include "platewright/event/safety_warnings.hpp"
 #include "platewright/problem/catalogue/days.hpp"
 #include "platewright/problem/problem_list.hpp"
 
@@ -22,15 +23,6 @@ inline std::string_view words_of(Space space) {
       return "in the cold room";
   }
   return {};
-}
-
-/// `1 h 30 min`.
-inline std::string hours_and_minutes(std::chrono::minutes time) {
-  const auto hours = time.count() / 60;
-  const auto minutes = time.count() % 60;
-  if (hours == 0) return std::to_string(minutes) + " min";
-  return std::to_string(hours) + " h" +
-         (minutes == 0 ? "" : " " + std::to_string(minutes) + " min");
 }
 
 /// `1 person`, `2 people of the role "cook"`.
@@ -54,7 +46,7 @@ inline NotSaidWords words_of(NotSaid what) {
               "write its pan, as in `pan: full-size hotel pan, 4 in, holds 2 legs`"};
     case NotSaid::oven_time:
       return {
-          "how long it is in the oven", "no oven is planned for it",
+          "does not say how long it is in the oven", "no oven is planned for it",
           "write a time before the temperature inside, as in `325 F for 2 h until 130 F inside`"};
     case NotSaid::pan_size:
       return {"names no pan that is known to go into the ovens and rooms of this kitchen",
@@ -76,35 +68,21 @@ inline NotSaidWords words_of(NotSaid what) {
   return {};
 }
 
-/// What would do for dishes that the ovens do not do for: each of it alone.
-inline std::vector<std::string> ways_out(const OvensShort& one) {
+/// What would do for dishes that the ovens do not do for: each of it alone. `time` writes a time.
+inline std::vector<std::string> ways_out(const OvensShort& one,
+                                         std::string (*time)(const Duration&, Rounding)) {
   std::vector<std::string> out;
   if (!one.one_more_oven.empty()) {
     out.push_back("one more oven like " + in_quotes(one.one_more_oven));
   }
   for (const OvensShort::Sooner& sooner : one.sooner) {
-    out.push_back(in_quotes(sooner.recipe) + " up to " + hours_and_minutes(sooner.time) +
+    out.push_back(in_quotes(sooner.recipe) + " up to " +
+                  time(Duration::of(Rational(sooner.time.count()), units::minute), Rounding::up) +
                   " sooner in the oven, and kept hot meanwhile");
   }
   if (out.empty()) out.emplace_back("more ovens, another dish, or one that is made the day before");
   return out;
 }
-
-namespace detail {
-
-inline std::string joined(const std::vector<std::string>& parts, const char* between) {
-  std::string out;
-  for (const std::string& part : parts) out += (out.empty() ? "" : between) + part;
-  return out;
-}
-
-inline std::string quoted(const std::vector<std::string>& names) {
-  std::vector<std::string> out;
-  for (const std::string& name : names) out.push_back(in_quotes(name));
-  return joined(out, ", ");
-}
-
-}  // namespace detail
 
 /// A warning for all that is short or not said, each at the event or at the step. It never fails.
 inline ProblemList day_warnings(const DayPlan& plan, const Place& event) {
@@ -114,13 +92,16 @@ inline ProblemList day_warnings(const DayPlan& plan, const Place& event) {
     return date_text(local) + " " + clock_text(local);
   };
   for (const OvensShort& one : plan.ovens_short) {
-    std::string remedy = detail::joined(ways_out(one), "; or ");
+    std::string remedy;
+    for (const std::string& way : ways_out(one, detail::hours_of)) {
+      remedy += (remedy.empty() ? "" : "; or ") + way;
+    }
     if (!one.sooner.empty()) {
       remedy +=
           "; `kind: hold hot` with `takes: 0 min to 1 h` behind an oven says how long it may wait";
     }
     out.add(
-        as_warning(at(problems::ovens_short(detail::quoted(one.recipes), clock(one.from),
+        as_warning(at(problems::ovens_short(detail::names_of(one.recipes), clock(one.from),
                                             clock(one.until), one.looked_at_all, std::move(remedy)),
                       event)));
   }
@@ -132,11 +113,11 @@ inline ProblemList day_warnings(const DayPlan& plan, const Place& event) {
         one.place)));
   }
   for (const SpaceShort& one : plan.space_short) {
-    out.add(as_warning(
-        at(problems::space_short(words_of(one.space), detail::quoted(one.recipes), clock(one.begin),
-                                 clock(one.end), as_short_decimal(one.wanted, 0, Rounding::up),
-                                 as_short_decimal(one.there, 0, Rounding::down)),
-           event)));
+    out.add(as_warning(at(
+        problems::space_short(words_of(one.space), detail::names_of(one.recipes), clock(one.begin),
+                              clock(one.end), as_short_decimal(one.wanted, 0, Rounding::up),
+                              as_short_decimal(one.there, 0, Rounding::down)),
+        event)));
   }
   for (const DayNotSaid& one : plan.not_said) {
     const NotSaidWords words = words_of(one.what);

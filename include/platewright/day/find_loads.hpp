@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-#include "platewright/day/oven_fit.hpp"
+#include "platewright/day/detail/oven_fit.hpp"
 
 namespace platewright {
 

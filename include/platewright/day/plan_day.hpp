@@ -4,12 +4,13 @@
 #include <algorithm>
 #include <map>
 #include <string>
+#include <tuple>
 #include <utility>
 #include <vector>
 
-#include "platewright/day/place_ovens.hpp"
-#include "platewright/day/place_works.hpp"
-#include "platewright/day/space_needs.hpp"
+#include "platewright/day/detail/place_ovens.hpp"
+#include "platewright/day/detail/place_works.hpp"
+#include "platewright/day/detail/space_needs.hpp"
 #include "platewright/event/make_timeline.hpp"
 
 namespace platewright {
@@ -41,22 +42,55 @@ class DayPlanner {
     std::stable_sort(
         dishes_in_order_.begin(), dishes_in_order_.end(),
         [](RecipeChain* left, RecipeChain* right) { return slack_of(*left) < slack_of(*right); });
-    DayPlan best = place();
-    DayPlan last = best;
-    for (int more = 0; more < most_tries && !best.hands_short.empty() && left_ > 0; ++more) {
-      put_first_what_was_short(last);
-      // First by other orders alone, so that nothing is cooked sooner than it has to be.
-      if (more >= most_tries / 3) cook_sooner_what_was_short(last);
-      last = place();
-      if (is_better(last, best)) best = last;
-    }
-    if (!is_better(best, last)) cook_later_what_can(best);
-    return best;
+    best_ = place();
+    keep();
+    look_for_ovens_sooner(look_for_an_order());
+    cook_later_what_can();
+    return std::move(best_);
   }
 
  private:
-  /// How often hands are looked for anew.
-  static constexpr int most_tries = 12;
+  /// How often hands are looked for anew, in either way.
+  static constexpr int most_tries = 6;
+
+  bool may_go_on(int tries) const {
+    return tries < most_tries && !best_.hands_short.empty() && left_ > 0;
+  }
+
+  /// Nothing is cooked sooner than it has to be if another order alone will do. Gives the orders
+  /// that were tried, the first among them.
+  std::vector<std::vector<RecipeChain*>> look_for_an_order() {
+    std::vector<std::vector<RecipeChain*>> out{dishes_in_order_};
+    DayPlan last = best_;
+    for (int tries = 0; may_go_on(tries); ++tries) {
+      put_first_what_was_short(last);
+      if (std::find(out.begin(), out.end(), dishes_in_order_) != out.end()) break;
+      out.push_back(dishes_in_order_);
+      last = place();
+      keep_if_better(last);
+    }
+    return out;
+  }
+
+  /// What is short of hands in an order goes into the oven sooner, and sooner again.
+  void look_for_ovens_sooner(const std::vector<std::vector<RecipeChain*>>& orders) {
+    for (const std::vector<RecipeChain*>& order : orders) {
+      dishes_in_order_ = order;
+      for (RecipeChain* dish : order) dish->sooner = 0;
+      for (int tries = 0; may_go_on(tries); ++tries) {
+        const DayPlan plan = place();
+        keep_if_better(plan);
+        cook_sooner_what_was_short(plan);
+      }
+    }
+    go_back_to_the_best();
+  }
+
+  void keep_if_better(const DayPlan& plan) {
+    if (!is_better(plan, best_)) return;
+    best_ = plan;
+    keep();
+  }
 
   /// The dishes in their order, then what they use.
   DayPlan place() {
@@ -103,17 +137,28 @@ class DayPlanner {
     }
   }
 
-  /// What was tried on the way and turned out not to be needed is taken back. `best` is the plan
-  /// as all stands.
-  void cook_later_what_can(DayPlan& best) {
+  void keep() {
+    best_order_ = dishes_in_order_;
+    best_sooner_.clear();
+    for (const RecipeChain* dish : best_order_) best_sooner_.push_back(dish->sooner);
+  }
+
+  void go_back_to_the_best() {
+    dishes_in_order_ = best_order_;
+    for (std::size_t i = 0; i < best_order_.size(); ++i) best_order_[i]->sooner = best_sooner_[i];
+  }
+
+  /// What was tried on the way to the best plan and turns out not to be needed is taken back.
+  void cook_later_what_can() {
     for (RecipeChain* dish : dishes_in_order_) {
       const Minute sooner = std::exchange(dish->sooner, 0);
       if (sooner == 0) continue;
       DayPlan other = place();
-      if (left_ <= 0 || is_better(best, other)) {
+      if (left_ <= 0) return;
+      if (is_better(best_, other)) {
         dish->sooner = sooner;
       } else {
-        best = std::move(other);
+        best_ = std::move(other);
       }
     }
   }
@@ -177,6 +222,9 @@ class DayPlanner {
   std::size_t dishes_ = 0;
   std::int64_t left_ = 10 * most_load_trials;  ///< that the ovens of the whole day may try
   std::vector<RecipeChain*> dishes_in_order_ = {};
+  DayPlan best_ = {};
+  std::vector<RecipeChain*> best_order_ = {};  ///< of the dishes in the best plan
+  std::vector<Minute> best_sooner_ = {};       ///< of them
   std::map<std::string, std::vector<std::size_t>> by_name_;
 };
 
@@ -187,10 +235,9 @@ class DayPlanner {
 /// them; then every work begins as late as the next one, the oven and free hands allow, within the
 /// shortest and the longest time that its step names; where hands are short, the dishes choose them
 /// in other orders, and then go into the oven sooner, as far as they may; of these tries the first
-/// that leaves the fewest steps short counts. A load that went in
-/// before the last of its dish waits for it, which the longest times of the steps behind the oven
-/// have to allow. Throws Failure for an event that does not say when the food is served, and as
-/// `work_of` does.
+/// that leaves the fewest steps short counts. A load that went in before the last of its dish waits
+/// for it, which the longest times of the steps behind the oven have to allow. Throws Failure for
+/// an event that does not say when the food is served, and as `work_of` does.
 inline DayPlan plan_day(const Event& event, const Production& production,
                         const Workplace& workplace) {
   if (!event.at) throw Failure(at(problems::event_without_time(event.name), event.place));
@@ -198,17 +245,18 @@ inline DayPlan plan_day(const Event& event, const Production& production,
 }
 
 /// Puts the times of the plan into the timeline of the same production, which then goes by them. Of
-/// a recipe that is made at
-/// two sizes the earlier time counts.
+/// a dish that stands twice on the menu the earlier time counts.
 inline void set_planned(const DayPlan& plan, Timeline& timeline) {
-  std::map<std::pair<std::string, std::size_t>, Instant> begins;
+  using Key = std::tuple<std::string, bool, std::size_t>;
+  std::map<Key, Instant> begins;
   for (const PlannedWork& work : plan.works) {
-    const auto [known, is_new] = begins.emplace(std::pair(work.recipe, work.number), work.begin);
+    const auto [known, is_new] =
+        begins.emplace(Key(work.recipe, work.for_others, work.number), work.begin);
     if (!is_new) known->second = std::min(known->second, work.begin);
   }
   for (TimelineEntry& entry : timeline.entries) {
     if (is_a_day(entry) || entry.kind == TimelineKind::serve) continue;
-    const auto begin = begins.find({entry.recipe, entry.work});
+    const auto begin = begins.find(Key(entry.recipe, entry.for_others, entry.work));
     if (begin != begins.end()) entry.planned = begin->second;
   }
   std::stable_sort(timeline.entries.begin(), timeline.entries.end(),

@@ -49,6 +49,18 @@ inline Rational portions_wanted(const Event& event, const MenuLine& line) {
   return portion_count(event, line) * line.share * (1 + event.over);
 }
 
+/// The recipe at the size at which it is made, as a dish before as a sub-recipe; nothing where it
+/// is not made.
+inline const ScaledRecipe* find_scaled(const Production& production, const std::string& recipe) {
+  for (const DishPlan& dish : production.dishes) {
+    if (dish.scaled.recipe->name == recipe) return &dish.scaled;
+  }
+  for (const SubRecipePlan& sub : production.sub_recipes) {
+    if (sub.scaled.recipe->name == recipe) return &sub.scaled;
+  }
+  return nullptr;
+}
+
 namespace detail {
 
 /// Every recipe below `name`, each before those that use it; the recipe itself comes last. Needs a

@@ -38,6 +38,7 @@ struct TimelineEntry {
   std::optional<Temperature> inside;  ///< when it is pulled
   std::optional<TimeSpan> takes;
   std::optional<StepKind> step = {};  ///< of a step of the method that says its kind
+  bool for_others = false;            ///< of a recipe as a part of others
   std::size_t work = 0;               ///< its number in `work_of` of the recipe, from 0
   /// When it begins by the plan of the day, where one was made; see `plan_day`.
   std::optional<Instant> planned = {};

@@ -158,8 +158,12 @@ inline std::map<std::string, RecipeClocks> add_recipes(const Production& product
   }
   // Users stand behind what they use, so that going backwards meets every user first.
   for (auto plan = production.sub_recipes.rbegin(); plan != production.sub_recipes.rend(); ++plan) {
+    const std::size_t before = timeline.entries.size();
     keep_earlier(out, plan->scaled.recipe->name,
                  add_recipe(plan->scaled, needed_by(*plan, out), timeline));
+    for (std::size_t i = before; i < timeline.entries.size(); ++i) {
+      timeline.entries[i].for_others = true;
+    }
   }
   return out;
 }

@@ -4,7 +4,9 @@
 #include <map>
 
 #include "card/sheets/day_picture.hpp"
+#include "card/sheets/recipe_card_parts.hpp"
 #include "card/sheets/shared.hpp"
+#include "card/sheets/step_boxes.hpp"
 #include "platewright/costing/day_text.hpp"
 #include "platewright/day/day_warnings.hpp"
 #include "platewright/event/local_time.hpp"
@@ -30,20 +32,15 @@ std::string span_of(const DayPlan& day, const Instant& begin, const Instant& end
   return moment_of(day, begin) + " to " + clock_of(day, end);
 }
 
-std::string listed(const std::vector<std::string>& names) {
-  std::string out;
-  for (const std::string& name : names) out += (out.empty() ? "" : "; ") + name;
-  return out;
-}
-
 void add_ovens_short(const DayPlan& day, Box& box) {
   for (const OvensShort& one : day.ovens_short) {
     box.lines.push_back("Ovens, " + moment_of(day, one.from) + " to " + clock_of(day, one.until) +
-                        ": no room at their temperatures for " + listed(one.recipes) +
+                        ": no room at their temperatures for " + detail::names_of(one.recipes) +
                         (one.looked_at_all ? "." : ", as far as ways of loading were looked at."));
-    box.lines.push_back("Without an oven in this plan: " + listed(one.left_out) + ".");
+    box.lines.push_back("Without an oven in this plan: " + detail::names_of(one.left_out) + ".");
     box.lines.emplace_back("Any one of these would do:");
-    for (const std::string& way : ways_out(one)) box.lines.push_back("- " + way);
+    for (const std::string& way : ways_out(one, card::step_figures().time))
+      box.lines.push_back("- " + way);
   }
 }
 
@@ -61,7 +58,7 @@ Box short_box(const DayPlan& day) {
                         span_of(day, one.begin, one.end) + ": " +
                         as_short_decimal(one.wanted, 0, Rounding::up) + " of " +
                         as_short_decimal(one.there, 0, Rounding::down) + " places, by " +
-                        listed(one.recipes) + ".");
+                        detail::names_of(one.recipes) + ".");
   }
   return box;
 }
@@ -181,28 +178,25 @@ Table work_table(const DayPlan& day) {
   return out;
 }
 
-/// What a step uses, by its recipe's lines: `olive oil 1/2 cup; salt 2 tbsp`.
+/// `carrot, in batons: 39 lb (43 lb as purchased)`.
+std::string line_taken(const ScaledLine& line, const KitchenView& kitchen) {
+  const std::string amount = kitchen.measure(line.amount).text;
+  const std::string bought = card::weight_as_purchased(line, kitchen).text;
+  const bool more = !bought.empty() && bought != amount;
+  return card::line_name(*line.line) + ": " + amount +
+         (more ? " (" + bought + " as purchased)" : "");
+}
+
 std::string taken_out(const std::vector<std::string>& uses, const ScaledRecipe& scaled,
                       const KitchenView& kitchen) {
   std::string out;
   for (const std::string& name : uses) {
     for (const ScaledLine& line : scaled.lines) {
       if (line.line->name != name) continue;
-      out += (out.empty() ? "" : "; ") + name + " " + kitchen.measure(line.amount).text;
+      out += (out.empty() ? "" : "; ") + line_taken(line, kitchen);
     }
   }
   return out;
-}
-
-/// Both lists of a production.
-const ScaledRecipe* scaled_called(const Production& production, const std::string& name) {
-  for (const DishPlan& dish : production.dishes) {
-    if (dish.scaled.recipe->name == name) return &dish.scaled;
-  }
-  for (const SubRecipePlan& sub : production.sub_recipes) {
-    if (sub.scaled.recipe->name == name) return &sub.scaled;
-  }
-  return nullptr;
 }
 
 Table pull_table(const EventPlan& plan, const DayPlan& day, const KitchenView& kitchen) {
@@ -212,10 +206,12 @@ Table pull_table(const EventPlan& plan, const DayPlan& day, const KitchenView& k
              words_column("what", "Take out"), data_column("at_time")},
             {},
             {},
-            {"Take out of the cold room what is for the next work alone; raw meat stays at 41 "
+            {"Amounts are as the recipe uses them; what is trimmed or cooked first is taken as "
+             "purchased.",
+             "Take out of the cold room what is for the next work alone; raw meat stays at 41 "
              "\u00B0F (5 \u00B0C) or below until it is worked on (FDA Food Code 2022, 3-501.16)."}};
   for (const PlannedWork& work : day.works) {
-    const ScaledRecipe* scaled = scaled_called(plan.production(), work.recipe);
+    const ScaledRecipe* scaled = find_scaled(plan.production(), work.recipe);
     if (work.kind != WorkKind::step || scaled == nullptr) continue;
     const MethodStep& step = scaled->recipe->steps[work.step - 1];
     if (step.uses.empty()) continue;
@@ -293,7 +289,8 @@ Paragraphs longest_line(const DayPlan& day) {
   out.texts.push_back(line + ".");
   if (longest != nullptr) {
     out.texts.push_back(
-        "Its longest work takes " + hours_and_minutes(longest->end - longest->begin) + ": " +
+        "Its longest work takes " +
+        duration_text(Rational((longest->end - longest->begin).count()), Rounding::half_up) + ": " +
         (longest->kind == WorkKind::oven ? "the oven of " + longest->recipe : longest->text));
   }
   return out;

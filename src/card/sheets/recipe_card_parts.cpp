@@ -12,19 +12,6 @@ bool is_weight(const LineAmount& amount) {
   return amount.low() && amount.low()->dimension() == UnitDimension::mass;
 }
 
-/// The weight at the line's stage as purchased; empty where nothing is lost or it can't be weighed.
-Cell as_bought(const ScaledLine& line, const Ingredient& ingredient, const KitchenView& view) {
-  const auto used = amount_to_buy(line.amount);
-  const Rational yield = yield_to(ingredient, stage_of(*line.line, ingredient));
-  if (!used || (yield == 1 && !ingredient.is_cut)) return {};
-  try {
-    const IngredientWeights& weights = weights_of(ingredient, line.line->preparation);
-    return view.weight(weight_of(*used, weights) / yield, Rounding::up);
-  } catch (const Failure&) {
-    return {};
-  }
-}
-
 /// Whole pieces instead of a weight, for the line that the tested pieces are: `4 legs`.
 Cell piece_count(const ScaledRecipe& scaled) {
   const Rational& pieces = *scaled.plan.pieces;
@@ -103,6 +90,20 @@ Cell described_cell(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& 
   return cited(sheet, words(text), std::string(source_of(line.line->scale)));
 }
 
+Cell weight_as_purchased(const ScaledLine& line, const KitchenView& view) {
+  if (line.ingredient == nullptr) return {};
+  const Ingredient& ingredient = *line.ingredient;
+  const auto used = amount_to_buy(line.amount);
+  const Rational yield = yield_to(ingredient, stage_of(*line.line, ingredient));
+  if (!used || (yield == 1 && !ingredient.is_cut)) return {};
+  try {
+    const IngredientWeights& weights = weights_of(ingredient, line.line->preparation);
+    return view.weight(weight_of(*used, weights) / yield, Rounding::up);
+  } catch (const Failure&) {
+    return {};
+  }
+}
+
 std::string line_name(const RecipeLine& line) {
   std::string out = line.name;
   if (!line.preparation.empty()) out += ", " + line.preparation;
@@ -133,14 +134,13 @@ Cell amount_beside(const ScaledLine& line, const KitchenView& beside) {
 Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
                    const Book& book, const CardViews& views) {
   const LineAmount& amount = first_amount(line);
-  const Ingredient* ingredient = line.ingredient;
   const IngredientWeights& weights = weights_for(line);
   Row row;
   row.push_back(views.main.weight_of(amount, weights));
   if (views.beside) row.push_back(amount_beside(line, *views.beside));
   const bool weighed = is_weight(amount) && !is_roast(scaled, line, book);
   row.push_back(weighed ? Cell{} : amount_to_take(scaled, line, book, views.main));
-  row.push_back(ingredient == nullptr ? Cell{} : as_bought(line, *ingredient, views.main));
+  row.push_back(weight_as_purchased(line, views.main));
   row.push_back(described_cell(sheet, scaled, line, book, views.main));
   return row;
 }

@@ -26,6 +26,10 @@ struct CardViews {
 /// the lines that it is a share of.
 std::string line_name(const RecipeLine& line);
 
+/// What has to be bought for the line, rounded up; empty for a recipe, and where nothing is lost or
+/// it can't be weighed.
+Cell weight_as_purchased(const ScaledLine& line, const KitchenView& view);
+
 /// Of a line that covers the meat where no volume is known: that the factor stands for it.
 std::string cover_remark(const ScaledRecipe& scaled, const RecipeLine& line);
 

@@ -81,33 +81,35 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
     sheet.subtitles.push_back(served);
   }
   const bool planned = is_planned(timeline);
-  Column soonest = words_column("earliest", "From");
-  if (planned) soonest.use = ColumnUse::data;
-  Table table{"clock", "", {soonest}, {}, {}, {}};
-  if (planned) table.columns.push_back(words_column("planned", "By the plan"));
-  for (Column& column :
-       std::vector<Column>{words_column("latest", "Latest"), words_column("recipe", "For"),
-                           words_column("what", "Begin"), data_column("kind"),
-                           data_column("earliest_at"), data_column("latest_at")}) {
-    table.columns.push_back(std::move(column));
+  Table table{"clock",
+              "",
+              {words_column("earliest", "From"), words_column("latest", "Latest"),
+               words_column("recipe", "For"), words_column("what", "Begin"), data_column("kind"),
+               data_column("earliest_at"), data_column("latest_at")},
+              {},
+              {},
+              {}};
+  if (planned) {
+    table.columns.front().use = ColumnUse::data;
+    table.columns.insert(table.columns.begin() + 1, words_column("planned", "By the plan"));
+    table.columns.push_back(data_column("planned_at"));
   }
-  if (planned) table.columns.push_back(data_column("planned_at"));
   for (const TimelineEntry& entry : timeline.entries) {
     const bool span = entry.earliest && *entry.earliest != entry.latest;
     const LocalTime local = timeline.zone.local(entry.latest);
     std::string latest = is_a_day(entry) ? day_moment(local) : moment(entry.latest, timeline);
     if (entry.open) latest += " or sooner";
-    Row row{words(span ? moment(*entry.earliest, timeline) : "")};
-    if (planned) row.push_back(words(entry.planned ? moment(*entry.planned, timeline) : ""));
-    for (Cell& cell : Row{words(latest), words(entry.recipe), words(begin_text(entry)),
-                          words(kind_text(entry.kind)),
-                          words(entry.earliest ? instant_text(*entry.earliest, timeline.zone) : ""),
-                          words(is_a_day(entry) ? date_text(local)
-                                                : instant_text(entry.latest, timeline.zone))}) {
-      row.push_back(std::move(cell));
-    }
+    Row row{words(span ? moment(*entry.earliest, timeline) : ""),
+            words(latest),
+            words(entry.recipe),
+            words(begin_text(entry)),
+            words(kind_text(entry.kind)),
+            words(entry.earliest ? instant_text(*entry.earliest, timeline.zone) : ""),
+            words(is_a_day(entry) ? date_text(local) : instant_text(entry.latest, timeline.zone))};
     if (planned) {
-      row.push_back(words(entry.planned ? instant_text(*entry.planned, timeline.zone) : ""));
+      const auto& at = entry.planned;
+      row.insert(row.begin() + 1, words(at ? moment(*at, timeline) : ""));
+      row.push_back(words(at ? instant_text(*at, timeline.zone) : ""));
     }
     table.add(std::move(row));
   }

@@ -6,9 +6,9 @@
 #include <vector>
 
 #include "platewright/day/day_plan.hpp"
+#include "platewright/day/detail/recipe_chain.hpp"
 #include "platewright/day/find_loads.hpp"
 #include "platewright/day/hands.hpp"
-#include "platewright/day/recipe_chain.hpp"
 
 namespace platewright::detail {
 
@@ -119,6 +119,7 @@ class WorkPlacer {
     const bool hired = work.kind == WorkKind::step;
     PlannedWork out;
     out.recipe = chain.name();
+    out.for_others = !chain.used_by.empty();
     out.number = number;
     out.kind = work.kind;
     out.timed = work.takes.has_value();
@@ -127,7 +128,6 @@ class WorkPlacer {
     if (hired) {
       out.text = work.step->text;
       out.step = work.number;
-      if (work.step->control) out.says = work.step->control->kind;
       out.hands = hired_[number].hands.time;
       out.people = out.hands.count() > 0 ? hired_[number].hands.people : 0;
       out.role = hired_[number].hands.role;

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "platewright/day/day_plan.hpp"
-#include "platewright/day/recipe_chain.hpp"
+#include "platewright/day/detail/recipe_chain.hpp"
 
 namespace platewright::detail {
 

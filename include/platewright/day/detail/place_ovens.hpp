@@ -7,8 +7,8 @@
 #include <variant>
 #include <vector>
 
+#include "platewright/day/detail/oven_tasks.hpp"
 #include "platewright/day/oven_conflict.hpp"
-#include "platewright/day/oven_tasks.hpp"
 
 namespace platewright::detail {
 
