@@ -24,7 +24,7 @@ bool names_a_publication(const std::string& source) {
 
 TEST_CASE("a domain, memory and habit are no publications") {
   CHECK(names_a_publication("USDA SR28 (2016), weights"));
-  CHECK_FALSE(names_a_publication("cookingpages.com, measures"));
+  CHECK_FALSE(names_a_publication("example.com, measures"));
   CHECK_FALSE(names_a_publication("from memory"));
   CHECK_FALSE(names_a_publication("sold like butter: common practice, no source"));
   CHECK_FALSE(names_a_publication(""));

@@ -1,13 +1,16 @@
 // Runs what a page shows, from the project's root:
 //   page_runner commands PROGRAM ROOT PAGE       ```console blocks that run platewright
-//   page_runner books PROGRAM ROOT PAGE          ```yaml blocks that begin with "# file: NAME"
+//   page_runner books PROGRAM PAGE...            ```yaml blocks that begin with "# file: NAME"
+//   page_runner links PAGE...                    each file that a page links to is there
 //   page_runner programs WORK PAGE COMMAND...    ```cpp blocks, compiled by COMMAND... and run
 //
-// In a console block a line "$ platewright ..." is a command, and the lines up to the next one are
-// what it says; a line "..." stands for any lines. In a cpp block without a main the statements are
-// put into one, and each line that ends in "// does not compile" is left out of the good program
-// and must be refused in one of its own.
+// The books of several pages stand in one folder, so that an event names the recipe of another
+// page. In a console block a line "$ platewright ..." is a command, and the lines up to the next
+// one are what it says; a line "..." stands for any lines. In a cpp block without a main the
+// statements are put into one, and each line that ends in "// does not compile" is left out of the
+// good program and must be refused in one of its own.
 
+#include <algorithm>
 #include <cstddef>
 #include <exception>
 #include <filesystem>
@@ -77,25 +80,55 @@ bool run_commands(const fs::path& program, const fs::path& root, const fs::path&
   return good;
 }
 
-bool check_books(const fs::path& program, const fs::path& page) {
+/// The books of a page, written into `folder`; their names.
+Lines write_books(const fs::path& folder, const fs::path& page) {
+  Lines names;
+  for (const FencedBlock& block : fenced_blocks(page)) {
+    if (block.language != "yaml" || block.lines.empty()) continue;
+    const std::string where = page.string() + ":" + std::to_string(block.first_line);
+    std::string name;
+    if (!takes(block.lines[0], "# file: ", name)) {
+      throw std::runtime_error(where + ": a yaml block begins with \"# file: NAME\"");
+    }
+    if (fs::exists(folder / name)) throw std::runtime_error(where + ": a second " + name);
+    write_file(folder / name, text_of(block.lines));
+    names.push_back(name);
+  }
+  return names;
+}
+
+bool check_books(const fs::path& program, const Lines& pages) {
   const TemporaryFolder folder;
   Lines words{program.string(), "check"};
-  for (const FencedBlock& block : fenced_blocks(page)) {
-    std::string name;
-    if (block.language != "yaml" || block.lines.empty()) continue;
-    if (!takes(block.lines[0], "# file: ", name)) {
-      throw std::runtime_error(page.string() + ":" + std::to_string(block.first_line) +
-                               ": a yaml block begins with \"# file: NAME\"");
-    }
-    write_file(folder.path() / name, text_of(block.lines));
-    words.push_back(name);
+  for (const std::string& page : pages) {
+    const Lines names = write_books(folder.path(), page);
+    words.insert(words.end(), names.begin(), names.end());
   }
-  if (words.size() == 2) return true;
+  if (words.size() == 2) throw std::runtime_error("there is no book on these pages");
   const Outcome outcome = run(words, folder.path());
   if (outcome.exit == 0) return true;
-  std::cout << page.string() << ": the books on it have problems\n"
-            << outcome.printed << outcome.complained;
+  std::cout << "the books of these pages have problems\n" << outcome.printed << outcome.complained;
   return false;
+}
+
+/// Whether each file that `page` links to is there; links to other hosts are none of ours.
+bool follow_links(const fs::path& page) {
+  bool good = true;
+  const std::string text = read_file(page);
+  for (std::size_t at = text.find("]("); at != std::string::npos; at = text.find("](", at + 1)) {
+    const std::size_t begin = at + 2;
+    const std::string target = text.substr(begin, text.find_first_of(")#", begin) - begin);
+    if (target.empty() || target.find("://") != std::string::npos) continue;
+    if (fs::exists(page.parent_path() / target)) continue;
+    good = false;
+    std::cout << page.string() << ": there is no " << target << "\n";
+  }
+  return good;
+}
+
+bool follow_all_links(const Lines& pages) {
+  return std::count_if(pages.begin(), pages.end(), follow_links) ==
+         static_cast<std::ptrdiff_t>(pages.size());
 }
 
 struct Program {
@@ -177,10 +210,11 @@ bool run_page(const Lines& words) {
     return compile_programs(fs::canonical(words.at(1)), words.at(2),
                             {words.begin() + 3, words.end()});
   }
+  if (words.at(0) == "links") return follow_all_links({words.begin() + 1, words.end()});
   const fs::path program = fs::absolute(words.at(1));
   if (words.at(0) == "commands") return run_commands(program, words.at(2), words.at(3));
-  if (words.at(0) == "books") return check_books(program, words.at(3));
-  throw std::runtime_error("commands, books or programs, not " + words[0]);
+  if (words.at(0) == "books") return check_books(program, {words.begin() + 2, words.end()});
+  throw std::runtime_error("commands, books, links or programs, not " + words[0]);
 }
 
 }  // namespace

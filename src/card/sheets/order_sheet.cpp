@@ -64,7 +64,7 @@ Row order_row(const OrderLine& line, const Cell& cost, const PriceList& prices) 
           card::money(purchase.price, prices)};
 }
 
-/// `Oxbow Meats - order by Mon 2027-10-04, there by Fri 2027-10-08`.
+/// `the butcher - order by Mon 2027-10-04, there by Fri 2027-10-08`.
 std::string supplier_title(const SupplierOrder& order, bool one_day) {
   std::string out = order.supplier.empty() ? "No supplier named" : order.supplier;
   std::string days;

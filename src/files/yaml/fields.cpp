@@ -31,7 +31,7 @@ std::string list_of_one(std::string_view key, const Node& node) {
          escaped(first->text);
 }
 
-/// `{from: Smith, the butcher}` is to YAML a key `the butcher` without a value, on the same line.
+/// `{from: meat, the butcher}` is to YAML a key `the butcher` without a value, on the same line.
 bool are_parts_of_a_text(const Node& value, const Node& key) {
   return value.is_scalar() && !value.quoted && value.line == key.line;
 }

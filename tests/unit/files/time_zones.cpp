@@ -83,7 +83,7 @@ TEST_CASE("a zone that is not there gets the nearest that are") {
   CHECK(slip.remedy.find("\"America/Chicago\"") != std::string::npos);
   CHECK(zone_refused("2027-10-09 18:30 Chicago").remedy.find("\"America/Chicago\"") !=
         std::string::npos);
-  CHECK(zone_refused("2027-10-09 18:30 Middle Earth").remedy ==
+  CHECK(zone_refused("2027-10-09 18:30 Mill Lane").remedy ==
         "write a name of the tz database, such as America/Chicago");
 }
 
