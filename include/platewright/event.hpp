@@ -21,6 +21,7 @@
 #include "platewright/event/occasion.hpp"
 #include "platewright/event/order.hpp"
 #include "platewright/event/order_of_day.hpp"
+#include "platewright/event/paper.hpp"
 #include "platewright/event/price_movers.hpp"
 #include "platewright/event/price_spread.hpp"
 #include "platewright/event/production.hpp"

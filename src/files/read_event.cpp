@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "files/reading.hpp"
+#include "files/terms_of_quote.hpp"
 #include "platewright/event/read_zoned_time.hpp"
 #include "platewright/files/time_zones.hpp"
 #include "platewright/problem/catalogue/books.hpp"
@@ -164,6 +164,7 @@ void read_event(const Reading& reading) {
     reading.problems.attempt(top.place(*top.find("at"), "at"),
                              [&] { event.at = read_zoned_time(*at, read_time_zone); });
   }
+  read_occasion_paper(top, event.paper);
   read_guests(top, reading, event);
   read_shares(top, reading, event, "portion shares", &GuestKind::portion_share);
   read_shares(top, reading, event, "price shares", &GuestKind::price_share);
@@ -180,8 +181,7 @@ void read_event(const Reading& reading) {
   if (const yaml::Node* quote = top.find("quote")) {
     event.has_terms = true;
     event.terms.place = top.place(*quote, "quote");
-    const auto served = event.at ? std::optional(event.at->local()) : std::nullopt;
-    read_quote_terms(*quote, reading, path + " > quote", served, event.terms);
+    read_quote_terms(*quote, reading, path + " > quote", event);
   }
   top.finish();
   reading.book.events.push_back(std::move(event));

@@ -1,8 +1,7 @@
 // The `quote` of an event: what comes on top of the food, and the pricing rule.
 
-#include "files/reading.hpp"
+#include "files/terms_of_quote.hpp"
 #include "platewright/costing/make_quote.hpp"
-#include "platewright/event/local_time.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/catalogue/quotes.hpp"
@@ -90,25 +89,13 @@ Charge read_charge(const std::string& text) {
   return Charge{share, word == "taxed", word == "after tax"};
 }
 
-/// Whether the text is a share; `12 %` is one, `0.12` too, `12.00` is a sum. Throws Failure for
-/// `12`.
-bool is_share(std::string_view what, const std::string& text) {
-  if (text.find('%') != std::string::npos) return true;
-  const Rational number = read_number(text);
-  if (number < 1) return true;
-  if (number <= 100 && text.find('.') == std::string::npos) {
-    throw Failure(problems::share_or_sum_unclear(what, text));
-  }
-  return false;
-}
-
 /// `12 %`, `180.00`, or both: `12 % and 180.00`.
 void read_overhead(yaml::Fields& fields, QuoteTerms& terms) {
   fields.read<bool>("overhead", [&](const std::string& text) {
     const SplitText parts = split_at(text, " and ");
     for (const std::string& part : {parts.before, parts.after}) {
       if (part.empty()) continue;
-      if (is_share("an overhead", part)) {
+      if (says_share("an overhead", part)) {
         terms.overhead = read_share(part);
       } else {
         terms.overhead_of_event = read_money(part);
@@ -116,10 +103,6 @@ void read_overhead(yaml::Fields& fields, QuoteTerms& terms) {
     }
     return true;
   });
-}
-
-std::optional<LocalDay> read_day(yaml::Fields& fields, std::string_view key) {
-  return fields.read<LocalDay>(key, [](const std::string& text) { return read_local_day(text); });
 }
 
 /// A share from 0 to 100 %; 0 where the key is not there.
@@ -132,29 +115,6 @@ Rational share_of_cost(yaml::Fields& fields, std::string_view key) {
                         return share;
                       })
       .value_or(0);
-}
-
-void read_conditions(yaml::Fields& fields, Conditions& out) {
-  out.valid_until = read_day(fields, "valid until");
-  out.guarantee_by = read_day(fields, "guarantee by");
-  out.guaranteed_guests = fields.read<Rational>("guaranteed guests", [](const std::string& text) {
-    const Rational count = read_number(text);
-    if (!is_whole(count)) throw Failure(problems::number_malformed(text, "guests come whole"));
-    return count;
-  });
-  out.deposit = fields.read<Deposit>("deposit", [](const std::string& text) {
-    Deposit deposit;
-    if (is_share("a deposit", text)) {
-      deposit.share = read_share(text);
-      platewright::check_share("a deposit", *deposit.share);
-    } else {
-      deposit.sum = read_money(text);
-    }
-    return deposit;
-  });
-  const auto by = read_day(fields, "deposit by");
-  if (out.deposit) out.deposit->by = by;
-  out.balance_by = read_day(fields, "balance by");
 }
 
 void read_price_steps(yaml::Fields& fields, QuoteTerms& terms) {
@@ -175,31 +135,11 @@ void read_price_steps(yaml::Fields& fields, QuoteTerms& terms) {
   }
 }
 
-/// Reports `key` where its day lies after `last`, which is `what`.
-void check_day(yaml::Fields& fields, std::string_view key, const std::optional<LocalDay>& day,
-               std::string_view what, const std::optional<LocalDay>& last) {
-  if (!day || !last || *day <= *last) return;
-  fields.context().problems.add(at(problems::dates_out_of_order(key, date_text(LocalTime(*day)),
-                                                                what, date_text(LocalTime(*last))),
-                                   fields.place(*fields.find(key), key)));
-}
-
-void check_days(yaml::Fields& fields, const Conditions& conditions,
-                const std::optional<LocalTime>& served) {
-  std::optional<LocalDay> event;
-  if (served) event = std::chrono::floor<std::chrono::days>(*served);
-  std::optional<LocalDay> deposit;
-  if (conditions.deposit) deposit = conditions.deposit->by;
-  check_day(fields, "valid until", conditions.valid_until, "the event", event);
-  check_day(fields, "guarantee by", conditions.guarantee_by, "the event", event);
-  check_day(fields, "deposit by", deposit, "the event", event);
-  check_day(fields, "deposit by", deposit, "the balance", conditions.balance_by);
-}
-
 }  // namespace
 
 void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
-                      const std::optional<LocalTime>& served, QuoteTerms& terms) {
+                      Event& event) {
+  QuoteTerms& terms = event.terms;
   yaml::Fields fields(node, reading.context(), path);
   if (!fields.is_map()) return;
   terms.q_factor = share_of_cost(fields, "q factor");
@@ -239,7 +179,8 @@ void read_quote_terms(const yaml::Node& node, const Reading& reading, const std:
   });
   if (fields.find("price taxed") != nullptr) terms.price_taxed = fields.flag("price taxed");
   read_conditions(fields, terms.conditions);
-  check_days(fields, terms.conditions, served);
+  read_quote_paper(fields, event.paper);
+  check_days(fields, event);
   terms.tax = fields.share("tax").value_or(0);
   if (terms.tax > 1) {
     reading.problems.add(

@@ -134,8 +134,8 @@ void read_steps(const Reading& reading, yaml::Fields& top, Recipe& recipe);
 /// The recipe's vessel and batches; what it makes and was tested on must be read already.
 void read_recipe_size(const Reading& reading, yaml::Fields& top, Recipe& recipe);
 void read_event(const Reading& reading);
-/// The terms of an event that is served then, if that is known.
+/// The terms and the paper of an event whose guests and time are read.
 void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
-                      const std::optional<LocalTime>& served, QuoteTerms& terms);
+                      Event& event);
 
 }  // namespace platewright::reading

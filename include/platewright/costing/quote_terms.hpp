@@ -62,6 +62,12 @@ struct Deposit {
   std::optional<LocalDay> by;
 };
 
+/// Who cancels so many days before the event, or later, pays a share of the total.
+struct CancellationStep {
+  Rational days_before;  ///< whole; 0 is the day itself
+  Rational share;
+};
+
 /// What the client signs besides the price.
 struct Conditions {
   std::optional<LocalDay> valid_until;
@@ -70,6 +76,7 @@ struct Conditions {
   std::optional<Rational> guaranteed_guests;
   std::optional<Deposit> deposit;
   std::optional<LocalDay> balance_by;
+  std::vector<CancellationStep> cancellation;  ///< the nearer the event, the larger the share
 };
 
 struct QuoteTerms {

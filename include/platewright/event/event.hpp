@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "platewright/costing/quote_terms.hpp"
+#include "platewright/event/paper.hpp"
 #include "platewright/event/zoned_time.hpp"
 #include "platewright/problem/place.hpp"
 
@@ -37,6 +38,7 @@ struct Event {
   std::vector<MenuLine> menu;
   Rational over;  ///< over-production, as a share of the portions
   QuoteTerms terms;
+  Paper paper;
   bool has_terms = false;  ///< the book says how to quote
   Place place;
 };

@@ -2,6 +2,7 @@
 
 #include "card/sheets/client_notices.hpp"
 #include "card/sheets/eating_table.hpp"
+#include "card/sheets/paper_parts.hpp"
 #include "card/sheets/quote_parts.hpp"
 #include "platewright/event/margin_warnings.hpp"
 
@@ -82,39 +83,8 @@ std::optional<Box> margin_box(const Quote& quote, const PriceList& money) {
   return box;
 }
 
-Cell day_cell(const LocalDay& day) {
-  return words(date_text(LocalTime(day)));
-}
-
-/// What is signed besides the price; nothing where the book says nothing.
-Facts condition_facts(const Quote& quote, const PriceList& money) {
-  Facts facts{"conditions", "Conditions", {}, ColumnKind::words};
-  const Conditions& conditions = quote.terms.conditions;
-  if (conditions.guarantee_by) {
-    facts.add("guarantee_by", "Number of guests settled by", day_cell(*conditions.guarantee_by));
-  }
-  if (conditions.guaranteed_guests) {
-    facts.add("guaranteed_guests", "Guests paid at least",
-              number_cell(*conditions.guaranteed_guests, 0));
-  }
-  if (conditions.deposit) {
-    facts.add("deposit", "Deposit", card::money(quote.deposit, money));
-    if (conditions.deposit->by) {
-      facts.add("deposit_by", "Deposit by", day_cell(*conditions.deposit->by));
-    }
-    facts.add("balance", "Balance", card::money(quote.balance, money));
-  }
-  if (conditions.balance_by) {
-    facts.add("balance_by", "Balance by", day_cell(*conditions.balance_by));
-  }
-  if (conditions.valid_until) {
-    facts.add("valid_until", "This quote is valid until", day_cell(*conditions.valid_until));
-  }
-  return facts;
-}
-
-void add_conditions(const Quote& quote, const PriceList& money, Sheet& sheet) {
-  Facts facts = condition_facts(quote, money);
+void add_conditions(const Event& event, const Quote& quote, const PriceList& money, Sheet& sheet) {
+  Facts facts = card::condition_facts(event, quote, money);
   if (!facts.facts.empty()) sheet.add(std::move(facts));
 }
 
@@ -126,13 +96,16 @@ Sheet quote_sheet(const Event& event, const Quote& quote,
   Sheet sheet(SheetKind::quote);
   sheet.title = "Quote: " + event.name;
   card::begin_event_sheet(event, sheet);
+  if (const std::string paper = card::paper_line(event.paper); !paper.empty()) {
+    sheet.subtitles.push_back(paper);
+  }
   sheet.subtitles.push_back("all figures in " + quote.currency.code());
   sheet.add(card::bill_table(quote, money));
   sheet.add(price_facts(quote, money));
   sheet.add(cost_table(quote, money));
   sheet.add(outcome_facts(quote, break_even, money));
   if (auto box = margin_box(quote, money)) sheet.add(*std::move(box));
-  add_conditions(quote, money, sheet);
+  add_conditions(event, quote, money, sheet);
   sheet.add(Paragraphs{"note",
                        "",
                        {"The caterer's own sheet: costs and margin are not for the client. What is "
@@ -147,6 +120,7 @@ Sheet client_quote_sheet(const Event& event, const Quote& quote,
   sheet.title = event.name;
   card::begin_event_sheet(event, sheet);
   sheet.subtitles.push_back("all prices in " + quote.currency.code());
+  card::add_paper_head(event.paper, sheet);
   Paragraphs menu{"menu", "The menu", {}};
   for (const MenuLine& line : event.menu) {
     menu.texts.push_back(card::dish_text(line.recipe, notices));
@@ -158,8 +132,10 @@ Sheet client_quote_sheet(const Event& event, const Quote& quote,
   Facts price{"price", "", {}};
   price.add("price", "Price for a guest", money_cell(card::plain(quote.price), money.currency));
   sheet.add(std::move(price));
+  card::add_texts("includes", "The price includes", event.paper.includes, sheet);
   sheet.add(card::bill_table(quote, money));
-  add_conditions(quote, money, sheet);
+  add_conditions(event, quote, money, sheet);
+  card::add_texts("other_terms", "Other terms", event.paper.other_terms, sheet);
   sheet.add(Signatures{"signatures", {"For the client, date", "For the caterer, date"}});
   return sheet;
 }

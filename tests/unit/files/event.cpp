@@ -95,6 +95,54 @@ TEST_CASE("terms of a quote that contradict themselves") {
         Ids{"workers-counted-twice"});
 }
 
+TEST_CASE("what the paper of a quote says besides sums") {
+  SmallBook files(Files{{"e.yaml", event("guests: {adults: 8}\nat: 2027-10-09 18:30\n"
+                                         "caterer: [the mill kitchen, 4 Barn Lane]\n"
+                                         "client: the growers' club\ncontact: the secretary\n"
+                                         "venue: [Millrace Barn, Weir Road]\n"
+                                         "service style: buffet\nquote:\n  margin: 30 %\n"
+                                         "  quote number: 2027-031\n  quote date: 2027-06-01\n"
+                                         "  includes: [menu and staff, linen]\n"
+                                         "  cancellation: {30 days before: 25 %, 1 day before: 1}\n"
+                                         "  other terms: [leftovers stay with the caterer]\n")},
+                        {"soup.yaml", soup},
+                        {"larder.yaml", larder_text()}});
+  const auto book = files.read({"e.yaml", "soup.yaml", "larder.yaml"});
+  REQUIRE(book);
+  const Paper& paper = book->events.front().paper;
+  CHECK(paper.number == "2027-031");
+  CHECK(paper.written == read_local_day("2027-06-01"));
+  CHECK(paper.caterer == std::vector<std::string>{"the mill kitchen", "4 Barn Lane"});
+  CHECK(paper.client == std::vector<std::string>{"the growers' club"});
+  CHECK(paper.contact == "the secretary");
+  CHECK(paper.venue.size() == 2);
+  CHECK(paper.service_style == "buffet");
+  CHECK(paper.includes == std::vector<std::string>{"menu and staff", "linen"});
+  CHECK(paper.other_terms.size() == 1);
+  const auto& cancellation = book->events.front().terms.conditions.cancellation;
+  REQUIRE(cancellation.size() == 2);
+  CHECK(cancellation[0].days_before == 30);
+  CHECK(cancellation[0].share == fraction(1, 4));
+  CHECK(cancellation[1].share == 1);
+}
+
+TEST_CASE("cancellations cost more the nearer the event is") {
+  const auto ids = [](const std::string& terms) {
+    return ids_of_guests("at: 2027-10-09 18:30\nquote: {margin: 30 %, " + terms + "}\n");
+  };
+  CHECK(ids("cancellation: {30 days before: 25 %, 7 days before: 80 %}").empty());
+  CHECK(ids("cancellation: {one month: 25 %}") == Ids{"cancellation-malformed"});
+  CHECK(ids("cancellation: {1.5 days before: 25 %}") == Ids{"cancellation-malformed"});
+  CHECK(ids("cancellation: {2000 days before: 25 %}") == Ids{"cancellation-malformed"});
+  CHECK(ids("cancellation: {7 days before: 80 %, 30 days before: 25 %}") ==
+        Ids{"cancellation-not-rising"});
+  CHECK(ids("cancellation: {30 days before: 80 %, 7 days before: 80 %}") ==
+        Ids{"cancellation-not-rising"});
+  CHECK(ids("cancellation: {30 days before: 120 %}") == Ids{"share-out-of-range"});
+  CHECK(ids("quote date: 2027-10-10") == Ids{"dates-out-of-order"});
+  CHECK(ids("quote date: 2027-09-02, valid until: 2027-09-01") == Ids{"dates-out-of-order"});
+}
+
 TEST_CASE("menus") {
   const auto ids = [](const std::string& menu) {
     return ids_of_event("event: lunch\nguests: {adults: 8}\nmenu: " + menu + "\n");

@@ -40,6 +40,20 @@ inline Problem price_steps_not_rising(std::string_view found) {
                       "put the steps in order, or take one out");
 }
 
+inline Problem cancellation_malformed(std::string_view found) {
+  return make_problem("cancellation-malformed", "a cancellation at " + in_quotes(found),
+                      "a whole number of days before the event, at most 1000",
+                      "write it as in `cancellation: {30 days before: 25 %, 7 days before: 80 %}`");
+}
+
+inline Problem cancellation_not_rising(std::string_view found) {
+  return make_problem("cancellation-not-rising",
+                      "a cancellation " + std::string(found) +
+                          " that repeats another or costs no more than an earlier one",
+                      "the earliest first, each later one dearer",
+                      "put them in order, or take one out");
+}
+
 inline Problem workers_counted_twice(std::string_view role) {
   return make_problem("workers-counted-twice",
                       "the role " + std::string(role) + " with both workers and guests per worker",
