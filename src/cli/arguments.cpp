@@ -213,8 +213,9 @@ void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
   prices->add_flag("--good-rows", parsed.prices.good_rows,
                    "take in the rows that can be read, and list the others");
   add_books(*prices, parsed.prices.books);
-  CLI::App* timeline = add_command(program, "timeline", "The kitchen's clock, back from service",
-                                   common, {"text", "csv", "json", "markdown", "icalendar"});
+  CLI::App* timeline =
+      add_command(program, "timeline", "The kitchen's clock, back from service", common,
+                  {"text", "csv", "json", "markdown", "html", "icalendar"});
   timeline->add_option("file", parsed.timeline.file, "an event's file")->required();
   add_prices(*timeline, parsed.timeline.prices);
   add_changes(*timeline, parsed.timeline.prices);
@@ -259,6 +260,7 @@ std::string format_by_ending(const std::string& output) {
   if (ending == ".csv") return "csv";
   if (ending == ".json") return "json";
   if (ending == ".md") return "markdown";
+  if (ending == ".html" || ending == ".htm") return "html";
   if (ending == ".ics") return "icalendar";
   return "text";
 }

@@ -23,7 +23,7 @@ void add_common(CLI::App& app, CommonOptions& common, const Formats& formats) {
 }  // namespace
 
 const Formats& sheet_formats() {
-  static const Formats formats{"text", "csv", "json", "markdown"};
+  static const Formats formats{"text", "csv", "json", "markdown", "html"};
   return formats;
 }
 

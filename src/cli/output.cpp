@@ -66,6 +66,7 @@ std::string written(const Sheet& sheet, const CommonOptions& common, unsigned us
   if (common.format == "csv") return write_csv(sheet);
   if (common.format == "json") return write_json(sheet);
   if (common.format == "markdown") return write_markdown(sheet);
+  if (common.format == "html") return write_html(sheet, {common.large});
   TextOptions options;
   options.width = common.width_given ? common.width : usual_width;
   options.ascii = common.ascii;

@@ -11,7 +11,8 @@
 namespace platewright {
 
 /// The plain value between the computations and the writers. A builder fills it; `write_text`,
-/// `write_markdown`, `write_csv` and `write_json` turn it into bytes and compute nothing.
+/// `write_markdown`, `write_html`, `write_csv` and `write_json` turn it into bytes and compute
+/// nothing.
 struct Sheet {
   explicit Sheet(SheetKind of) : kind(of) {}
 

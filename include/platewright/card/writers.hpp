@@ -1,5 +1,5 @@
 #pragma once
-// The writers: one sheet, four formats. None of them computes; none of them throws for any data,
+// The writers: one sheet, five formats. None of them computes; none of them throws for any data,
 // valid UTF-8 or not.
 
 #include <string>
@@ -29,6 +29,17 @@ std::string write_text(const Sheet& sheet, const TextOptions& options = {});
 /// The sheet as Markdown with pipe tables; boxes are block quotes. Names can't break out of their
 /// place: what has a meaning in Markdown is escaped.
 std::string write_markdown(const Sheet& sheet);
+
+struct HtmlOptions {
+  /// For large print: letters a third larger than those of a card.
+  bool large = false;
+};
+
+/// The sheet as one page of HTML that needs nothing beside it: no script, no outside resource, the
+/// style in the page; it can be read as XML too. Names are text, whatever stands in them. On paper
+/// it is black on white, a row or box is not parted, a table's head stands again on the next page,
+/// each card begins a page and labels have lines to cut along.
+std::string write_html(const Sheet& sheet, const HtmlOptions& options = {});
 
 /// The sheet as records (RFC 4180: CR LF, quotes doubled, every record equally long). Each block
 /// has a heading record that begins with `section`, and its records begin with the block's key. A
