@@ -22,6 +22,7 @@
 #include "platewright/problem/catalogue/steps.hpp"
 #include "platewright/problem/catalogue/vessels.hpp"
 #include "platewright/problem/catalogue/what_if.hpp"
+#include "platewright/problem/catalogue/workbooks.hpp"
 #include "platewright/problem/catalogue/worksheets.hpp"
 #include "platewright/problem/catalogue/yield_tests.hpp"
 #include "platewright/problem/catalogue/yields.hpp"

@@ -47,6 +47,7 @@ struct Parsed {
   PricesArguments prices;
   TimelineArguments timeline;
   DayArguments day;
+  WorkbookArguments workbook;
   CheckArguments check;
   MeasureArguments measure;
   TablesArguments tables;
@@ -227,6 +228,18 @@ void add_money_commands(CLI::App& program, Parsed& parsed, CommonOptions& common
   add_changes(*day, parsed.day.prices);
 }
 
+/// A workbook is a file: it is not for the screen.
+void add_workbook_command(CLI::App& program, WorkbookArguments& parsed, CommonOptions& common) {
+  CLI::App* workbook =
+      add_command(program, "workbook",
+                  "Cost, order and quote of an event as a spreadsheet that goes on calculating",
+                  common, {"xlsx"});
+  workbook->add_option("file", parsed.file, "an event's file")->required();
+  workbook->get_option("--output")->required();
+  add_prices(*workbook, parsed.prices);
+  add_changes(*workbook, parsed.prices);
+}
+
 void add_reference_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   add_command(program, "check", "Every problem of these files, in one run", common)
       ->add_option("files", parsed.check.files, "files of a book, worksheets, trials, price lists")
@@ -262,6 +275,7 @@ std::string format_by_ending(const std::string& output) {
   if (ending == ".md") return "markdown";
   if (ending == ".html" || ending == ".htm") return "html";
   if (ending == ".ics") return "icalendar";
+  if (ending == ".xlsx") return "xlsx";
   return "text";
 }
 
@@ -280,6 +294,7 @@ CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
   if (name == "prices") return parsed.prices;
   if (name == "timeline") return parsed.timeline;
   if (name == "day") return parsed.day;
+  if (name == "workbook") return parsed.workbook;
   if (name == "check") return parsed.check;
   if (name == "measure") return parsed.measure;
   return parsed.tables;
@@ -353,6 +368,7 @@ CommandLine read_command_line(int count, const char* const* arguments) {
   add_trials_command(program, parsed.trials, out.common);
   add_roast_commands(program, parsed, out.common);
   add_money_commands(program, parsed, out.common);
+  add_workbook_command(program, parsed.workbook, out.common);
   add_reference_commands(program, parsed, out.common);
   try {
     program.parse(count, arguments);

@@ -160,6 +160,11 @@ struct TimelineArguments {
   std::string file;
   PriceOptions prices;
 };
+/// Cost, order and quote of an event, to go on calculating with.
+struct WorkbookArguments {
+  std::string file;
+  PriceOptions prices;
+};
 struct DayArguments {
   std::string file;
   PriceOptions prices;
@@ -185,7 +190,7 @@ using CommandArguments =
     std::variant<CardArguments, YieldArguments, CostArguments, QuoteArguments, BudgetArguments,
                  OrderArguments, PricesArguments, TimelineArguments, DayArguments, CheckArguments,
                  MeasureArguments, TablesArguments, WorksheetArguments, TrialsArguments,
-                 RoastArguments, LethalityArguments>;
+                 RoastArguments, LethalityArguments, WorkbookArguments>;
 
 /// A command line that was understood, or what to print and the exit code instead.
 struct CommandLine {

@@ -2,6 +2,7 @@
 
 #include <cstdio>
 #include <exception>
+#include <utility>
 
 #include "cli/arguments.hpp"
 #include "cli/commands.hpp"
@@ -24,16 +25,25 @@ void print(std::FILE* stream, const std::string& text) {
   static_cast<void>(std::fwrite(text.data(), 1, text.size(), stream));
 }
 
+/// Throws Failure for a format that what a command gives does not have.
+void check_format(const Result& result, const std::string& format) {
+  if (!result.plain.empty()) {
+    if (format != result.plain_format) throw Failure(problems::format_not_taken(format));
+    return;
+  }
+  for (const auto& [other, command] :
+       {std::pair("icalendar", "timeline"), std::pair("xlsx", "workbook")}) {
+    if (format == other) throw Failure(problems::format_of_another_command(format, command));
+  }
+}
+
 /// Runs the command and puts out its sheet, or nothing where there is any error.
 int run_command(const CommandArguments& command, const CommonOptions& common,
                 ProblemList& problems) {
   refuse_output_over_input(command, common);
   const Result result =
       std::visit([&](const auto& arguments) { return run(arguments, common, problems); }, command);
-  const bool calendar_of_a_sheet = result.plain.empty() && common.format == "icalendar";
-  if (calendar_of_a_sheet || (!result.plain.empty() && common.format != result.plain_format)) {
-    from_argument("--format", [&] { throw Failure(problems::format_not_taken(common.format)); });
-  }
+  from_argument("--format", [&] { check_format(result, common.format); });
   const bool check = std::holds_alternative<CheckArguments>(command);
   const bool failed = problems.has_errors();
   // A check's outcome is its problems: as records for a program, else on the screen as ever.

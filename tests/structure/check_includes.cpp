@@ -24,7 +24,7 @@ struct Floor {
   const char* name;
   int height;
 };
-constexpr std::array<Floor, 16> floors{{{"problem", 0},
+constexpr std::array<Floor, 17> floors{{{"problem", 0},
                                         {"number", 1},
                                         {"quantity", 2},
                                         {"kitchen", 3},
@@ -39,6 +39,7 @@ constexpr std::array<Floor, 16> floors{{{"problem", 0},
                                         {"book", 12},
                                         {"files", 13},
                                         {"card", 13},
+                                        {"workbook", 13},
                                         {"cli", 14}}};
 
 struct Room {
@@ -57,6 +58,7 @@ const std::vector<Room>& rooms() {
       {"nlohmann/", {"src/card/"}},
       {"utf8proc.h", {"src/card/", "src/files/yaml/"}},
       {"CLI/", {"src/cli/"}},
+      {"xlsxwriter", {"src/workbook/"}},
       {"iostream", {"src/cli/", "src/generate/"}},
   };
   return list;
@@ -185,6 +187,9 @@ bool finds_planted_faults() {
       {"src/card/k.cpp", "#include <nlohmann/json.hpp>", false},
       {"src/cli/l.cpp", "#include <nlohmann/json.hpp>", true},
       {"src/cli/m.cpp", "#include <CLI/CLI.hpp>", false},
+      {"src/card/v.cpp", "#include <xlsxwriter.h>", true},
+      {"src/workbook/w.cpp", "#include <xlsxwriter.h>", false},
+      {"src/workbook/x.cpp", "#include \"platewright/card/i.hpp\"", true},
       {"src/generate/n.cpp", "#include \"platewright/yield/b.hpp\"", true},
       {"include/platewright/heat/q.hpp", "#include \"platewright/recipe/p.hpp\"", true},
       {"include/platewright/heat/r.hpp", "#include \"platewright/yield/b.hpp\"", false},

@@ -85,6 +85,14 @@ inline Problem format_not_taken(std::string_view format) {
                       "leave `--format` out, or choose another ending for `--output`");
 }
 
+inline Problem format_of_another_command(std::string_view format, std::string_view command) {
+  return make_problem("format-of-another-command",
+                      "the format " + in_quotes(format) + " for a sheet that has no such form",
+                      "a format that the command's `--help` names",
+                      "choose another ending for `--output`, or run `platewright " +
+                          std::string(command) + "`, which writes this format");
+}
+
 inline Problem file_too_large(std::string_view what, std::size_t most) {
   return make_problem("file-too-large", std::string(what), "at most " + std::to_string(most),
                       "split the file: one recipe a file is a good habit");
