@@ -12,6 +12,7 @@
 #include "platewright/event/event_plan.hpp"
 #include "platewright/event/food_labels.hpp"
 #include "platewright/event/guest_table.hpp"
+#include "platewright/event/invoice.hpp"
 #include "platewright/event/kept_food.hpp"
 #include "platewright/event/local_time.hpp"
 #include "platewright/event/make_timeline.hpp"

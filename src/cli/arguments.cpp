@@ -158,6 +158,7 @@ void add_quote_command(CLI::App& program, QuoteArguments& parsed, CommonOptions&
       ->excludes("--agreed-price");
   auto* asked = quote->add_option_group("question", "the quote itself if none is asked");
   asked->add_flag("--client", parsed.client, "the client's sheet: no costs, lines to sign on");
+  asked->add_flag("--invoice", parsed.invoice, "the invoice after the event");
   asked->add_option("--why", parsed.why, "how this line was worked out");
   asked->add_option("--guest-table", parsed.guest_table, "a row for each number: 40,60,80")
       ->delimiter(',')

@@ -128,6 +128,7 @@ struct QuoteArguments {
   std::string file;
   PriceOptions prices;
   bool client = false;
+  bool invoice = false;
   std::string why;
   std::string agreed_price;
   std::string turn_up;  ///< so many come, at the price quoted

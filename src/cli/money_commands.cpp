@@ -58,6 +58,7 @@ Sheet answer(const QuoteArguments& arguments, const EventPlan& plan, const Book&
     const auto movers = from_argument("--movers", [&] { return price_movers(occasion, change); });
     return movers_sheet(event, movers, change, occasion.prices);
   }
+  if (arguments.invoice) return invoice_sheet(event, make_invoice(plan));
   const Quote quote = plan.quote();
   if (!arguments.why.empty()) {
     const EventCost cost = plan.cost();

@@ -24,6 +24,23 @@ std::optional<LocalDay> read_day(yaml::Fields& fields, std::string_view key) {
   return fields.read<LocalDay>(key, [](const std::string& text) { return read_local_day(text); });
 }
 
+/// A share or a sum, and its day, whose key is that of the deposit with ` by`.
+std::optional<Deposit> read_deposit(yaml::Fields& fields, const std::string& key) {
+  auto out = fields.read<Deposit>(key, [](const std::string& text) {
+    Deposit deposit;
+    if (says_share("a deposit", text)) {
+      deposit.share = read_share(text);
+      platewright::check_share("a deposit", *deposit.share);
+    } else {
+      deposit.sum = read_money(text);
+    }
+    return deposit;
+  });
+  const auto by = read_day(fields, key + " by");
+  if (out) out->by = by;
+  return out;
+}
+
 /// `{30 days before: 25 %, 7 days before: 80 %}`.
 void read_cancellation(yaml::Fields& fields, Conditions& out) {
   for (const TextPair& pair : text_pairs(fields, "cancellation")) {
@@ -64,18 +81,9 @@ void read_conditions(yaml::Fields& fields, Conditions& out) {
     if (!is_whole(count)) throw Failure(problems::number_malformed(text, "guests come whole"));
     return count;
   });
-  out.deposit = fields.read<Deposit>("deposit", [](const std::string& text) {
-    Deposit deposit;
-    if (says_share("a deposit", text)) {
-      deposit.share = read_share(text);
-      platewright::check_share("a deposit", *deposit.share);
-    } else {
-      deposit.sum = read_money(text);
-    }
-    return deposit;
-  });
-  const auto by = read_day(fields, "deposit by");
-  if (out.deposit) out.deposit->by = by;
+  out.deposit = read_deposit(fields, "deposit");
+  out.second_deposit = read_deposit(fields, "second deposit");
+  if (out.second_deposit && !out.deposit) fields.need("deposit", "deposit: 30 %");
   out.balance_by = read_day(fields, "balance by");
   read_cancellation(fields, out);
 }
@@ -92,6 +100,11 @@ void check_days(yaml::Fields& fields, const Event& event) {
   check_day(fields, "guarantee by", conditions.guarantee_by, "the event", served);
   check_day(fields, "deposit by", deposit, "the event", served);
   check_day(fields, "deposit by", deposit, "the balance", conditions.balance_by);
+  if (!conditions.second_deposit) return;
+  const auto& second = conditions.second_deposit->by;
+  check_day(fields, "deposit by", deposit, "the second deposit", second);
+  check_day(fields, "second deposit by", second, "the event", served);
+  check_day(fields, "second deposit by", second, "the balance", conditions.balance_by);
 }
 
 }  // namespace platewright::reading

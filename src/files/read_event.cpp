@@ -1,5 +1,6 @@
 // An event's file.
 
+#include <algorithm>
 #include <map>
 #include <string>
 #include <vector>
@@ -9,6 +10,7 @@
 #include "platewright/files/time_zones.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
+#include "platewright/problem/catalogue/quotes.hpp"
 
 namespace platewright::reading {
 namespace {
@@ -18,13 +20,8 @@ void read_guests(yaml::Fields& top, const Reading& reading, Event& event) {
   for (const TextPair& pair : text_pairs(top, "guests")) {
     // Added first, so that shares of a kind whose count is wrong still find it.
     event.guests.push_back(GuestKind{pair.key, 0, 1, 1});
-    reading.problems.attempt(pair.value_place, [&] {
-      const Rational count = read_number(pair.value);
-      if (!is_whole(count)) {
-        throw Failure(problems::number_malformed(pair.value, "guests come whole"));
-      }
-      event.guests.back().count = count;
-    });
+    reading.problems.attempt(pair.value_place,
+                             [&] { event.guests.back().count = read_guest_count(pair.value); });
   }
 }
 
@@ -33,16 +30,6 @@ GuestKind* find_kind(Event& event, const std::string& name) {
     if (kind.name == name) return &kind;
   }
   return nullptr;
-}
-
-/// The kind of guest that a key names. Throws Failure, at the key, for one that is not there.
-GuestKind& kind_called(Event& event, const std::string& name, const Place& place) {
-  if (GuestKind* kind = find_kind(event, name)) return *kind;
-  std::vector<std::string> names;
-  for (const GuestKind& other : event.guests) names.push_back(other.name);
-  throw Failure(at(problems::name_unknown("kind of guest", name, names,
-                                          "add it to the guests, or take it out here"),
-                   place));
 }
 
 /// `may not eat: {coeliacs: [gluten]}`.
@@ -84,6 +71,21 @@ void read_shares(yaml::Fields& top, const Reading& reading, Event& event, std::s
         throw Failure(problems::share_out_of_range("a share", pair.value, "at most 1000 %"));
       }
       kind->*member = share;
+    });
+  }
+}
+
+/// `guest prices: {children: 29.00}`: instead of a share of the full price.
+void read_guest_prices(yaml::Fields& top, const Reading& reading, Event& event) {
+  std::vector<std::string> shares;
+  for (const TextPair& pair : text_pairs(top, "price shares")) shares.push_back(pair.key);
+  for (const TextPair& pair : text_pairs(top, "guest prices")) {
+    reading.problems.attempt(pair.value_place, [&] {
+      GuestKind& kind = kind_called(event, pair.key, pair.key_place);
+      if (std::find(shares.begin(), shares.end(), pair.key) != shares.end()) {
+        throw Failure(problems::guest_price_twice(in_quotes(pair.key)));
+      }
+      kind.own_price = read_money(pair.value);
     });
   }
 }
@@ -146,7 +148,30 @@ void read_menu(yaml::Fields& top, const Reading& reading, Event& event) {
   }
 }
 
+/// `paid by: {band: the agency}`.
+void read_payers(yaml::Fields& top, const Reading& reading, Event& event) {
+  for (const TextPair& pair : text_pairs(top, "paid by")) {
+    reading.problems.attempt(
+        pair.value_place, [&] { kind_called(event, pair.key, pair.key_place).payer = pair.value; });
+  }
+}
+
 }  // namespace
+
+GuestKind& kind_called(Event& event, const std::string& name, const Place& place) {
+  if (GuestKind* kind = find_kind(event, name)) return *kind;
+  std::vector<std::string> names;
+  for (const GuestKind& other : event.guests) names.push_back(other.name);
+  throw Failure(at(problems::name_unknown("kind of guest", name, names,
+                                          "add it to the guests, or take it out here"),
+                   place));
+}
+
+Rational read_guest_count(const std::string& text) {
+  const Rational count = read_number(text);
+  if (!is_whole(count)) throw Failure(problems::number_malformed(text, "guests come whole"));
+  return count;
+}
 
 void read_event(const Reading& reading) {
   yaml::Fields peek(reading.file.root, reading.context(), {});
@@ -168,6 +193,8 @@ void read_event(const Reading& reading) {
   read_guests(top, reading, event);
   read_shares(top, reading, event, "portion shares", &GuestKind::portion_share);
   read_shares(top, reading, event, "price shares", &GuestKind::price_share);
+  read_guest_prices(top, reading, event);
+  read_payers(top, reading, event);
   read_diets(top, reading, event);
   read_menu(top, reading, event);
   if (const auto over = top.share("over")) {
@@ -183,6 +210,7 @@ void read_event(const Reading& reading) {
     event.terms.place = top.place(*quote, "quote");
     read_quote_terms(*quote, reading, path + " > quote", event);
   }
+  read_invoice(top, reading, event);
   top.finish();
   reading.book.events.push_back(std::move(event));
 }

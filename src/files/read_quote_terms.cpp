@@ -38,18 +38,6 @@ LabourLine labour_line(yaml::Fields& fields, const Reading& reading) {
   return line;
 }
 
-ExtraLine extra_line(yaml::Fields& fields) {
-  ExtraLine line;
-  line.name = fields.needed_text("item", "item: linen hire").value_or("");
-  fields.need("price", "price: 180.00");
-  line.price = fields.read<Money>("price", [](const std::string& text) { return read_money(text); })
-                   .value_or(Money());
-  line.per_guest = fields.flag("per guest");
-  line.billed = fields.flag("billed");
-  if (fields.find("taxed") != nullptr) line.taxed = fields.flag("taxed");
-  return line;
-}
-
 void read_rule(yaml::Fields& fields, const Reading& reading, QuoteTerms& terms) {
   struct Rule {
     std::string_view key;
@@ -74,19 +62,23 @@ void read_rule(yaml::Fields& fields, const Reading& reading, QuoteTerms& terms) 
   }
 }
 
-/// `18 %, taxed`, `18 %` or `18 %, after tax`; the comma may be missing.
-Charge read_charge(const std::string& text) {
+/// `18 %, taxed`, `18 %, taxed as food`, `18 %` or `18 %, after tax`; the comma may be missing.
+Charge read_charge(const std::string& text, const TaxRates& rates) {
   SplitText parts = split_at(text, ",");
   if (const SplitText bare = split_at(text, "%"); parts.after.empty() && !bare.after.empty()) {
     parts = {bare.before + " %", bare.after};
   }
   const std::string& word = parts.after;
-  if (!word.empty() && word != "taxed" && word != "not taxed" && word != "after tax") {
+  const SplitText as = split_at(word, "taxed as ");
+  const bool named = as.before.empty() && !as.after.empty();
+  if (!named && !word.empty() && word != "taxed" && word != "not taxed" && word != "after tax") {
     throw Failure(problems::word_unknown("word", word, {"taxed", "not taxed", "after tax"}));
   }
   const Rational share = read_share(parts.before);
   platewright::check_share("a charge", share);
-  return Charge{share, word == "taxed", word == "after tax"};
+  const Taxed taxed =
+      named ? taxed_as(as.after, rates) : taxed_as(word == "taxed" ? "yes" : "no", rates);
+  return Charge{share, taxed, word == "after tax"};
 }
 
 /// `12 %`, `180.00`, or both: `12 % and 180.00`.
@@ -135,13 +127,51 @@ void read_price_steps(yaml::Fields& fields, QuoteTerms& terms) {
   }
 }
 
+/// Reports keys that are right by themselves and contradict each other, at the one to correct.
+void check_together(yaml::Fields& fields, const Reading& reading, const QuoteTerms& terms) {
+  const auto attempt = [&](std::string_view key, auto&& check) {
+    const yaml::Node* node = fields.find(key);
+    if (node != nullptr) reading.problems.attempt(fields.place(*node, key), check);
+  };
+  attempt("agreed price", [&] { platewright::check_agreed_price(terms); });
+  attempt("service", [&] { platewright::check_service(terms); });
+  attempt("second deposit", [&] { platewright::check_deposits(terms.conditions); });
+}
+
 }  // namespace
+
+ExtraLine read_extra(yaml::Fields& fields, const TaxRates& rates, bool on_the_bill) {
+  ExtraLine line;
+  line.name = fields.needed_text("item", "item: linen hire").value_or("");
+  fields.need("price", "price: 180.00");
+  line.price = fields.read<Money>("price", [](const std::string& text) { return read_money(text); })
+                   .value_or(Money());
+  line.per_guest = fields.flag("per guest");
+  if (const auto count = fields.number("count")) {
+    line.count = *count;
+    if (line.per_guest) {
+      fields.context().problems.add(at(problems::extra_counted_twice(in_quotes(line.name)),
+                                       fields.place(*fields.find("count"), "count")));
+    }
+  }
+  line.billed = on_the_bill || fields.flag("billed");
+  line.taxed = Taxed(rates[0].name.empty());
+  const auto taxed =
+      fields.read<Taxed>("taxed", [&](const std::string& text) { return taxed_as(text, rates); });
+  if (taxed) {
+    line.taxed = *taxed;
+  } else if (line.billed && !line.taxed && fields.find("taxed") == nullptr) {
+    fields.need("taxed", "taxed: " + rates[0].name);
+  }
+  return line;
+}
 
 void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
                       Event& event) {
   QuoteTerms& terms = event.terms;
   yaml::Fields fields(node, reading.context(), path);
   if (!fields.is_map()) return;
+  read_tax(fields, terms);
   terms.q_factor = share_of_cost(fields, "q factor");
   for (const yaml::Node& item : fields.list("labour")) {
     yaml::Fields labour(item, reading.context(), path + " > labour");
@@ -150,7 +180,7 @@ void read_quote_terms(const yaml::Node& node, const Reading& reading, const std:
   }
   for (const yaml::Node& item : fields.list("extras")) {
     yaml::Fields extra(item, reading.context(), path + " > extras");
-    terms.extras.push_back(extra_line(extra));
+    terms.extras.push_back(read_extra(extra, terms.tax, false));
     extra.finish();
   }
   read_overhead(fields, terms);
@@ -164,29 +194,29 @@ void read_quote_terms(const yaml::Node& node, const Reading& reading, const std:
   read_price_steps(fields, terms);
   terms.minimum_charge = fields.read<Money>(
       "minimum charge", [](const std::string& text) { return read_money(text); });
+  terms.minimum_price = fields.read<Money>(
+      "minimum per guest", [](const std::string& text) { return read_money(text); });
   terms.agreed_price = fields.read<Money>("agreed price", [](const std::string& text) {
     const Money price = read_money(text);
     if (price <= Money()) throw Failure(problems::number_not_positive("a price", text));
     return price;
   });
-  terms.service = fields.read<Charge>("service", read_charge);
-  terms.gratuity = fields.read<Charge>("gratuity", [](const std::string& text) {
-    const Charge charge = read_charge(text);
+  terms.service = fields.read<Charge>(
+      "service", [&](const std::string& text) { return read_charge(text, terms.tax); });
+  terms.gratuity = fields.read<Charge>("gratuity", [&](const std::string& text) {
+    const Charge charge = read_charge(text, terms.tax);
     if (charge.after_tax) {
       throw Failure(problems::word_unknown("word", "after tax", {"taxed", "not taxed"}));
     }
     return charge;
   });
-  if (fields.find("price taxed") != nullptr) terms.price_taxed = fields.flag("price taxed");
+  read_price_taxed(fields, terms);
+  read_discounts(fields, reading, terms);
   read_conditions(fields, terms.conditions);
+  read_payments(fields, reading, terms.conditions);
   read_quote_paper(fields, event.paper);
   check_days(fields, event);
-  terms.tax = fields.share("tax").value_or(0);
-  if (terms.tax > 1) {
-    reading.problems.add(
-        at(problems::share_out_of_range("a tax", as_exact(terms.tax * 100) + " %", "at most 100 %"),
-           fields.place(*fields.find("tax"), "tax")));
-  }
+  check_together(fields, reading, terms);
   fields.finish();
 }
 

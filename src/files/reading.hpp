@@ -134,6 +134,9 @@ void read_steps(const Reading& reading, yaml::Fields& top, Recipe& recipe);
 /// The recipe's vessel and batches; what it makes and was tested on must be read already.
 void read_recipe_size(const Reading& reading, yaml::Fields& top, Recipe& recipe);
 void read_event(const Reading& reading);
+/// Hire, transport and the like, on the bill or where the extra says so. The rates of tax must be
+/// read already.
+ExtraLine read_extra(yaml::Fields& fields, const TaxRates& rates, bool on_the_bill);
 /// The terms and the paper of an event whose guests and time are read.
 void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
                       Event& event);

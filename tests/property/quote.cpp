@@ -266,8 +266,8 @@ TEST_CASE("the prices that a quote below its margin names cover the cost and kee
       terms.agreed_price = price;
       return make_quote(food, guests, terms, Currency("USD"));
     };
-    RC_ASSERT(at_price(notice->covering_price).margin >= Money());
-    RC_ASSERT_FALSE(margin_notice(at_price(notice->asked_price)));
+    RC_ASSERT(at_price(*notice->covering_price).margin >= Money());
+    RC_ASSERT_FALSE(margin_notice(at_price(*notice->asked_price)));
   }));
 }
 

@@ -11,6 +11,7 @@
 #include "platewright/event/dish_notices.hpp"
 #include "platewright/event/event.hpp"
 #include "platewright/event/event_cost.hpp"
+#include "platewright/event/invoice.hpp"
 
 namespace platewright {
 
@@ -23,6 +24,10 @@ Sheet quote_sheet(const Event& event, const Quote& quote,
 /// sign on. No cost and no margin stands on it. `notices` are those of the event's dishes.
 Sheet client_quote_sheet(const Event& event, const Quote& quote,
                          const std::vector<DishNotice>& notices);
+
+/// What is to be paid after the event: for whom, who came, the bill with its taxes, what was paid
+/// and what is due. The event must have an invoice.
+Sheet invoice_sheet(const Event& event, const Invoice& invoice);
 
 /// Why one line or figure of the quote, or of the plate costs behind it, is what it is: its inputs
 /// and its formula. A line is named as the sheets print it; break-even alone has no formula, since

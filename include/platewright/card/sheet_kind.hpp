@@ -20,6 +20,7 @@ enum class SheetKind {
   why,
   quote,
   client_quote,
+  invoice,
   guest_table,
   movers,
   budget,
@@ -65,6 +66,8 @@ inline std::string_view name_of(SheetKind kind) {
       return "quote";
     case SheetKind::client_quote:
       return "client_quote";
+    case SheetKind::invoice:
+      return "invoice";
     case SheetKind::guest_table:
       return "guest_table";
     case SheetKind::movers:

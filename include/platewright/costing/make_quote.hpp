@@ -4,6 +4,8 @@
 #include <vector>
 
 #include "platewright/costing/cost_of_food.hpp"
+#include "platewright/costing/detail/bill.hpp"
+#include "platewright/costing/income_of_price.hpp"
 #include "platewright/costing/plate_price.hpp"
 #include "platewright/costing/quote.hpp"
 #include "platewright/costing/quote_checks.hpp"
@@ -22,14 +24,23 @@ inline Rational workers_for(const LabourLine& line, const Rational& guests) {
   return line.guests_per_worker ? up_to(guests / *line.guests_per_worker, 1) : line.workers;
 }
 
+inline void add_billed(Quote& quote, const ExtraCost& cost) {
+  BilledExtra out{cost, discounts_off(quote, cost.line.name, cost.cost), cost.cost};
+  const Money off = sum_of(out.discounts);
+  out.left -= off;
+  quote.billed_total += out.left;
+  quote.lost_on_extras +=
+      quote.terms.prices_include_tax ? off * without_tax(cost.line.taxed, quote.terms.tax) : off;
+  quote.billed.push_back(std::move(out));
+}
+
 inline void add_extras(Quote& quote) {
   const Money minor = minor_unit(quote.currency);
   for (const ExtraLine& line : quote.terms.extras) {
-    const Rational count = line.per_guest ? quote.guests : Rational(1);
+    const Rational count = line.per_guest ? quote.guests : line.count;
     const Money cost = line.price * count;
     if (line.billed) {
-      quote.billed.push_back({line, count, round_money(cost, minor, Rounding::half_up)});
-      quote.billed_total += quote.billed.back().cost;
+      add_billed(quote, {line, count, round_money(cost, minor, Rounding::half_up)});
     } else {
       quote.extras.push_back({line, count, cost});
       quote.extras_total += cost;
@@ -78,82 +89,40 @@ inline Money target_of(const Quote& quote) {
   return quote.cost / Rational(1 - share);
 }
 
-/// How many were guaranteed and do not come, of those who pay at all.
-inline Rational missing_guests(const std::vector<PayingGuests>& guests, const QuoteTerms& terms) {
-  const auto& guaranteed = terms.conditions.guaranteed_guests;
-  Rational paying;
-  for (const PayingGuests& kind : guests) {
-    if (kind.price_share > 0) paying += kind.count;
-  }
-  return guaranteed && *guaranteed > paying ? *guaranteed - paying : Rational(0);
-}
-
-/// One line for all of them.
-inline void add_missing(Quote& quote, const Rational& count) {
-  if (count == 0) return;
-  quote.missing = QuoteLine{{"guaranteed, not coming", count, 1}, quote.price, quote.price * count};
-  quote.subtotal += quote.missing->amount;
-}
-
-inline void add_lines(Quote& quote, const std::vector<PayingGuests>& guests) {
-  for (const PayingGuests& kind : guests) {
-    const Money price =
-        kind.price_share == 1
-            ? quote.price
-            : round_money(quote.price * kind.price_share, minor_unit(quote.currency), Rounding::up);
-    quote.lines.push_back({kind, price, price * kind.count});
-    quote.subtotal += quote.lines.back().amount;
-  }
-  add_missing(quote, missing_guests(guests, quote.terms));
-  if (quote.terms.minimum_charge && quote.subtotal < *quote.terms.minimum_charge) {
-    quote.minimum_raise = *quote.terms.minimum_charge - quote.subtotal;
-    quote.subtotal = *quote.terms.minimum_charge;
-  }
+/// Prices of their own may bring in all that is asked for; nobody is paid for coming.
+inline Money exact_price(const Quote& quote) {
+  const Money price = IncomeOfPrice(quote).price_for(quote.target).value_or(Money());
+  return std::max(price, Money()) * Rational(1 - quote.step_off);
 }
 
 inline void add_price(Quote& quote) {
   const QuoteTerms& terms = quote.terms;
   quote.target = target_of(quote);
   quote.step_off = step_off(terms, quote.guests);
-  quote.exact_price = quote.target / quote.full_prices * Rational(1 - quote.step_off);
+  quote.exact_price = exact_price(quote);
   const Money step = terms.round_up_to.value_or(minor_unit(quote.currency));
-  quote.price = terms.agreed_price.value_or(round_money(quote.exact_price, step, Rounding::up));
-}
-
-inline void add_charges(Quote& quote) {
-  const QuoteTerms& terms = quote.terms;
-  const auto share_of = [&](const Money& sum, const Rational& share) {
-    return round_money(sum * share, minor_unit(quote.currency), Rounding::half_up);
-  };
-  if (terms.price_taxed) quote.taxed += quote.subtotal;
-  for (const ExtraCost& extra : quote.billed) {
-    if (extra.line.taxed) quote.taxed += extra.cost;
-  }
-  if (terms.service && !terms.service->after_tax) {
-    quote.service = share_of(quote.subtotal, terms.service->share);
-    if (terms.service->taxed) quote.taxed += quote.service;
-  }
-  if (terms.gratuity) {
-    quote.gratuity = share_of(quote.subtotal, terms.gratuity->share);
-    if (terms.gratuity->taxed) quote.taxed += quote.gratuity;
-  }
-  quote.tax = share_of(quote.taxed, terms.tax);
-  if (terms.service && terms.service->after_tax) {
-    quote.service = share_of(quote.subtotal + quote.tax, terms.service->share);
-  }
-  quote.total = quote.subtotal + quote.billed_total + quote.service + quote.gratuity + quote.tax;
-  if (const auto& deposit = terms.conditions.deposit) {
-    quote.deposit = deposit->sum.value_or(share_of(quote.total, deposit->share.value_or(0)));
-    quote.deposit = std::min(quote.deposit, quote.total);
-  }
-  quote.balance = quote.total - quote.deposit;
+  const Money asked = std::max(round_money(quote.exact_price, step, Rounding::up),
+                               terms.minimum_price.value_or(Money()));
+  quote.price = terms.agreed_price.value_or(asked);
 }
 
 inline void add_outcome(Quote& quote) {
-  quote.margin = quote.subtotal - quote.cost;
-  quote.margin_share = quote.margin / quote.subtotal;
+  quote.income = quote.subtotal * quote.net_share - quote.lost_on_extras;
+  quote.margin = quote.income - quote.cost;
   quote.mark_up_share = quote.margin / quote.cost;
-  quote.food_share = food_cost_share(quote.food + quote.q_factor, quote.subtotal);
+  // Discounts may take it all; then nothing is a share of it.
+  if (quote.income <= Money()) return;
+  quote.margin_share = quote.margin / quote.income;
+  quote.food_share = food_cost_share(quote.food + quote.q_factor, quote.income);
+}
+
+inline void count_guests(Quote& quote, const std::vector<PayingGuests>& guests) {
+  for (const PayingGuests& kind : guests) {
+    quote.guests += kind.count;
+    quote.full_prices += full_prices_of(kind);
+    if (kind.own_price) quote.own_prices += *kind.own_price * kind.count;
+  }
+  quote.full_prices += missing_guests(guests, quote.terms);
 }
 
 }  // namespace detail
@@ -162,9 +131,11 @@ inline void add_outcome(Quote& quote) {
 /// ((food x (1 + Q) + labour + extras) x (1 + overhead) + overhead of the event) x (1 +
 /// contingency); the price of a guest is rounded up to its step, or to the minor unit where there
 /// is none, and a share of it to the minor unit. It is divided among those who pay, be they there
-/// or guaranteed and missing. Service charge, gratuity, tax and extras that are billed at cost are
-/// not the caterer's income here: margin and food cost look at the subtotal. Throws Failure for
-/// shares outside their range (a margin of 100 % or more, a food-cost share of 0, a tax above 100
+/// or guaranteed and missing, less what guests with a price of their own bring in. Service charge,
+/// gratuity, tax and extras that are billed at cost are not the caterer's income here: margin and
+/// food cost look at what the guests pay without tax. Discounts cut into it and leave the price as
+/// it is. Throws Failure for shares outside their range (a margin of 100 % or more, a food-cost
+/// share of 0, a tax above 100
 /// %), a cost of 0 or less, a price step of 0 or less, figures below 0, and for no guest who pays.
 inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& guests,
                         const QuoteTerms& terms, const Currency& currency) {
@@ -173,19 +144,15 @@ inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& gues
   check_not_negative("a cost of the food", food);
   Quote quote{terms, currency};
   quote.food = food;
-  for (const PayingGuests& kind : guests) {
-    quote.guests += kind.count;
-    quote.full_prices += kind.count * kind.price_share;
-  }
-  quote.full_prices += detail::missing_guests(guests, terms);
+  if (terms.prices_include_tax) quote.net_share = without_tax(terms.price_taxed, terms.tax);
+  detail::count_guests(quote, guests);
   detail::add_costs(quote);
   check_positive("a cost", quote.cost);
   if (terms.rule == PricingRule::food_cost) check_positive("a cost of the food", food);
   detail::add_price(quote);
   detail::add_lines(quote, guests);
-  // A price step may take the whole price.
-  check_positive("a subtotal", quote.subtotal);
   detail::add_charges(quote);
+  detail::add_payments(quote);
   detail::add_outcome(quote);
   return quote;
 }

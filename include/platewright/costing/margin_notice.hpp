@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <optional>
 
-#include "platewright/costing/quote.hpp"
+#include "platewright/costing/income_of_price.hpp"
 #include "platewright/costing/round_money.hpp"
 
 namespace platewright {
@@ -19,19 +19,24 @@ enum class MarginFault {
 /// price of the quote is. Guests who pay a share of the price pay that share of these.
 struct MarginNotice {
   MarginFault fault;
-  Money covering_price;  ///< covers the cost
-  Money asked_price;     ///< leaves what the rule asks for, where that is more than the cost
+  /// Covers the cost; nothing where no full price does.
+  std::optional<Money> covering_price;
+  /// Leaves what the rule asks for, where that is more than the cost.
+  std::optional<Money> asked_price;
 };
 
-/// Nothing where the subtotal comes to the cost and to what the rule asks for. The price is rounded
-/// up, so that less is left only by an agreed price, by what is off for the number of guests, or by
-/// a rule that looks at the food alone. It never fails.
+/// Nothing where the income comes to the cost and to what the rule asks for. The price is rounded
+/// up, so that less is left only by an agreed price, by what is off for the number of guests or by
+/// a discount, or by a rule that looks at the food alone. It never fails.
 inline std::optional<MarginNotice> margin_notice(const Quote& quote) {
   const bool loss = quote.margin < Money();
-  if (!loss && quote.subtotal >= quote.target) return std::nullopt;
+  if (!loss && quote.income >= quote.target) return std::nullopt;
   const Money step = quote.terms.round_up_to.value_or(minor_unit(quote.currency));
-  const auto price_of = [&](const Money& all) {
-    return round_money(all / quote.full_prices, step, Rounding::up);
+  const IncomeOfPrice income = IncomeOfPrice::with_discounts(quote);
+  const auto price_of = [&](const Money& all) -> std::optional<Money> {
+    const auto exact = income.price_for(all);
+    if (!exact) return std::nullopt;
+    return round_money(std::max(*exact, Money()), step, Rounding::up);
   };
   return MarginNotice{loss ? MarginFault::loss : MarginFault::below_asked, price_of(quote.cost),
                       price_of(std::max(quote.target, quote.cost))};

@@ -47,31 +47,87 @@ inline void check_pricing_rule(PricingRule rule, const Rational& share) {
 
 namespace detail {
 
-inline void check_deposit(const Conditions& conditions) {
-  if (!conditions.deposit) return;
-  if (conditions.deposit->share) check_share("a deposit", *conditions.deposit->share);
-  if (conditions.deposit->sum) check_not_negative("a deposit", *conditions.deposit->sum);
+inline void check_tax(const QuoteTerms& terms) {
+  for (const TaxRate& rate : terms.tax.all()) check_share("a tax", rate.share);
+  const auto check_taxed = [&](const Taxed& taxed) {
+    Rational sum;
+    for (const TaxedPart& part : taxed.parts()) {
+      check_share("a taxed part", part.share);
+      sum += part.share;
+    }
+    check_share("what is taxed", sum);
+  };
+  check_taxed(terms.price_taxed);
+  for (const ExtraLine& line : terms.extras) check_taxed(line.taxed);
+  for (const auto& charge : {terms.service, terms.gratuity}) {
+    if (charge) check_taxed(charge->taxed);
+  }
+}
+
+}  // namespace detail
+
+/// Throws Failure where a charge contradicts the taxes.
+inline void check_service(const QuoteTerms& terms) {
+  if (!terms.service) return;
+  check_share("a service charge", terms.service->share);
+  if (!terms.service->after_tax) return;
+  if (terms.service->taxed) throw Failure(problems::charge_taxed_after_tax());
+  if (terms.prices_include_tax) throw Failure(problems::charge_after_tax_included());
+}
+
+/// Throws Failure for an agreed price below 0, or below the minimum for a guest.
+inline void check_agreed_price(const QuoteTerms& terms) {
+  if (!terms.agreed_price) return;
+  check_not_negative("an agreed price", *terms.agreed_price);
+  if (terms.minimum_price && *terms.agreed_price < *terms.minimum_price) {
+    throw Failure(problems::agreed_below_minimum());
+  }
+}
+
+/// Throws Failure for deposits that are none, or together more than all.
+inline void check_deposits(const Conditions& conditions) {
+  Rational shares;
+  for (const auto& deposit : {conditions.deposit, conditions.second_deposit}) {
+    if (!deposit) continue;
+    if (deposit->share) check_share("a deposit", *deposit->share);
+    if (deposit->sum) check_not_negative("a deposit", *deposit->sum);
+    shares += deposit->share.value_or(0);
+  }
+  check_share("both deposits together", shares);
+}
+
+namespace detail {
+
+inline void check_discounts(const QuoteTerms& terms) {
+  for (const Discount& discount : terms.discounts) {
+    if (discount.share) check_share("a discount", *discount.share);
+    if (discount.sum) check_not_negative("a discount", *discount.sum);
+  }
+}
+
+inline void check_prices(const QuoteTerms& terms) {
+  if (terms.minimum_charge) check_not_negative("a minimum charge", *terms.minimum_charge);
+  if (terms.minimum_price) check_not_negative("a minimum for a guest", *terms.minimum_price);
+  check_agreed_price(terms);
+  for (const PriceStep& step : terms.price_steps) check_share("what is off the price", step.off);
+  if (terms.round_up_to) check_positive("a step of the price", *terms.round_up_to);
 }
 
 inline void check_terms(const QuoteTerms& terms) {
   check_share("a Q factor", terms.q_factor);
   check_not_negative("an overhead", terms.overhead);
-  check_share("a tax", terms.tax);
-  if (terms.service) {
-    check_share("a service charge", terms.service->share);
-    if (terms.service->after_tax && terms.service->taxed) {
-      throw Failure(problems::charge_taxed_after_tax());
-    }
-  }
+  check_tax(terms);
+  check_service(terms);
   if (terms.gratuity) check_share("a gratuity", terms.gratuity->share);
   check_not_negative("an overhead", terms.overhead_of_event);
   check_share("a contingency", terms.contingency);
-  if (terms.minimum_charge) check_not_negative("a minimum charge", *terms.minimum_charge);
-  if (terms.agreed_price) check_positive("an agreed price", *terms.agreed_price);
-  for (const PriceStep& step : terms.price_steps) check_share("what is off the price", step.off);
-  check_deposit(terms.conditions);
+  check_prices(terms);
+  check_discounts(terms);
+  check_deposits(terms.conditions);
+  for (const Payment& payment : terms.conditions.payments) {
+    check_not_negative("a payment", payment.sum);
+  }
   check_pricing_rule(terms.rule, terms.rule_share);
-  if (terms.round_up_to) check_positive("a step of the price", *terms.round_up_to);
   for (const LabourLine& line : terms.labour) {
     check_not_negative("a cost of labour", line.rate * (line.time * line.workers));
     check_not_negative("a share of benefits", line.benefits);
@@ -79,18 +135,22 @@ inline void check_terms(const QuoteTerms& terms) {
       check_positive("a number of guests for a worker", *line.guests_per_worker);
     }
   }
-  for (const ExtraLine& line : terms.extras) check_not_negative("a price of an extra", line.price);
+  for (const ExtraLine& line : terms.extras) {
+    check_not_negative("a price of an extra", line.price);
+    check_not_negative("a number of an extra", line.count);
+  }
 }
 
 }  // namespace detail
 
-/// Throws Failure for counts and shares below 0, and where no one pays.
+/// Throws Failure for counts, shares and prices below 0, and where no one pays.
 inline void check_guests(const std::vector<PayingGuests>& guests) {
   Rational paying;
   for (const PayingGuests& kind : guests) {
     check_not_negative("a number of guests", kind.count);
     check_not_negative("a price share", kind.price_share);
-    paying += kind.count * kind.price_share;
+    if (kind.own_price) check_not_negative("a price of their own", *kind.own_price);
+    if (pays(kind)) paying += kind.count;
   }
   if (paying == 0) throw Failure(problems::quote_nobody_pays());
 }

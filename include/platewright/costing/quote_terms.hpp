@@ -6,6 +6,8 @@
 #include <string>
 #include <vector>
 
+#include "platewright/costing/discount.hpp"
+#include "platewright/costing/taxed.hpp"
 #include "platewright/problem/problem.hpp"
 #include "platewright/quantity/amount.hpp"
 #include "platewright/quantity/money.hpp"
@@ -35,7 +37,8 @@ struct ExtraLine {
   /// Stands on the client's bill as a line of its own, at its price, and not in the price of a
   /// guest.
   bool billed = false;
-  bool taxed = true;  ///< of a line that is billed
+  Taxed taxed = true;  ///< of a line that is billed
+  Rational count = 1;  ///< of a line that is not per guest
 };
 
 /// The one rule that turns cost into price. They are different things: a margin is a share of the
@@ -44,7 +47,7 @@ enum class PricingRule { margin, mark_up, food_cost };
 
 struct Charge {
   Rational share;  ///< of what it is charged on
-  bool taxed = false;
+  Taxed taxed = false;
   /// Charged on the price with its tax, not on the price alone; then it can't be taxed itself.
   bool after_tax = false;
 };
@@ -62,6 +65,13 @@ struct Deposit {
   std::optional<LocalDay> by;
 };
 
+/// What the client has paid already.
+struct Payment {
+  LocalDay on;
+  Money sum;
+  std::string by = {};  ///< how: bank transfer, card
+};
+
 /// Who cancels so many days before the event, or later, pays a share of the total.
 struct CancellationStep {
   Rational days_before;  ///< whole; 0 is the day itself
@@ -75,7 +85,9 @@ struct Conditions {
   /// At least so many are paid, of those who pay at all: one that is missing pays the full price.
   std::optional<Rational> guaranteed_guests;
   std::optional<Deposit> deposit;
+  std::optional<Deposit> second_deposit;
   std::optional<LocalDay> balance_by;
+  std::vector<Payment> payments;
   std::vector<CancellationStep> cancellation;  ///< the nearer the event, the larger the share
 };
 
@@ -91,12 +103,16 @@ struct QuoteTerms {
   std::vector<PriceStep> price_steps;   ///< the one with the most guests that are reached counts
   std::optional<Money> round_up_to;     ///< step of the price for a guest
   std::optional<Money> minimum_charge;  ///< of what the guests pay together
+  std::optional<Money> minimum_price;   ///< of the full price
   /// The full price that was agreed already: it counts in place of what the rule asks for.
   std::optional<Money> agreed_price;
   std::optional<Charge> service;
   std::optional<Charge> gratuity;  ///< for the staff, beside the service charge
-  Rational tax;                    ///< share of what is taxed
-  bool price_taxed = true;         ///< the guests' price is taxed
+  TaxRates tax;
+  Taxed price_taxed = true;  ///< what the guests pay
+  /// All prices and charges have their tax in them; else it comes on top.
+  bool prices_include_tax = false;
+  std::vector<Discount> discounts;
   Conditions conditions;
   Place place = {};  ///< where the book says them
 };

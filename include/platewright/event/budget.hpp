@@ -94,7 +94,7 @@ inline BudgetAnswer turn_round(const Occasion& occasion, const Budget& budget) {
   const Quote quote = quote_for(occasion.event, costs, occasion.prices);
   const std::size_t at_dish = detail::position_on_menu(production, budget.dish);
   BudgetAnswer out;
-  out.income = budget.price * quote.full_prices;
+  out.income = IncomeOfPrice::with_discounts(quote).income(budget.price);
   out.food = cost_of_food(quote).food_for(out.income * (1 - budget.margin));
   out.other = costs.food - detail::cost_of_cut(occasion, costs.dishes[at_dish]);
   out.for_cut = out.food - out.other;

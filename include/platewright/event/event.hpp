@@ -21,6 +21,8 @@ struct GuestKind {
   Rational portion_share = 1;
   Rational price_share = 1;
   std::vector<std::string> without = {};  ///< allergens that they may not eat, by key
+  std::optional<Money> own_price = {};    ///< instead of a share of the full price
+  std::string payer = {};                 ///< who pays for them; empty is the client
 };
 
 /// A recipe of the menu and the share of the guests who take it: of all, or of one kind.
@@ -39,7 +41,8 @@ struct Event {
   Rational over;  ///< over-production, as a share of the portions
   QuoteTerms terms;
   Paper paper;
-  bool has_terms = false;  ///< the book says how to quote
+  std::optional<InvoiceTerms> invoice = {};  ///< after the event
+  bool has_terms = false;                    ///< the book says how to quote
   Place place;
 };
 

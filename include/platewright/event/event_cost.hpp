@@ -38,17 +38,19 @@ inline EventCost event_cost(const Production& production, const RecipeBook& book
 inline std::vector<PayingGuests> paying_guests(const Event& event) {
   std::vector<PayingGuests> out;
   for (const GuestKind& kind : event.guests) {
-    out.push_back({kind.name, kind.count, kind.price_share});
+    out.push_back({kind.name, kind.count, kind.price_share, kind.own_price, kind.payer});
   }
   return out;
 }
 
-/// The food for a guest at the full price: food / (guests x price shares). Throws Failure where no
-/// guest pays.
+/// The food for a guest at the full price: food / (guests x price shares), where guests with a
+/// price of their own count by what they eat. Throws Failure where no guest pays.
 inline Money food_of_full_price(const Event& event, const EventCost& cost) {
   check_guests(paying_guests(event));
   Rational full_prices;
-  for (const GuestKind& kind : event.guests) full_prices += kind.count * kind.price_share;
+  for (const GuestKind& kind : event.guests) {
+    full_prices += kind.count * (kind.own_price ? kind.portion_share : kind.price_share);
+  }
   return cost.food / full_prices;
 }
 

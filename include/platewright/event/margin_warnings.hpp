@@ -23,11 +23,23 @@ inline std::string sum_of_money(const Money& sum, const Currency& currency) {
 
 /// What keeps the bill below what the rule asks for: `the agreed price of 30.00 USD`.
 inline std::string cause_of_low_margin(const Quote& quote) {
+  const bool discounted = quote.lost_on_extras > Money() || !quote.discounts.empty();
+  const std::string discounts = discounted ? "its discounts" : "";
+  const std::string also = discounted ? " and " + discounts : "";
   if (quote.terms.agreed_price) {
-    return "the agreed price of " + detail::sum_of_money(quote.price, quote.currency);
+    return "the agreed price of " + detail::sum_of_money(quote.price, quote.currency) + also;
   }
-  if (quote.step_off == 0) return "its pricing rule";
-  return "the price step of " + as_short_decimal(quote.step_off * 100, 2) + " % off for so many";
+  if (quote.step_off > 0) {
+    return "the price step of " + as_short_decimal(quote.step_off * 100, 2) + " % off for so many" +
+           also;
+  }
+  return discounted ? discounts : "its pricing rule";
+}
+
+/// `42.67 USD or more for a full price`.
+inline std::string better_price(const std::optional<Money>& price, const Currency& currency) {
+  if (!price) return "higher prices of their own, since no guest pays the full price";
+  return detail::sum_of_money(*price, currency) + " or more for a full price";
 }
 
 /// A warning where the bill of a quote comes to less than its rule asks for, or than the event
@@ -41,10 +53,10 @@ inline ProblemList margin_warnings(const Quote& quote, const std::string& event,
   const std::string cause = cause_of_low_margin(quote);
   const Problem problem =
       notice->fault == MarginFault::loss
-          ? problems::quote_at_a_loss(event, sum(quote.subtotal), sum(quote.cost), cause,
-                                      sum(notice->covering_price))
-          : problems::margin_below_asked(event, sum(quote.subtotal), sum(quote.target), cause,
-                                         sum(notice->asked_price));
+          ? problems::quote_at_a_loss(event, sum(quote.income), sum(quote.cost), cause,
+                                      better_price(notice->covering_price, quote.currency))
+          : problems::margin_below_asked(event, sum(quote.income), sum(quote.target), cause,
+                                         better_price(notice->asked_price, quote.currency));
   out.add(as_warning(at(problem, place)));
   return out;
 }

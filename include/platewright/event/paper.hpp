@@ -1,6 +1,7 @@
 #pragma once
-// Who a quote is for, and what its paper says besides sums.
+// Who a quote is for, what its paper says besides sums, and what is written down afterwards.
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -20,6 +21,15 @@ struct Paper {
   std::string service_style;         ///< plated, buffet, stations, family style
   std::vector<std::string> includes;
   std::vector<std::string> other_terms;
+};
+
+/// What is written down after the event, for the invoice.
+struct InvoiceTerms {
+  std::string number;
+  LocalDay written;
+  std::map<std::string, Rational> came = {};  ///< guests by kind; another kind came as expected
+  std::vector<ExtraLine> extras = {};         ///< what came on top; on the bill
+  std::optional<LocalDay> due_by = {};
 };
 
 }  // namespace platewright

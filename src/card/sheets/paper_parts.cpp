@@ -70,6 +70,26 @@ void add_texts(const std::string& key, const std::string& title,
   if (!texts.empty()) sheet.add(Paragraphs{key, title, texts});
 }
 
+void add_payments(const Quote& quote, const PriceList& money, Sheet& sheet) {
+  if (quote.terms.conditions.payments.empty()) return;
+  Table table{
+      "payments",
+      "Payments received",
+      {words_column("day", "Day"), words_column("by", "By"), figures_column("amount", "Amount")},
+      {},
+      {},
+      {}};
+  for (const Payment& payment : quote.terms.conditions.payments) {
+    table.add({day_cell(payment.on), words(payment.by), card::money(payment.sum, money)});
+  }
+  table.totals.push_back({words("Received"), {}, card::money(quote.received, money)});
+  const bool over = quote.due < Money();
+  table.totals.push_back({words(over ? "PAID TOO MUCH, TO BE PAID BACK" : "STILL TO BE PAID"),
+                          {},
+                          card::money(over ? -quote.due : quote.due, money)});
+  sheet.add(std::move(table));
+}
+
 Facts condition_facts(const Event& event, const Quote& quote, const PriceList& money) {
   Facts facts{"conditions", "Conditions", {}, ColumnKind::words};
   const Conditions& conditions = quote.terms.conditions;
@@ -84,6 +104,13 @@ Facts condition_facts(const Event& event, const Quote& quote, const PriceList& m
     facts.add("deposit", "Deposit", card::money(quote.deposit, money));
     if (conditions.deposit->by) {
       facts.add("deposit_by", "Deposit by", day_cell(*conditions.deposit->by));
+    }
+    if (conditions.second_deposit) {
+      facts.add("second_deposit", "Second deposit", card::money(quote.second_deposit, money));
+      if (conditions.second_deposit->by) {
+        facts.add("second_deposit_by", "Second deposit by",
+                  day_cell(*conditions.second_deposit->by));
+      }
     }
     facts.add("balance", "Balance", card::money(quote.balance, money));
   }

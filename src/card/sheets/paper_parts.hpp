@@ -20,6 +20,9 @@ void add_paper_head(const Paper& paper, Sheet& sheet);
 void add_texts(const std::string& key, const std::string& title,
                const std::vector<std::string>& texts, Sheet& sheet);
 
+/// What was paid, and what is due then; nothing where nothing was paid.
+void add_payments(const Quote& quote, const PriceList& money, Sheet& sheet);
+
 /// What is signed besides the price; nothing where the book says nothing.
 Facts condition_facts(const Event& event, const Quote& quote, const PriceList& money);
 

@@ -1,5 +1,7 @@
 #include "card/sheets/quote_parts.hpp"
 
+#include "platewright/costing/divide_bill.hpp"
+
 namespace platewright::card {
 namespace {
 
@@ -24,7 +26,10 @@ std::string labour_working(const LabourCost& labour, const PriceList& money) {
 }
 
 std::string extra_working(const ExtraCost& extra, const PriceList& money) {
-  if (!extra.line.per_guest) return "for the event";
+  if (!extra.line.per_guest && extra.count == 1) return "for the event";
+  if (!extra.line.per_guest) {
+    return decimal(extra.count) + " at " + sum_text(extra.line.price, money);
+  }
   return decimal(extra.count) + " guests at " + sum_text(extra.line.price, money);
 }
 
@@ -36,10 +41,30 @@ std::string overhead_working(const QuoteTerms& terms, const PriceList& money) {
   return out;
 }
 
+/// `, taxed`, `, not taxed`, or the rates where there are several: `, taxed as food`.
+std::string taxed_text(const Taxed& taxed, const TaxRates& rates) {
+  if (!taxed) return ", not taxed";
+  std::string names;
+  for (const TaxedPart& part : taxed.parts()) {
+    const std::string& name = rates[part.rate].name;
+    if (name.empty()) return ", taxed";
+    names += names.empty() ? "" : " and ";
+    if (part.share != 1) names += percent_text(part.share, 2) + " ";
+    names += name;
+  }
+  return ", taxed as " + names;
+}
+
 std::string charge_working(const Charge& charge, const Quote& quote, const PriceList& money) {
   std::string out = percent_text(charge.share, 3) + " of " + sum_text(quote.subtotal, money);
   if (charge.after_tax) return out + " and its tax";
-  return out + (charge.taxed ? ", taxed" : ", not taxed");
+  return out + taxed_text(charge.taxed, quote.terms.tax);
+}
+
+std::string discount_working(const DiscountLine& line, const PriceList& money) {
+  std::string out = "off ";
+  if (line.discount.share) out = percent_text(*line.discount.share, 2) + " off ";
+  return out + sum_text(line.base, money);
 }
 
 }  // namespace
@@ -66,14 +91,40 @@ std::vector<QuoteStep> cost_steps(const Quote& quote, const PriceList& money) {
   return steps;
 }
 
+std::vector<QuoteStep> discount_steps(const std::vector<DiscountLine>& discounts,
+                                      const PriceList& money) {
+  std::vector<QuoteStep> steps;
+  for (const DiscountLine& line : discounts) {
+    steps.push_back(
+        {QuoteStepKind::discount, line.discount.name, discount_working(line, money), -line.amount});
+  }
+  return steps;
+}
+
+std::vector<QuoteStep> tax_steps(const Quote& quote, const PriceList& money) {
+  const bool included = quote.terms.prices_include_tax;
+  std::vector<QuoteStep> steps;
+  for (const TaxLine& line : quote.taxes) {
+    const std::string name = line.rate.name.empty() ? "Tax" : "Tax, " + line.rate.name;
+    steps.push_back({QuoteStepKind::tax, included ? "of which t" + name.substr(1) : name,
+                     percent_text(line.rate.share, 3) + (included ? " in " : " of ") +
+                         sum_text(line.base, money) +
+                         (included ? ", net " + sum_text(line.base - line.tax, money) : ""),
+                     line.tax});
+  }
+  return steps;
+}
+
 std::vector<QuoteStep> charge_steps(const Quote& quote, const PriceList& money) {
   std::vector<QuoteStep> steps;
-  for (const ExtraCost& extra : quote.billed) {
-    steps.push_back({QuoteStepKind::billed, extra.line.name,
-                     extra_working(extra, money) + (extra.line.taxed ? ", taxed" : ", not taxed"),
-                     extra.cost});
-  }
   const QuoteTerms& terms = quote.terms;
+  for (const BilledExtra& extra : quote.billed) {
+    const ExtraLine& line = extra.cost.line;
+    steps.push_back({QuoteStepKind::billed, line.name,
+                     extra_working(extra.cost, money) + taxed_text(line.taxed, terms.tax),
+                     extra.cost.cost});
+    for (QuoteStep& step : discount_steps(extra.discounts, money)) steps.push_back(std::move(step));
+  }
   const auto add_service = [&] {
     if (!terms.service) return;
     steps.push_back({QuoteStepKind::service, "Service charge",
@@ -85,15 +136,35 @@ std::vector<QuoteStep> charge_steps(const Quote& quote, const PriceList& money) 
     steps.push_back({QuoteStepKind::gratuity, "Gratuity",
                      charge_working(*terms.gratuity, quote, money), quote.gratuity});
   }
-  steps.push_back({QuoteStepKind::tax, "Tax",
-                   percent_text(terms.tax, 3) + " of " + sum_text(quote.taxed, money), quote.tax});
+  if (!terms.prices_include_tax) {
+    for (QuoteStep& step : tax_steps(quote, money)) steps.push_back(std::move(step));
+  }
   if (after_tax) add_service();
   return steps;
 }
 
-Table bill_table(const Quote& quote, const PriceList& money) {
+void add_payers(const Quote& quote, const PriceList& money, Sheet& sheet) {
+  const std::vector<PayerShare> payers = divide_bill(quote);
+  if (payers.size() == 1) return;
+  Table table{"payers",
+              "Who pays what",
+              {words_column("payer", "Payer"), figures_column("guests", "For their guests"),
+               figures_column("share", "Of the total")},
+              {},
+              {},
+              {"Extras are the client's; charges, discounts and tax follow what the guests of each "
+               "come to."}};
+  for (const PayerShare& payer : payers) {
+    table.add({words(payer.payer.empty() ? "the client" : payer.payer),
+               card::money(payer.guests, money), card::money(payer.share, money)});
+  }
+  table.totals.push_back({words("TOTAL"), {}, card::money(quote.total, money)});
+  sheet.add(std::move(table));
+}
+
+Table bill_table(const Quote& quote, const PriceList& money, std::string title) {
   Table table{"bill",
-              "The quote",
+              std::move(title),
               {words_column("line", "Line"), figures_column("count", "Guests"),
                figures_column("price", "Price"), figures_column("amount", "Amount")},
               {},
@@ -108,15 +179,22 @@ Table bill_table(const Quote& quote, const PriceList& money) {
                card::money(quote.missing->price, money),
                card::money(quote.missing->amount, money)});
   }
+  for (const QuoteStep& step : discount_steps(quote.discounts, money)) {
+    table.add({words(step.name + ", " + step.working), {}, {}, card::money(step.sum, money)});
+  }
   if (quote.minimum_raise > Money()) {
     table.add({words("up to the minimum charge"), {}, {}, card::money(quote.minimum_raise, money)});
   }
-  table.totals.push_back({words("Subtotal"), {}, {}, card::money(quote.subtotal, money)});
-  for (const QuoteStep& step : charge_steps(quote, money)) {
-    table.totals.push_back(
-        {words(step.name + ", " + step.working), {}, {}, card::money(step.sum, money)});
-  }
-  table.totals.push_back({words("TOTAL"), {}, {}, card::money(quote.total, money)});
+  const auto add_total = [&](const std::string& name, const Money& sum) {
+    table.totals.push_back({words(name), {}, {}, card::money(sum, money)});
+  };
+  const auto add_steps = [&](const std::vector<QuoteStep>& steps) {
+    for (const QuoteStep& step : steps) add_total(step.name + ", " + step.working, step.sum);
+  };
+  add_total("Subtotal", quote.subtotal);
+  add_steps(charge_steps(quote, money));
+  add_total("TOTAL", quote.total);
+  if (quote.terms.prices_include_tax) add_steps(tax_steps(quote, money));
   return table;
 }
 

@@ -36,7 +36,14 @@ Facts price_facts(const Quote& quote, const PriceList& money) {
   if (quote.step_off > 0) {
     facts.add("step_off", "Off for so many", percent_cell(quote.step_off, 2));
   }
+  if (quote.own_prices > Money()) {
+    facts.add("own_prices", "Prices of their own", card::money(quote.own_prices, money));
+  }
   facts.add("exact_price", "For one, exactly", card::money(quote.exact_price, money));
+  if (quote.terms.minimum_price) {
+    facts.add("minimum_price", "Minimum for a guest",
+              card::money(*quote.terms.minimum_price, money));
+  }
   facts.add("price", quote.terms.agreed_price ? "PRICE, AS AGREED" : "PRICE FOR A GUEST",
             money_cell(card::plain(quote.price), money.currency));
   return facts;
@@ -45,6 +52,9 @@ Facts price_facts(const Quote& quote, const PriceList& money) {
 Facts outcome_facts(const Quote& quote, const std::optional<BreakEven>& break_even,
                     const PriceList& money) {
   Facts facts{"outcome", "What it leaves", {}};
+  if (quote.income != quote.subtotal) {
+    facts.add("income", card::income_label, card::money(quote.income, money));
+  }
   facts.add("margin", "Margin", card::money(quote.margin, money));
   facts.add("margin_share", "  on the price", percent_cell(quote.margin_share));
   facts.add("mark_up_share", "  on the cost", percent_cell(quote.mark_up_share));
@@ -66,18 +76,22 @@ std::optional<Box> margin_box(const Quote& quote, const PriceList& money) {
   const auto sum = [&](const Money& value) { return card::money(value, money).text; };
   const bool loss = notice->fault == MarginFault::loss;
   Box box{"margin", loss ? "SOLD AT A LOSS" : "BELOW THE MARGIN ASKED FOR", {}};
-  const std::string paid =
-      "By " + cause_of_low_margin(quote) + " the guests pay " + sum(quote.subtotal);
+  const std::string paid = "By " + cause_of_low_margin(quote) + " the guests pay " +
+                           sum(quote.income) +
+                           (quote.income == quote.subtotal ? "" : " without tax");
   if (loss) {
     box.lines.push_back(paid + ", and the event costs " + sum(quote.cost) + ": a loss of " +
-                        sum(quote.cost - quote.subtotal) + ".");
-    box.lines.push_back("Covers the cost: " + sum(notice->covering_price) + " for a full price.");
+                        sum(quote.cost - quote.income) + ".");
+    if (notice->covering_price) {
+      box.lines.push_back("Covers the cost: " + sum(*notice->covering_price) +
+                          " for a full price.");
+    }
   } else {
     box.lines.push_back(paid + ", and the rule asks for " + sum(quote.target) + ": " +
-                        sum(quote.target - quote.subtotal) + " less.");
+                        sum(quote.target - quote.income) + " less.");
   }
-  if (notice->asked_price > notice->covering_price) {
-    box.lines.push_back("Leaves what the rule asks for: " + sum(notice->asked_price) +
+  if (notice->asked_price && notice->asked_price > notice->covering_price) {
+    box.lines.push_back("Leaves what the rule asks for: " + sum(*notice->asked_price) +
                         " for a full price.");
   }
   return box;
@@ -130,10 +144,14 @@ Sheet client_quote_sheet(const Event& event, const Quote& quote,
   sheet.add(card::allergen_table(notices));
   if (auto eating = card::eating_table(event, notices)) sheet.add(*std::move(eating));
   Facts price{"price", "", {}};
-  price.add("price", "Price for a guest", money_cell(card::plain(quote.price), money.currency));
+  price.add("price",
+            quote.terms.prices_include_tax ? "Price for a guest, with tax" : "Price for a guest",
+            money_cell(card::plain(quote.price), money.currency));
   sheet.add(std::move(price));
   card::add_texts("includes", "The price includes", event.paper.includes, sheet);
   sheet.add(card::bill_table(quote, money));
+  card::add_payers(quote, money, sheet);
+  card::add_payments(quote, money, sheet);
   add_conditions(event, quote, money, sheet);
   card::add_texts("other_terms", "Other terms", event.paper.other_terms, sheet);
   sheet.add(Signatures{"signatures", {"For the client, date", "For the caterer, date"}});

@@ -34,6 +34,12 @@ class QuoteReasons {
   }
 
   void add_kind(const QuoteLine& line) {
+    if (line.guests.own_price) {
+      add({line.guests.kind}, "guests \u00D7 price of their own",
+          {{"", "guests", number_cell(line.guests.count, 2)}, input("price", line.price)},
+          money(line.amount, prices_));
+      return;
+    }
     add({line.guests.kind}, "guests \u00D7 price; price = full price \u00D7 price share",
         {{"", "guests", number_cell(line.guests.count, 2)},
          input("full price", quote_.price),
@@ -77,6 +83,10 @@ class QuoteReasons {
     };
     for (const QuoteLine& line : quote_.lines) lines.push_back(line_of(line));
     if (quote_.missing) lines.push_back(line_of(*quote_.missing));
+    for (const QuoteStep& step : discount_steps(quote_.discounts, prices_)) {
+      lines.push_back(input(step.name, step.sum));
+      add_step(step);
+    }
     if (quote_.minimum_raise > Money()) {
       lines.push_back(input("up to the minimum charge", quote_.minimum_raise));
       add({"up to the minimum charge"}, "minimum charge - what the guests pay",
@@ -89,6 +99,8 @@ class QuoteReasons {
       charges.push_back(input(step.name, step.sum));
     }
     add({"Total"}, "the sum of these", std::move(charges), money(quote_.total, prices_));
+    if (!quote_.terms.prices_include_tax) return;
+    for (const QuoteStep& step : tax_steps(quote_, prices_)) add_step(step);
   }
 
   void add_price() {
@@ -100,7 +112,16 @@ class QuoteReasons {
         number_cell(quote_.full_prices, 2));
     std::vector<Fact> inputs{input("target", quote_.target),
                              {"", "full prices", number_cell(quote_.full_prices, 2)}};
-    std::string formula = "target / full prices";
+    std::string formula = "target";
+    if (quote_.net_share != 1) {
+      inputs.push_back({"", "left without tax", percent_cell(quote_.net_share, 4)});
+      formula += " / what is left without tax";
+    }
+    if (quote_.own_prices > Money()) {
+      inputs.push_back(input("prices of their own", quote_.own_prices));
+      formula = "(" + formula + " - prices of their own)";
+    }
+    formula += " / full prices";
     if (quote_.step_off > 0) {
       inputs.push_back({"", "off", percent_cell(quote_.step_off, 2)});
       formula += " \u00D7 (1 - what is off)";
@@ -112,6 +133,10 @@ class QuoteReasons {
     if (terms.round_up_to) {
       inputs.push_back(input("step", *terms.round_up_to));
       formula = "rounded up to the step";
+    }
+    if (terms.minimum_price) {
+      inputs.push_back(input("minimum for a guest", *terms.minimum_price));
+      formula += ", at least the minimum for a guest";
     }
     if (terms.agreed_price) formula = "agreed already, whatever it would be now";
     add({"PRICE FOR A GUEST", "PRICE, AS AGREED", "Price"}, formula, std::move(inputs),
@@ -130,6 +155,7 @@ class QuoteReasons {
   std::vector<Fact> share_inputs() const {
     std::vector<Fact> out;
     for (const QuoteLine& line : quote_.lines) {
+      if (line.guests.own_price) continue;
       out.push_back({"", as_short_decimal(line.guests.count, 2) + " " + line.guests.kind,
                      percent_cell(line.guests.price_share, 2)});
     }
@@ -151,30 +177,47 @@ class QuoteReasons {
   }
 
   void add_outcome() {
-    const Fact subtotal = input("subtotal", quote_.subtotal);
+    const bool whole = quote_.income == quote_.subtotal;
+    const std::string of = whole ? "subtotal" : "what we keep";
+    const Fact income = input(of, quote_.income);
     const Fact cost = input("cost", quote_.cost);
     const Fact margin = input("margin", quote_.margin);
-    add({"Margin"}, "subtotal - cost", {subtotal, cost}, money(quote_.margin, prices_));
-    add({"on the price"}, "margin / subtotal", {margin, subtotal},
-        percent_cell(quote_.margin_share));
+    if (!whole) {
+      add({income_label}, "subtotal without its tax - what is off extras, without its tax",
+          {input("subtotal", quote_.subtotal),
+           {"", "left without tax", percent_cell(quote_.net_share, 4)},
+           input("off extras", quote_.lost_on_extras)},
+          money(quote_.income, prices_));
+    }
+    add({"Margin"}, of + " - cost", {income, cost}, money(quote_.margin, prices_));
+    add({"on the price"}, "margin / " + of, {margin, income}, percent_cell(quote_.margin_share));
     add({"on the cost"}, "margin / cost", {margin, cost}, percent_cell(quote_.mark_up_share));
-    add({"Food cost of price", "Food cost"}, "food with Q / subtotal",
-        {input("food with Q", quote_.food + quote_.q_factor), subtotal},
+    add({"Food cost of price", "Food cost"}, "food with Q / " + of,
+        {input("food with Q", quote_.food + quote_.q_factor), income},
         percent_cell(quote_.food_share));
   }
 
   void add_conditions() {
-    const auto& deposit = quote_.terms.conditions.deposit;
-    if (!deposit) return;
-    const Fact total = input("total", quote_.total);
-    if (deposit->share) {
-      add({"Deposit"}, "total \u00D7 share",
-          {total, {"", "share", percent_cell(*deposit->share, 2)}}, money(quote_.deposit, prices_));
-    } else {
-      add({"Deposit"}, "the sum that was asked", {}, money(quote_.deposit, prices_));
+    const Conditions& conditions = quote_.terms.conditions;
+    if (!conditions.deposit) return;
+    std::vector<Fact> inputs{input("total", quote_.total), input("deposit", quote_.deposit)};
+    add_deposit("Deposit", *conditions.deposit, quote_.deposit);
+    if (conditions.second_deposit) {
+      add_deposit("Second deposit", *conditions.second_deposit, quote_.second_deposit);
+      inputs.push_back(input("second deposit", quote_.second_deposit));
     }
-    add({"Balance"}, "total - deposit", {total, input("deposit", quote_.deposit)},
+    add({"Balance"}, inputs.size() == 2 ? "total - deposit" : "total - deposits", inputs,
         money(quote_.balance, prices_));
+  }
+
+  void add_deposit(const std::string& name, const Deposit& deposit, const Money& sum) {
+    if (deposit.share) {
+      add({name}, "total \u00D7 share",
+          {input("total", quote_.total), {"", "share", percent_cell(*deposit.share, 2)}},
+          money(sum, prices_));
+    } else {
+      add({name}, "the sum that was asked", {}, money(sum, prices_));
+    }
   }
 
   const EventCost& cost_;

@@ -104,8 +104,9 @@ class MarginSearch {
   }
 
   bool anyone_here_pays() const {
-    return std::any_of(event_.guests.begin(), event_.guests.end(),
-                       [](const GuestKind& kind) { return kind.count * kind.price_share > 0; });
+    const auto guests = paying_guests(event_);
+    return std::any_of(guests.begin(), guests.end(),
+                       [](const PayingGuests& kind) { return kind.count > 0 && pays(kind); });
   }
 
   /// Every kind of guest at its own share of so many, each rounded: whole guests of the same mix
@@ -130,7 +131,7 @@ class MarginSearch {
     if (!anyone_here_pays()) return std::nullopt;
     try {
       const Planned planned = plan();
-      return Side{quote(planned.food).subtotal, planned.food, planned.saved};
+      return Side{quote(planned.food).income, planned.food, planned.saved};
     } catch (const Failure&) {
       return std::nullopt;
     }

@@ -37,4 +37,17 @@ inline Problem charge_taxed_after_tax() {
                       "ask which of the two the tax office wants, and leave the other out");
 }
 
+inline Problem charge_after_tax_included() {
+  return make_problem(
+      "charge-after-tax-included", "a service charge after tax on prices that include their tax",
+      "a charge on prices without tax, or one that is not after it",
+      "leave out `after tax`: the charge is then on the prices as they are written");
+}
+
+inline Problem agreed_below_minimum() {
+  return make_problem("agreed-below-minimum", "an agreed price below the minimum for a guest",
+                      "an agreed price of the minimum or more",
+                      "ask which of the two holds, and correct the other");
+}
+
 }  // namespace platewright::problems

@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
@@ -54,6 +55,42 @@ inline Problem cancellation_not_rising(std::string_view found) {
                       "put them in order, or take one out");
 }
 
+inline Problem tax_rate_unclear(const std::vector<std::string>& names) {
+  std::string all;
+  for (const std::string& name : names) all += (all.empty() ? "" : ", ") + name;
+  return make_problem("tax-rate-unclear",
+                      "rates of tax with names (" + all + ") and none of them said",
+                      "the name of a rate, or `no`",
+                      "write `price taxed: NAME`, `taxed: NAME` or `18 %, taxed as NAME`");
+}
+
+inline Problem taxed_parts_not_whole(std::string_view sum) {
+  return make_problem("taxed-parts-not-whole",
+                      "parts of the price at several rates of tax that come to " + std::string(sum),
+                      "parts that come to 100 %",
+                      "correct the shares under `price taxed`, as in `{food: 70 %, drinks: 30 %}`");
+}
+
+inline Problem guest_price_twice(std::string_view kind) {
+  return make_problem(
+      "guest-price-twice",
+      std::string(kind) + " with a price of their own and a share of the full price",
+      "one of the two", "keep the one that was agreed");
+}
+
+inline Problem extra_counted_twice(std::string_view item) {
+  return make_problem("extra-counted-twice",
+                      "the extra " + std::string(item) + " with both count and per guest",
+                      "one of the two", "keep the one that decides how many there are");
+}
+
+inline Problem invoice_missing(std::string_view event) {
+  return make_problem("invoice-missing", std::string(event) + " has no invoice yet",
+                      "an `invoice` with its number, its date and who came",
+                      "add `invoice: {invoice number: 2027-118, invoice date: 2027-10-11}` to the "
+                      "event's file");
+}
+
 inline Problem workers_counted_twice(std::string_view role) {
   return make_problem("workers-counted-twice",
                       "the role " + std::string(role) + " with both workers and guests per worker",
@@ -63,23 +100,21 @@ inline Problem workers_counted_twice(std::string_view role) {
 /// The sums are written as money with its currency; `cause` is what keeps the bill so low.
 inline Problem quote_at_a_loss(std::string_view event, std::string_view paid, std::string_view cost,
                                std::string_view cause, std::string_view covering_price) {
-  return make_problem(
-      "quote-at-a-loss",
-      in_quotes(event) + " costs " + std::string(cost) + ", and by " + std::string(cause) +
-          " its guests pay " + std::string(paid),
-      "a price that covers the cost: " + std::string(covering_price) + " or more for a full price",
-      "ask for more, or take cost out of the event, before the quote is sent");
+  return make_problem("quote-at-a-loss",
+                      in_quotes(event) + " costs " + std::string(cost) + ", and by " +
+                          std::string(cause) + " its guests pay " + std::string(paid),
+                      "a price that covers the cost: " + std::string(covering_price),
+                      "ask for more, or take cost out of the event, before the quote is sent");
 }
 
 inline Problem margin_below_asked(std::string_view event, std::string_view paid,
                                   std::string_view asked, std::string_view cause,
                                   std::string_view asked_price) {
-  return make_problem("margin-below-asked",
-                      "the pricing rule of " + in_quotes(event) + " asks for " +
-                          std::string(asked) + ", and by " + std::string(cause) +
-                          " its guests pay " + std::string(paid),
-                      std::string(asked_price) + " or more for a full price",
-                      "ask for more, or write the margin that you mean to have");
+  return make_problem(
+      "margin-below-asked",
+      "the pricing rule of " + in_quotes(event) + " asks for " + std::string(asked) + ", and by " +
+          std::string(cause) + " its guests pay " + std::string(paid),
+      std::string(asked_price), "ask for more, or write the margin that you mean to have");
 }
 
 inline Problem quote_terms_missing(std::string_view event) {
