@@ -75,28 +75,50 @@ class Comparison:
             if fact in sheet["sums"]["facts"] or wanted[fact] != 0:
                 self.same(f"order, {fact}", sheet["sums"]["facts"][fact], wanted[fact])
 
+    def compare_bill(self, what, bill, wanted):
+        """Lines of the guests, then the sums below them; taxes stand in the order of the rates."""
+        rows = {row["line"]: row for row in bill["rows"]}
+        for kind, amount in zip(self.book.event["guests"], wanted["bill"]):
+            self.same(f"{what}, {kind}", rows[kind]["amount"], amount)
+        taxes = list(wanted["taxes"])
+        for row in bill["totals"]:
+            line = row["line"]
+            for begin, key in (("Subtotal", "subtotal"), ("Service", "service"),
+                               ("Gratuity", "gratuity"), ("TOTAL", "total")):
+                if line.startswith(begin):
+                    self.same(f"{what}, {key}", row["amount"], wanted[key])
+            if line.startswith(("Tax, ", "of which tax, ")):
+                self.same(f"{what}, {line}", row["amount"], taxes.pop(0))
+        if taxes or not any(row["line"] == "TOTAL" for row in bill["totals"]):
+            raise Difference(f"{what}: no total, or not every tax")
+
+    def compare_payments(self, what, sheet, wanted):
+        facts = sheet.get("conditions", {}).get("facts", {})
+        for fact in ("deposit", "second_deposit", "balance"):
+            if fact in facts:
+                self.same(f"{what}, {fact}", facts[fact], wanted[fact])
+        if "payments" in sheet:
+            self.same(f"{what}, due", sheet["payments"]["totals"][-1]["amount"], abs(wanted["due"]))
+        for row in sheet.get("payers", {"rows": []})["rows"]:
+            self.same(f"{what}, {row['payer']} pays", row["share"], wanted["payers"][row["payer"]])
+
     def compare_quote(self):
         sheet, wanted = self.sheet("quote", "event.yaml"), self.book.quote()
-        bill = sheet["bill"]
-        amounts = [amount for amount in wanted["bill"]]
-        guests = [kind for kind, count in self.book.event["guests"].items()]
-        rows = {row["line"]: row for row in bill["rows"]}
-        for kind, amount in zip(guests, amounts):
-            if kind in rows or amount != 0:
-                self.same(f"quote, {kind}", rows[kind]["amount"], amount)
-        for row in bill["totals"]:
-            for begin, key in (("Subtotal", "subtotal"), ("Service", "service"), ("Tax", "tax"),
-                               ("TOTAL", "total")):
-                if row["line"].startswith(begin):
-                    self.same(f"quote, {key}", row["amount"], wanted[key])
-        if not any(row["line"] == "TOTAL" for row in bill["totals"]):
-            raise Difference("quote: no total")
+        self.compare_bill("quote", sheet["bill"], wanted)
         for fact in ("target", "full_prices", "exact_price", "price"):
             self.same(f"quote, {fact}", sheet["price"]["facts"][fact], wanted[fact])
         self.same("quote, food", sheet["costs"]["rows"][0]["cost"], wanted["food"])
         self.same("quote, cost", sheet["costs"]["totals"][-1]["cost"], wanted["cost"])
         for fact in ("margin", "margin_share"):
             self.same(f"quote, {fact}", sheet["outcome"]["facts"][fact], wanted[fact])
+        client = self.sheet("quote", "event.yaml", "--client")
+        self.compare_bill("client's quote", client["bill"], wanted)
+        self.compare_payments("client's quote", client, wanted)
+
+    def compare_invoice(self):
+        sheet, wanted = self.sheet("quote", "event.yaml", "--invoice"), self.book.invoice()
+        self.compare_bill("invoice", sheet["bill"], wanted)
+        self.compare_payments("invoice", sheet, wanted)
 
 
 def compare_book(program, seed):
@@ -111,6 +133,7 @@ def compare_book(program, seed):
                 comparison.compare_plate(dish, factor)
             comparison.compare_order()
             comparison.compare_quote()
+            comparison.compare_invoice()
         except (Difference, KeyError) as difference:
             print(f"book of seed {seed}: {difference!r}")
             for file in sorted(folder.glob("*.yaml")):

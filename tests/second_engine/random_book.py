@@ -55,12 +55,63 @@ class BookMaker:
                 out.append(self.line(name, None, False))
         return out
 
+    def some(self, chance=0.5):
+        return self.random.random() < chance
+
+    def rates(self, out):
+        """One rate of tax, or two with names; returns what may stand where something is taxed."""
+        if self.some():
+            out["tax"] = self.percent(0, 20)
+            return ["yes", "no"], ["", ", taxed"]
+        out["tax"] = {"food": self.percent(1, 12), "service": self.percent(1, 25)}
+        first = self.random.randint(1, 99)
+        out["price taxed"] = self.random.choice(
+            ["food", "service", "no", {"food": f"{first} %", "service": f"{100 - first} %"}])
+        return ["food", "service", "no"], ["", ", taxed as food", ", taxed as service"]
+
+    def discounts(self):
+        out = []
+        if self.some():
+            out.append({"discount": "returning", "off": self.percent(1, 20)})
+        if self.some():
+            out.append({"discount": "goodwill", "off": self.money(90)})
+        if self.some():
+            out.append({"discount": "no walls", "off": self.random.choice(
+                [self.percent(1, 100), self.money(400)]), "of": "tent"})
+        return out
+
+    def bill(self, out):
+        taxed, charged = self.rates(out)
+        out["service"] = self.percent(1, 25) + self.random.choice(charged)
+        if self.some():
+            out["gratuity"] = self.percent(1, 9) + self.random.choice(charged)
+        if self.some():
+            out["prices include tax"] = "yes"
+        tent = {"item": "tent", "price": self.money(300), "billed": "yes",
+                "taxed": self.random.choice(taxed)}
+        if self.some():
+            tent["count"] = self.random.randint(1, 9)
+        out["extras"] = out.get("extras", []) + [tent]
+        out["discounts"] = self.discounts()
+        for key, most in (("minimum per guest", 60), ("minimum charge", 4000)):
+            if self.some(0.3):
+                out[key] = self.money(most)
+        if self.some():
+            out["guaranteed guests"] = self.random.randint(1, 250)
+        if self.some():
+            out["deposit"] = self.percent(1, 50)
+            if self.some():
+                out["second deposit"] = self.random.choice([self.percent(1, 50), self.money(900)])
+        if self.some(0.3):
+            out["payments"] = [{"on": "2027-09-01", "amount": self.money(900)},
+                               {"on": "2027-09-20", "amount": self.money(90), "by": "card"}]
+        return out
+
     def terms(self):
         rule = self.random.choice([{"margin": self.percent(5, 60)}, {"mark-up": self.percent(10, 200)},
                                    {"food cost": self.percent(15, 60)}])
         out = {"overhead": self.percent(1, 30), "round up to": self.random.choice(
-            ["0.01", "0.25", "0.50", "1"]), "tax": self.percent(0, 20), **rule}
-        out["service"] = self.percent(1, 25) + self.random.choice(["", ", taxed"])
+            ["0.01", "0.25", "0.50", "1"]), **rule}
         if self.random.random() < 0.5:
             out["q factor"] = self.percent(1, 8)
         if self.random.random() < 0.5:
@@ -72,6 +123,28 @@ class BookMaker:
         if self.random.random() < 0.7:
             out["extras"] = [{"item": "hire", "price": self.money(300)},
                              {"item": "napkins", "price": self.money(2), "per guest": "yes"}]
+        return self.bill(out)
+
+    def invoice(self, guests):
+        out = {"invoice number": "7", "invoice date": "2027-10-11", "came": {
+            kind: self.random.randint(1, count + 5) for kind, count in guests.items() if self.some()}}
+        return out
+
+    def event(self, dishes):
+        guests = {"adults": self.random.randint(1, 200), "children": self.random.randint(0, 40),
+                  "band": self.random.randint(0, 8)}
+        out = {"event": "a supper",
+               "with": [f"{dish.replace(' ', '-')}.yaml" for dish in dishes],
+               "at": "2027-10-09 18:30", "guests": guests,
+               "portion shares": {"children": self.random.choice(["1/2", "1/3", "75 %"])},
+               "price shares": {"children": self.random.choice(["1/2", "1/3", "60 %"])},
+               "menu": [{dish: self.random.choice(["everyone", self.percent(5, 100)])}
+                        for dish in dishes],
+               "over": self.percent(0, 15), "quote": self.terms(), "invoice": self.invoice(guests)}
+        if self.some():
+            out["guest prices"] = {"band": self.money(30)}
+        if self.some():
+            out["paid by"] = {self.random.choice(["children", "band"]): "another"}
         return out
 
     def make(self):
@@ -90,13 +163,5 @@ class BookMaker:
                                                             for name in below],
                 "makes": f"{self.random.randint(4, 40)} portions",
                 "ingredients": self.lines(larder, below, True)})
-        self.write("event", {
-            "event": "a supper", "with": [f"{dish.replace(' ', '-')}.yaml" for dish in dishes],
-            "at": "2027-10-09 18:30",
-            "guests": {"adults": self.random.randint(1, 200), "children": self.random.randint(0, 40)},
-            "portion shares": {"children": self.random.choice(["1/2", "1/3", "75 %"])},
-            "price shares": {"children": self.random.choice(["1/2", "1/3", "60 %"])},
-            "menu": [{dish: self.random.choice(["everyone", self.percent(5, 100)])}
-                     for dish in dishes],
-            "over": self.percent(0, 15), "quote": self.terms()})
+        self.write("event", self.event(dishes))
         return dishes

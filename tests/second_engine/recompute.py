@@ -10,28 +10,13 @@ import json
 import math
 from fractions import Fraction
 
+from bill import Bill
+from exact import amount, share, up_to
+
 POUND = Fraction("453.59237")
 GRAMS = {"g": Fraction(1), "kg": Fraction(1000), "lb": POUND, "oz": POUND / 16,
          "gram": Fraction(1), "kilogram": Fraction(1000), "pound": POUND, "ounce": POUND / 16}
 TABLESPOONS = {"tbsp": Fraction(1), "cup": Fraction(16), "qt": Fraction(64)}
-
-
-def amount(text):
-    """`2 1/4 lb` is (9/4, "lb")."""
-    *numbers, unit = text.split()
-    return sum(map(Fraction, numbers), Fraction(0)), unit
-
-
-def share(text):
-    return Fraction(text[:-1].strip()) / 100 if text.endswith("%") else Fraction(text)
-
-
-def half_up(value, step=Fraction(1, 100)):
-    return math.floor(value / step + Fraction(1, 2)) * step
-
-
-def up_to(value, step):
-    return math.ceil(value / step) * step
 
 
 class Goods:
@@ -146,34 +131,47 @@ class Book:
             left += goods.cost(over)
         return {"lines": lines, "total": total, "left_over": left, "used": total - left}
 
-    def quote(self):
-        event, terms = self.event, self.event["quote"]
-        guests = {kind: Fraction(count) for kind, count in event["guests"].items()}
-        prices = {kind: share(event.get("price shares", {}).get(kind, "1")) for kind in guests}
-        food = sum(self.plate(name, factor)["total"] for name, factor in self.dishes())
+    def guests(self, came=None):
+        return {kind: Fraction((came or {}).get(kind, count))
+                for kind, count in self.event["guests"].items()}
+
+    def cost(self, food):
+        terms, heads = self.event["quote"], sum(self.guests().values())
         direct = food * (1 + share(terms.get("q factor", "0")))
         for line in terms.get("labour", []):
             hours, _ = amount(line["time"])
             direct += hours * line.get("workers", 1) * Fraction(line["rate"].split()[0])
         for line in terms.get("extras", []):
-            each = sum(guests.values()) if line.get("per guest") == "yes" else 1
-            direct += Fraction(line["price"]) * each
-        cost = (direct * (1 + share(terms.get("overhead", "0")))
+            if line.get("billed") != "yes":
+                each = heads if line.get("per guest") == "yes" else 1
+                direct += Fraction(line["price"]) * each
+        return (direct * (1 + share(terms.get("overhead", "0")))
                 * (1 + share(terms.get("contingency", "0"))))
+
+    def target(self, food, cost):
+        terms = self.event["quote"]
         if "margin" in terms:
-            target = cost / (1 - share(terms["margin"]))
-        elif "mark-up" in terms:
-            target = cost * (1 + share(terms["mark-up"]))
-        else:
-            target = food * (1 + share(terms.get("q factor", "0"))) / share(terms["food cost"])
-        full = sum(guests[kind] * prices[kind] for kind in guests)
-        price = up_to(target / full, Fraction(terms["round up to"]))
-        bill = [up_to(price * prices[kind], Fraction(1, 100)) * count for kind, count in guests.items()]
-        subtotal = sum(bill)
-        service = half_up(subtotal * share(terms["service"].split(",")[0]))
-        taxed = subtotal + (service if terms["service"].endswith("taxed") else 0)
-        tax = half_up(taxed * share(terms["tax"]))
-        return {"food": food, "cost": cost, "target": target, "full_prices": full,
-                "exact_price": target / full, "price": price, "bill": bill, "subtotal": subtotal,
-                "service": service, "tax": tax, "total": subtotal + service + tax,
-                "margin": subtotal - cost, "margin_share": (subtotal - cost) / subtotal * 100}
+            return cost / (1 - share(terms["margin"]))
+        if "mark-up" in terms:
+            return cost * (1 + share(terms["mark-up"]))
+        return food * (1 + share(terms.get("q factor", "0"))) / share(terms["food cost"])
+
+    def quote(self):
+        event, terms = self.event, self.event["quote"]
+        food = sum(self.plate(name, factor)["total"] for name, factor in self.dishes())
+        cost = self.cost(food)
+        target, bill = self.target(food, cost), Bill(event, self.guests())
+        full, own = bill.full_prices(), bill.own_prices()
+        exact = max(Fraction(0), (target / bill.net() - own) / full)
+        price = max(up_to(exact, Fraction(terms["round up to"])),
+                    Fraction(terms.get("minimum per guest", "0")))
+        out = bill.at(price)
+        income = out["subtotal"] * bill.net() - bill.lost_on_extras()
+        out.update(food=food, cost=cost, target=target, full_prices=full, exact_price=exact,
+                   price=price, margin=income - cost)
+        out["margin_share"] = (income - cost) / income * 100 if income > 0 else Fraction(0)
+        return out
+
+    def invoice(self):
+        """Who came pays the price that was quoted."""
+        return Bill(self.event, self.guests(self.event["invoice"]["came"])).at(self.quote()["price"])
