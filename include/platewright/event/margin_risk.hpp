@@ -2,12 +2,12 @@
 // How likely it is that an event earns less than a floor, as prices and yields spread.
 //
 // Method: the price that the guests pay is fixed. Each ingredient's share of the food is drawn
-// anew, many times: cost x (price factor) / (yield factor), both factors normal around 1 with the
-// relative deviations given, drawn again where they come out at 0.05 or below. The draws are in
-// floating point (relative error about 1e-15, far below the error of the estimate); the generator
-// is the 64-bit Mersenne twister (Matsumoto and Nishimura 1998), the normal values come from it by
-// the polar method (Marsaglia and Bray 1964), so that a seed gives the same figures wherever it
-// runs.
+// anew, many times: cost x (price factor) x (weight factor) / (yield factor), all normal around 1
+// with the relative deviations given, drawn again where they come out at 0.05 or below. The draws
+// are in floating point (relative error about 1e-15, far below the error of the estimate); the
+// generator is the 64-bit Mersenne twister (Matsumoto and Nishimura 1998), the normal values come
+// from it by the polar method (Marsaglia and Bray 1964), so that a seed gives the same figures
+// wherever it runs.
 
 #include <cmath>
 #include <cstdint>
@@ -106,19 +106,22 @@ inline MarginRisk margin_risk(const Quote& quote, const std::vector<UncertainCos
     double cost;
     double price;
     double yield;
+    double weight;
   };
   std::vector<DrawnCost> parts;
   Money certain = quote.food;
   for (const UncertainCost& cost : costs) {
-    if (cost.price_deviation * 2 >= 1 || cost.yield_deviation * 2 >= 1) {
+    if (cost.price_deviation * 2 >= 1 || cost.yield_deviation * 2 >= 1 ||
+        cost.weight_deviation * 2 >= 1) {
       throw Failure(problems::spread_too_wide("the spread of " + in_quotes(cost.ingredient)));
     }
     certain -= cost.cost;
     parts.push_back({nearest_double(cost.cost.in(units::currency_unit)),
-                     nearest_double(cost.price_deviation), nearest_double(cost.yield_deviation)});
+                     nearest_double(cost.price_deviation), nearest_double(cost.yield_deviation),
+                     nearest_double(cost.weight_deviation)});
   }
   const double limit =
-      nearest_double((cost_of_food(quote).food_for(quote.subtotal * (1 - question.floor)) - certain)
+      nearest_double((cost_of_food(quote).food_for(quote.income * (1 - question.floor)) - certain)
                          .in(units::currency_unit));
   MarginRisk out;
   out.question = question;
@@ -127,7 +130,7 @@ inline MarginRisk margin_risk(const Quote& quote, const std::vector<UncertainCos
   for (std::int64_t i = 0; i < question.draws; ++i) {
     double food = 0.0;
     for (const DrawnCost& part : parts) {
-      const double price = draws.factor(part.price);
+      const double price = draws.factor(part.price) * draws.factor(part.weight);
       food += part.cost * price / draws.factor(part.yield);
     }
     if (food > limit) ++out.below;

@@ -1,6 +1,7 @@
 #pragma once
 // How far prices and yields of an event's ingredients lie apart.
 
+#include <algorithm>
 #include <map>
 #include <string>
 #include <utility>
@@ -11,13 +12,19 @@
 
 namespace platewright {
 
-/// The part of the food's cost that one ingredient has, and how far its price and its yield lie
-/// apart, each as a standard deviation relative to the average; 0 where nothing is known.
+/// The part of the food's cost that one ingredient has, and how far its price, its yield and the
+/// weight of its pieces lie apart, each as a standard deviation relative to the average; 0 where
+/// nothing is known.
 struct UncertainCost {
   std::string ingredient;
   Money cost;
   Rational price_deviation;
   Rational yield_deviation;
+  Rational weight_deviation = 0;
+
+  bool is_known() const {
+    return price_deviation > 0 || yield_deviation > 0 || weight_deviation > 0;
+  }
 };
 
 /// The relative standard deviation of the prices for one unit in a supplier's history (its offers
@@ -39,10 +46,34 @@ inline Rational price_deviation(const PriceEntry& history) {
   return square_root(squares / Rational(prices.size() - 1)) / average;
 }
 
-/// The relative standard deviation of the yield of one roast, from the published spreads of the
-/// rungs that have one.
+namespace detail {
+
+/// The relative variance of the rungs that print bounds and no deviation: that of values that lie
+/// anywhere between them alike, (high - low)^2 / 12 (JCGM 100:2008, 4.3.7).
+inline Rational variance_of_bounds(const Ladder& ladder) {
+  Rational out;
+  for (const Rung& rung : ladder.rungs()) {
+    if (rung.spread.standard_deviation || !rung.spread.low || !rung.spread.high) continue;
+    const Rational relative = (*rung.spread.high - *rung.spread.low) / rung.yield;
+    out += relative * relative / 12;
+  }
+  return out;
+}
+
+}  // namespace detail
+
+/// The relative standard deviation of the yield of one roast, from the deviations and the bounds of
+/// the rungs that have them: published, or of trials.
 inline Rational yield_deviation(const Ladder& ladder) {
-  return square_root(relative_variance(ladder).over(1));
+  return square_root(relative_variance(ladder).over(1) + detail::variance_of_bounds(ladder));
+}
+
+/// The relative standard deviation of the weight of so many pieces together as are paid with
+/// `cost`: that of one / sqrt(pieces); 0 for goods that are not bought by the piece.
+inline Rational weight_deviation(const Purchase& purchase, const Money& cost) {
+  if (!purchase.by_the_piece || !purchase.spread || purchase.price <= Money()) return 0;
+  const Rational pieces = std::max(Rational(1), Rational(floor_of(cost / purchase.price)));
+  return purchase.spread->canonical() / purchase.content.canonical() / square_root(pieces);
 }
 
 namespace detail {
@@ -65,7 +96,8 @@ inline void add_bought_costs(const PlateCost& cost, const Rational& share, Plate
 }  // namespace detail
 
 /// The food of an occasion by ingredient. The spread of prices comes from `history`, that of yields
-/// from the ingredients' ladders. The costs sum to the food exactly.
+/// from the ingredients' ladders, that of a piece's weight from its offer. The costs sum to the
+/// food exactly.
 inline std::vector<UncertainCost> uncertain_costs(const Occasion& occasion,
                                                   const PriceList& history) {
   PlateCosting costing(occasion.book, occasion.prices);
@@ -76,8 +108,11 @@ inline std::vector<UncertainCost> uncertain_costs(const Occasion& occasion,
   std::vector<UncertainCost> out;
   for (const auto& [name, cost] : costs) {
     const PriceEntry* entry = history.find(name);
+    const PriceEntry* offers = occasion.prices.find(name);
+    const bool bought = offers != nullptr && !offers->purchases.empty();
     out.push_back({name, cost, entry == nullptr ? Rational(0) : price_deviation(*entry),
-                   yield_deviation(occasion.book.ingredient(name).ladder)});
+                   yield_deviation(occasion.book.ingredient(name).ladder),
+                   bought ? weight_deviation(offers->purchases.front(), cost) : Rational(0)});
   }
   return out;
 }

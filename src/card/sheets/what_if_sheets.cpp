@@ -152,25 +152,42 @@ Sheet margin_risk_sheet(const Event& event, const Quote& quote, const MarginRisk
   facts.add("standard_error", "  error of this estimate", percent_cell(risk.standard_error, 2));
   facts.add("draws", "Draws", number_cell(Rational(risk.question.draws), 0));
   facts.add("seed", "Seed", number_cell(Rational(risk.question.seed), 0));
+  std::string certain;
+  std::size_t known = 0;
+  for (const UncertainCost& cost : risk.costs) {
+    if (cost.is_known()) {
+      ++known;
+    } else {
+      certain += (certain.empty() ? "" : ", ") + cost.ingredient;
+    }
+  }
+  facts.add("known_spreads", "Goods with a known spread",
+            figure_as(std::to_string(known) + " of " + std::to_string(risk.costs.size()),
+                      Rational(known), std::to_string(known)));
   sheet.add(std::move(facts));
   Table table{"spreads",
               "What it rests on: one standard deviation",
               {words_column("ingredient", "Ingredient"), figures_column("cost", "Cost"),
-               figures_column("price", "Of price"), figures_column("yield", "Of yield")},
+               figures_column("price", "Of price"), figures_column("yield", "Of yield"),
+               figures_column("weight", "Of pieces")},
               {},
               {},
               {}};
   for (const UncertainCost& cost : risk.costs) {
-    if (cost.price_deviation == 0 && cost.yield_deviation == 0) continue;
+    if (!cost.is_known()) continue;
     table.add({words(cost.ingredient), card::money(cost.cost, prices),
-               percent_cell(cost.price_deviation), percent_cell(cost.yield_deviation)});
+               percent_cell(cost.price_deviation), percent_cell(cost.yield_deviation),
+               percent_cell(cost.weight_deviation)});
   }
   sheet.add(std::move(table));
   sheet.add(Paragraphs{"note",
                        "",
-                       {"Ingredients without a known spread count as certain, and costs move with "
-                        "the weight used, not in whole pieces. The error is that of the drawing "
-                        "alone, not of the spreads."}});
+                       {"Costs move with the weight used, not in whole pieces. The error is that "
+                        "of the drawing alone, not of the spreads."}});
+  if (!certain.empty()) {
+    sheet.add(Paragraphs{
+        "certain", "", {"Without a known spread, counted as certain: " + certain + "."}});
+  }
   return sheet;
 }
 

@@ -104,6 +104,29 @@ TEST_CASE("the spread of a price comes from its history, that of a yield from it
   CHECK(std::abs(as_double(yield_deviation(Ladder({rung}))) - 0.04 * std::sqrt(1.25)) < 1e-12);
 }
 
+TEST_CASE("bounds without a deviation are a spread, too, and so is the weight of pieces") {
+  Rung rung;
+  rung.yield = fraction(3, 4);
+  rung.spread.low = fraction(53, 100);
+  rung.spread.high = fraction(88, 100);
+  // JCGM 100:2008, 4.3.7: (high - low) / sqrt(12).
+  CHECK(std::abs(as_double(yield_deviation(Ladder({rung}))) - 0.35 / std::sqrt(12.0) / 0.75) <
+        1e-12);
+  Purchase leg = piece("7 lb", "56", "the butcher");
+  CHECK(weight_deviation(leg, money("1000")) == 0);
+  leg.spread = amount("0.7 lb");
+  CHECK(weight_deviation(leg, money("40")) == fraction(1, 10));
+  CHECK(weight_deviation(leg, money("230")) == fraction(1, 20));
+  CHECK(UncertainCost{"leg", money("1"), 0, 0, fraction(1, 10)}.is_known());
+  CHECK_FALSE(UncertainCost{"salt", money("1"), 0, 0}.is_known());
+}
+
+TEST_CASE("an uncertain weight of pieces moves the cost as an uncertain price does") {
+  const std::vector<UncertainCost> costs{{"leg", money("600"), 0, 0, fraction(1, 10)}};
+  const MarginRisk risk = margin_risk(simple_quote(), costs, {fraction(34, 100), 7, 20000});
+  CHECK(std::abs(as_double(risk.chance) - above(1.0)) < 4 * as_double(risk.standard_error));
+}
+
 TEST_CASE("the food by ingredient sums to the food") {
   const TestKitchen kitchen = supper_kitchen();
   const Occasion occasion{supper(), kitchen.book, kitchen.prices};
