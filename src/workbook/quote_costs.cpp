@@ -101,7 +101,7 @@ class CostTable {
   }
 
   CellPlace write_count(const ExtraCost& extra) {
-    if (!extra.line.per_guest) return page_.number(QuoteColumn::count, 1);
+    if (!extra.line.per_guest) return page_.number(QuoteColumn::count, extra.count);
     return page_.formula(QuoteColumn::count, page_.at(guests_), extra.count, CellLook::number);
   }
 

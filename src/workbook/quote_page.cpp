@@ -3,6 +3,7 @@
 #include "platewright/costing/round_money.hpp"
 #include "workbook/quote_columns.hpp"
 #include "workbook/quote_costs.hpp"
+#include "workbook/unfollowed_terms.hpp"
 
 namespace platewright::pages {
 namespace {
@@ -188,11 +189,11 @@ class QuotePage {
     std::size_t next = 0;
     for (std::size_t i = 0; i < quote_.terms.extras.size(); ++i) {
       if (!quote_.terms.extras[i].billed) continue;
-      const ExtraCost& extra = quote_.billed[next++];
+      const ExtraCost& extra = quote_.billed[next++].cost;
       const auto count = extra.line.per_guest
                              ? page_.formula(QuoteColumn::count, page_.at(guests.guests),
                                              extra.count, CellLook::number)
-                             : page_.number(QuoteColumn::count, 1);
+                             : page_.number(QuoteColumn::count, extra.count);
       const auto price = page_.formula(QuoteColumn::price, page_.at(terms_.extras[i]),
                                        extra.line.price, CellLook::price);
       const std::string sum = "(" + page_.at(count) + "*" + page_.at(price) + ")";
@@ -216,7 +217,7 @@ class QuotePage {
     std::string all = subtotal;
     for (std::size_t i = 0; i < bill.billed.size(); ++i) {
       all += "+" + page_.at(bill.billed[i]);
-      if (quote_.billed[i].line.taxed) taxed += "+" + page_.at(bill.billed[i]);
+      if (quote_.billed[i].cost.line.taxed) taxed += "+" + page_.at(bill.billed[i]);
     }
     const auto charge = [&](const std::string& label, const std::string& of, const CellPlace& share,
                             const Charge& by, const Money& sum) {
@@ -231,7 +232,7 @@ class QuotePage {
     if (terms.gratuity) {
       charge("Gratuity", subtotal, *terms_.gratuity, *terms.gratuity, quote_.gratuity);
     }
-    const auto tax = write_charge("Tax", taxed, terms_.tax, terms.tax, quote_.tax);
+    const auto tax = write_charge("Tax", taxed, terms_.tax, terms.tax[0].share, quote_.tax);
     all += "+" + page_.at(tax);
     if (after_tax) {
       charge("Service charge", subtotal + "+" + page_.at(tax), *terms_.service, *terms.service,
@@ -284,6 +285,14 @@ class QuotePage {
 
 void write_quote(Page& page, const EventPlan& plan, const Quote& quote, const TermPlaces& terms,
                  const CellPlace& food) {
+  if (const auto unfollowed = unfollowed_terms(quote); !unfollowed.empty()) {
+    std::string all;
+    for (const std::string& term : unfollowed) all += (all.empty() ? "" : ", ") + term;
+    page.begin("Quote: " + plan.event().name,
+               {"Not worked out here, since this quote has " + all +
+                ", which a workbook does not follow. The command `quote` prints it."});
+    return;
+  }
   page.begin(
       "Quote: " + plan.event().name,
       {"The caterer's own sheet: costs and margin are not for the client. What is taxable is "

@@ -94,7 +94,7 @@ std::optional<StepPlaces> write_steps(Page& page, std::vector<PriceStep> steps) 
 void write_charges(Page& page, const QuoteTerms& terms, TermPlaces& out) {
   if (terms.service) out.service = share_term(page, "Service charge", terms.service->share);
   if (terms.gratuity) out.gratuity = share_term(page, "Gratuity", terms.gratuity->share);
-  out.tax = share_term(page, "Tax", terms.tax);
+  out.tax = share_term(page, "Tax", terms.tax[0].share);
   const auto& deposit = terms.conditions.deposit;
   if (!deposit) return;
   out.deposit = deposit->sum ? sum_term(page, "Deposit", *deposit->sum)

@@ -71,6 +71,25 @@ TEST_CASE("no two cells of a workbook stand in one place") {
   }
 }
 
+TEST_CASE("a quote with terms that a workbook does not follow is not half worked out") {
+  const TestKitchen kitchen = supper_kitchen();
+  Event event = supper();
+  event.has_terms = true;
+  event.terms.discounts = {{"for a returning client", fraction(1, 10), {}, {}}};
+  event.terms.prices_include_tax = true;
+  const Workbook book = event_workbook(EventPlan(Occasion{event, kitchen.book, kitchen.prices}));
+  const WorkbookSheet& quote = sheet_of(book, "Quote");
+  const bool says = std::any_of(quote.cells.begin(), quote.cells.end(), [](const auto& cell) {
+    const auto* text = std::get_if<std::string>(&cell.content);
+    return text != nullptr &&
+           text->find("prices with their tax in them, discounts") != std::string::npos;
+  });
+  CHECK(says);
+  CHECK(std::none_of(quote.cells.begin(), quote.cells.end(), [](const auto& cell) {
+    return std::holds_alternative<Formula>(cell.content);
+  }));
+}
+
 TEST_CASE("an event without terms has no sheet of a quote") {
   const Workbook book = event_workbook(plan_of(false));
   REQUIRE(book.sheets.size() == 3);
