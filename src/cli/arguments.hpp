@@ -187,11 +187,24 @@ struct TablesArguments {
   std::vector<std::string> books;
 };
 
+/// A folder to begin with.
+struct NewArguments {
+  std::string kind;  ///< `event`
+  std::string folder;
+};
+
+/// What a shell's completion asks for: its script, or names that it offers.
+struct CompletionsArguments {
+  std::string what;
+  std::string file;
+};
+
 using CommandArguments =
     std::variant<CardArguments, YieldArguments, CostArguments, QuoteArguments, BudgetArguments,
                  OrderArguments, PricesArguments, TimelineArguments, DayArguments, CheckArguments,
                  MeasureArguments, TablesArguments, WorksheetArguments, TrialsArguments,
-                 RoastArguments, LethalityArguments, WorkbookArguments>;
+                 RoastArguments, LethalityArguments, NewArguments, CompletionsArguments,
+                 WorkbookArguments>;
 
 /// A command line that was understood, or what to print and the exit code instead.
 struct CommandLine {

@@ -3,21 +3,19 @@
 namespace platewright::cli {
 namespace {
 
-void add_common(CLI::App& app, CommonOptions& common, const Formats& formats) {
-  std::string names;
-  for (const std::string& name : formats) {
-    names += (names.empty() ? "" : name == formats.back() ? " or " : ", ") + name;
-  }
-  app.add_option("--format", common.format, names + "; by the ending of --output if not said")
-      ->check(CLI::IsMember(formats));
-  app.add_option("--output", common.output,
-                 "write to this file, whole or not at all; its ending names the format");
-  app.add_option("--width", common.width, "columns of a text page, from 40")
-      ->check(CLI::Range(40U, 400U));
-  app.add_flag("--ascii", common.ascii, "no signs beyond ASCII but those of the book's own names");
-  app.add_flag("--large", common.large, "large print: fewer columns, capitals, more space");
-  app.add_option("--page-lines", common.page_lines, "lines of a page with its foot, page n of m")
-      ->check(CLI::Range(20U, 1000U));
+void add_common(CLI::App& command, CommonOptions& common, const Formats& formats) {
+  Options output(command, group::output);
+  output.value("--output", placeholder::file, common.output,
+               "write to this file, whole or not at all; its ending names the format");
+  output.one_of("--format", "FORMAT", formats, common.format,
+                "by the ending of --output if not said, else text");
+  Options printed(command, group::printed);
+  printed.between("--width", 40, 400, common.width,
+                  "columns of a text page, 40 to 400; the terminal's if not said, else 80");
+  printed.flag("--large", common.large, "large print: fewer columns, capitals, more space");
+  printed.between("--page-lines", 20, 1000, common.page_lines,
+                  "lines of a page, 20 to 1000, with a foot that says page n of m");
+  printed.flag("--ascii", common.ascii, "no signs beyond ASCII but those of the book's own names");
 }
 
 }  // namespace
@@ -27,25 +25,63 @@ const Formats& sheet_formats() {
   return formats;
 }
 
-CLI::App* add_command(CLI::App& program, const char* name, const char* what, CommonOptions& common,
-                      const Formats& formats) {
-  CLI::App* app = program.add_subcommand(name, what);
-  add_common(*app, common, formats);
-  app->footer(footer_text);
-  return app;
+CLI::App* add_command(CLI::App& program, const char* name, const CommandGroup& group,
+                      const char* what, CommonOptions& common, const Formats& formats) {
+  CLI::App* command = program.add_subcommand(name, what)->group(group.title);
+  add_common(*command, common, formats);
+  return command;
 }
 
-void add_kitchen_options(CLI::App& app, CommonOptions& common) {
-  app.add_option("--measures", common.measures, "us, metric, both or book (what the book says)")
-      ->check(CLI::IsMember({"us", "metric", "both", "book"}));
-  app.add_option("--tolerance", common.tolerance,
-                 "how far kitchen measures may be off; 2 % if nothing is said");
-  app.add_option("--rounding", common.rounding,
-                 "fewest measures, exact, army card, usda schools, or \"nearest 5 g and 1/2 tsp\"");
+void add_kitchen_options(CLI::App& command, CommonOptions& common) {
+  Options kitchen(command, group::kitchen);
+  kitchen.one_of("--measures", "WHICH", {"us", "metric", "both", "book"}, common.measures,
+                 "book, which is what the book says, if nothing is said");
+  kitchen.value("--tolerance", placeholder::share, common.tolerance,
+                "how far kitchen measures may be off; 2 % if nothing is said");
+  kitchen.value("--rounding", placeholder::rounding, common.rounding,
+                "how amounts are rounded to what a kitchen measures");
 }
 
-void add_books(CLI::App& app, std::vector<std::string>& books) {
-  app.add_option("--book", books, "a larder, recipe or tables file whose rows count too");
+void add_books(CLI::App& command, std::vector<std::string>& books) {
+  Options(command, group::books)
+      .value("--book", placeholder::file, books,
+             "a larder, recipe or tables file whose rows count too");
+}
+
+CLI::App& add_scale(CLI::App& command, ScaleOptions& scale) {
+  CLI::App& one = only_one_of(command, "size", "the tested batch if none is given");
+  Options size(one, group::size);
+  size.value("--portions", placeholder::number, scale.portions, "enough for so many portions");
+  size.value("--pieces", placeholder::number, scale.pieces, "so many whole pieces (roasts, birds)");
+  size.value("--factor", placeholder::number, scale.factor, "the tested batch times this");
+  size.value("--on-hand", placeholder::weight, scale.on_hand,
+             "as much as this weight of the first line gives");
+  size.value("--short", placeholder::short_of, scale.short_of,
+             "as much as the one ingredient that is short allows");
+  Options pieces(command, group::pieces);
+  pieces.value("--portion-size", placeholder::amount, scale.portion_size,
+               "portions of another size");
+  pieces.value("--pan", placeholder::vessel, scale.pan,
+               "another vessel than the recipe's, by name or size");
+  pieces.value("--piece-weight", placeholder::weight, scale.piece_weight,
+               "weight of one piece, if not the tested one");
+  return one;
+}
+
+void add_prices(CLI::App& command, PriceOptions& prices) {
+  Options which(command, group::prices);
+  which.value("--prices-on", placeholder::date, prices.day,
+              "the newest prices on or before this day; the event's day if none is given");
+  which.flag("--cheapest", prices.cheapest,
+             "of each ingredient the offer that makes the order cheapest, whole packs and pieces");
+}
+
+void add_changes(CLI::App& command, PriceOptions& prices) {
+  Options what_if(command, group::what_if);
+  what_if.each("--price", placeholder::change, prices.changes,
+               "a price that rises or falls, or is another, of a pack too");
+  what_if.each("--swap", placeholder::swap, prices.swaps, "the same amount of something else");
+  what_if.value("--guests", placeholder::number, prices.guests, "so many guests of the same mix");
 }
 
 }  // namespace platewright::cli

@@ -1,5 +1,7 @@
 // The program: arguments in, sheets out.
 
+#include <unistd.h>
+
 #include <cstdio>
 #include <exception>
 #include <utility>
@@ -8,6 +10,7 @@
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
 #include "cli/output.hpp"
+#include "cli/terminal.hpp"
 #include "cli/write_file.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 
@@ -80,6 +83,6 @@ int main(int count, char** arguments) {
   } catch (const std::exception& error) {
     print(stderr, std::string("platewright: ") + error.what() + "\n");
   }
-  print(stderr, problem_text(problems));
+  print(stderr, problem_text(problems, may_be_coloured(STDERR_FILENO)));
   return exit_code;
 }

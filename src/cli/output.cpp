@@ -1,8 +1,11 @@
 #include "cli/output.hpp"
 
+#include <unistd.h>
+
 #include <filesystem>
 
 #include "cli/open_book.hpp"
+#include "cli/terminal.hpp"
 #include "cli/write_file.hpp"
 #include "platewright/card/writers.hpp"
 #include "platewright/files/quotable_line.hpp"
@@ -68,7 +71,9 @@ std::string written(const Sheet& sheet, const CommonOptions& common, unsigned us
   if (common.format == "markdown") return write_markdown(sheet);
   if (common.format == "html") return write_html(sheet, {common.large});
   TextOptions options;
-  options.width = common.width_given ? common.width : usual_width;
+  options.width = common.width_given      ? common.width
+                  : common.output.empty() ? columns_for(usual_width)
+                                          : usual_width;
   options.ascii = common.ascii;
   options.large = common.large;
   options.lines_per_page = common.page_lines;
@@ -77,7 +82,8 @@ std::string written(const Sheet& sheet, const CommonOptions& common, unsigned us
 
 void put(const std::string& text, const CommonOptions& common) {
   if (common.output.empty()) {
-    write_standard_output(text);
+    const bool coloured = common.format == "text" && may_be_coloured(STDOUT_FILENO);
+    write_standard_output(coloured ? with_dangers_coloured(text) : text);
   } else {
     write_file(common.output, text);
   }
@@ -95,15 +101,16 @@ void refuse_output_over_input(const CommandArguments& command, const CommonOptio
   }
 }
 
-std::string problem_text(const ProblemList& problems) {
+std::string problem_text(const ProblemList& problems, bool coloured) {
   std::string out;
   for (const Problem& problem : problems.all()) {
     if (!problem.place.file.empty()) {
       out += problem.place.file + ":" + std::to_string(problem.place.line) + ":" +
              std::to_string(problem.place.column) + ": ";
     }
-    out += problem.severity == Severity::error ? "problem " : "warning ";
-    out += problem.id + "\n";
+    const std::string head =
+        (problem.severity == Severity::error ? "problem " : "warning ") + problem.id + "\n";
+    out += coloured ? with_message_coloured(head) : head;
     append(out, "        | ", quotable_line(problem.place));
     append(out, "in      ", problem.place.path);
     append(out, "found   ", problem.found);

@@ -44,6 +44,15 @@ inline Problem output_is_folder(std::string_view file) {
                       "add the file's name behind the folder's; nothing was written");
 }
 
+/// `holds` is a file in it; empty where the folder itself is a file.
+inline Problem folder_not_free(std::string_view folder, std::string_view holds) {
+  return make_problem(
+      "folder-not-free",
+      in_quotes(folder, 200) + (holds.empty() ? std::string(", which is a file")
+                                              : ", which holds " + in_quotes(holds, 200)),
+      "a folder that is new or empty", "name another folder; nothing was written");
+}
+
 inline Problem output_name_too_long(std::string_view file) {
   return make_problem("output-name-too-long", "the name " + in_quotes(file, 200) + " is too long",
                       "a name that the disk takes, mostly of at most 255 bytes",

@@ -1,0 +1,17 @@
+#pragma once
+// What a new folder begins with.
+
+#include <vector>
+
+namespace platewright::cli {
+
+struct StarterFile {
+  const char* name;
+  const char* about;  ///< in a few words
+  const char* text;
+};
+
+/// An event with its recipes, larder, prices and kitchen, plain and full of remarks for a cook.
+const std::vector<StarterFile>& starter_event();
+
+}  // namespace platewright::cli
