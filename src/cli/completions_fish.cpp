@@ -27,7 +27,7 @@ std::string fish_text(const std::string& text) {
   return out + "'";
 }
 
-/// What is offered for a value; empty where nothing is.
+/// What is offered for a value; empty where nothing is, not even files.
 std::string fish_values(const OptionRow& row) {
   if (!row.values.empty()) {
     std::string words;
@@ -59,7 +59,8 @@ std::string fish_command(const CommandPage& command) {
   for (const OptionSection& section : command.sections) {
     for (const OptionRow& row : section.rows) {
       out += used + " -l " + row.name.substr(2);
-      if (!row.placeholder.empty()) out += " -r" + fish_values(row);
+      const bool files = completes(row) == Completes::files;
+      if (!row.placeholder.empty()) out += (files ? " -r" : " -x") + fish_values(row);
       out += " -d " + fish_text(row.text) + "\n";
     }
   }

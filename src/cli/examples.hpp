@@ -7,7 +7,8 @@
 namespace platewright::cli {
 
 /// A command as it is typed, and what it gives. Tests run it in a folder that holds the files of
-/// the supper and of the worksheets that come with the program, and the log of a core.
+/// the supper and of the worksheets that come with the program, and the log of a core; what the
+/// example of `new` makes is there for those of other commands.
 struct Example {
   const char* command;
   const char* gives;

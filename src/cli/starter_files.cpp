@@ -7,8 +7,8 @@ namespace platewright::cli {
 const std::vector<StarterFile>& starter_event() {
   static const std::vector<StarterFile> files{
       {"event.yaml", "who comes, the menu, the terms of the quote",
-       R"yaml(# An event: who comes, what they eat, what it costs them. Everything in this folder is invented:
-# write your own over it. What stands behind a # is for you; the program does not read it.
+       R"yaml(# An event: who comes, what they eat, what it costs them. All of it is invented: write
+# your own over it. What stands behind a # is for you; the program does not read it.
 event: a summer supper
 
 # The other files that this event needs. They lie in the same folder.
@@ -45,8 +45,8 @@ quote:
   deposit: 30 %
 )yaml"},
       {"roast-pork.yaml", "a recipe for a roast",
-       R"yaml(# A recipe, as you tested it. "platewright card roast-pork.yaml --pieces 4" prints its card for
-# four shoulders.
+       R"yaml(# A recipe, as you tested it. Its card for four shoulders:
+# platewright card roast-pork.yaml --pieces 4
 recipe: roast pork shoulder
 with: [larder.yaml, prices.yaml]
 makes: 10 portions of 5 oz
@@ -165,7 +165,8 @@ offers:
   butcher's twine: {pack: 420 ft, price: 6.80}
 )yaml"},
       {"kitchen.yaml", "measures, ovens and people",
-       R"yaml(# What your kitchen has. "platewright day event.yaml" plans the ovens and the people with it.
+       R"yaml(# What your kitchen has. The plan of its ovens and people:
+# platewright day event.yaml
 tables: our kitchen
 kitchen:
   owns: 1/4 tsp, 1/2 tsp, 1 tsp, 1 tbsp, 1/4 cup, 1/3 cup, 1/2 cup, 1 cup, 1 qt

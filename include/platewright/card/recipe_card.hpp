@@ -15,7 +15,7 @@ struct CardOptions {
   std::optional<Kitchen> kitchen = std::nullopt;  ///< instead of the one that the book declares
   std::optional<MeasuringSystem> beside = std::nullopt;  ///< a column of other measures
   bool cost = false;                                     ///< the food cost, in all and of a portion
-  bool large = false;  ///< for large print: an amount and a name, no bars
+  bool large = false;  ///< for large print: weights, amounts and oven before all else, no bars
   std::string date;    ///< as it is printed on a card that belongs to no event
 };
 

@@ -25,16 +25,16 @@ void add_lines(Table& table, const ScaledRecipe& scaled, RowOf&& row_of) {
   }
 }
 
-/// The amount and the name alone, for print that is read from far off.
+/// Weight, amount and name alone, for print that is read from far off.
 Table large_table(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
                   const CardViews& views) {
   Table table;
   table.key = "ingredients";
   table.title = "Ingredients";
-  table.columns = {figures_column("amount", "Amount"), naming_column("ingredient", "Ingredient")};
+  table.columns = {figures_column("weight", "Weight"), words_column("measure", "Measure"),
+                   naming_column("ingredient", "Ingredient")};
   add_lines(table, scaled, [&](const ScaledLine& line) {
-    return Row{amount_to_take(scaled, line, book, views.main),
-               described_cell(sheet, scaled, line, book, views.main)};
+    return large_ingredient_row(sheet, scaled, line, book, views.main);
   });
   return table;
 }
@@ -58,6 +58,37 @@ Table ingredients_table(Sheet& sheet, const ScaledRecipe& scaled, const Book& bo
   return table;
 }
 
+void add_oven(Sheet& sheet, const ScaledRecipe& scaled, const CardViews& views) {
+  if (Facts oven = oven_facts(scaled, views.main); !oven.facts.empty()) {
+    sheet.add(std::move(oven));
+  }
+}
+
+void add_parts(Sheet& sheet, const ScaledRecipe& scaled, const Book& book, const CardViews& views) {
+  for (const PartOf what : {PartOf::batches, PartOf::vessels}) {
+    if (auto parts = part_table(scaled, what, book, views.main)) sheet.add(std::move(*parts));
+  }
+  cite_vessel(sheet, scaled);
+}
+
+/// What is read while the hands are busy comes first in large print: it stands on one page.
+void add_large_amounts(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
+                       const CardViews& views) {
+  sheet.add(large_table(sheet, scaled, book, views));
+  add_oven(sheet, scaled, views);
+  sheet.add(allergen_box(*scaled.recipe, book));
+  add_parts(sheet, scaled, book, views);
+}
+
+void add_amounts(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
+                 const CardViews& views) {
+  sheet.add(allergen_box(*scaled.recipe, book));
+  sheet.add(ingredients_table(sheet, scaled, book, views));
+  add_parts(sheet, scaled, book, views);
+  if (auto weights = meat_weights(sheet, scaled, views.main)) sheet.add(std::move(*weights));
+  add_oven(sheet, scaled, views);
+}
+
 /// The blocks of one card, in the order that a cook reads them.
 void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
               const CardOptions& options) {
@@ -66,19 +97,7 @@ void add_card(Sheet& sheet, const ScaledRecipe& scaled, const Book& book,
   if (options.cost) add_cost(size, scaled, book);
   sheet.add(std::move(size));
   if (auto overflow = overflow_box(scaled, book, views.main)) sheet.add(std::move(*overflow));
-  sheet.add(allergen_box(*scaled.recipe, book));
-  sheet.add(options.large ? large_table(sheet, scaled, book, views)
-                          : ingredients_table(sheet, scaled, book, views));
-  for (const PartOf what : {PartOf::batches, PartOf::vessels}) {
-    if (auto parts = part_table(scaled, what, book, views.main)) sheet.add(std::move(*parts));
-  }
-  cite_vessel(sheet, scaled);
-  if (auto weights = meat_weights(sheet, scaled, views.main); weights && !options.large) {
-    sheet.add(std::move(*weights));
-  }
-  if (Facts oven = oven_facts(scaled, views.main); !oven.facts.empty()) {
-    sheet.add(std::move(oven));
-  }
+  (options.large ? add_large_amounts : add_amounts)(sheet, scaled, book, views);
   for (Box& box : safety_boxes(sheet, scaled, book)) sheet.add(std::move(box));
   if (auto box = unsafe_steps_box(unsafe_steps_of(scaled, book))) sheet.add(*std::move(box));
   if (!scaled.recipe->steps.empty()) sheet.add(method(scaled, views));

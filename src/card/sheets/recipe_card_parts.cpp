@@ -131,6 +131,14 @@ Cell amount_beside(const ScaledLine& line, const KitchenView& beside) {
   return measured ? beside.measure(amount) : beside.weight_of(amount, weights_for(line));
 }
 
+Row large_ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
+                         const Book& book, const KitchenView& view) {
+  const bool weighed = is_weight(first_amount(line)) && !is_roast(scaled, line, book);
+  return {view.weight_of(first_amount(line), weights_for(line)),
+          weighed ? Cell{} : amount_to_take(scaled, line, book, view),
+          described_cell(sheet, scaled, line, book, view)};
+}
+
 Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
                    const Book& book, const CardViews& views) {
   const LineAmount& amount = first_amount(line);

@@ -49,6 +49,10 @@ Cell amount_to_take(const ScaledRecipe& scaled, const ScaledLine& line, const Bo
 Cell described_cell(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
                     const Book& book, const KitchenView& view);
 
+/// Weight, measure and name of one line, for large print.
+Row large_ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
+                         const Book& book, const KitchenView& view);
+
 /// Measure, weight, weight as purchased, name and preparation of one line.
 Row ingredient_row(Sheet& sheet, const ScaledRecipe& scaled, const ScaledLine& line,
                    const Book& book, const CardViews& views);
