@@ -43,6 +43,7 @@ Reading reading_of(SheetKind kind) {
     case SheetKind::why:
     case SheetKind::quote:
     case SheetKind::client_quote:
+    case SheetKind::invoice:
     case SheetKind::guest_table:
     case SheetKind::movers:
     case SheetKind::budget:
