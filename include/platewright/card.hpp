@@ -9,6 +9,7 @@
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/day_sheet.hpp"
 #include "platewright/card/display.hpp"
+#include "platewright/card/drawing.hpp"
 #include "platewright/card/figures.hpp"
 #include "platewright/card/kitchen_notices.hpp"
 #include "platewright/card/kitchen_view.hpp"

@@ -48,6 +48,8 @@ def commands(examples, hostile):
         "cards": ["card", supper],
         "cards both measures": ["card", supper, "--measures", "both", "--cost"],
         "large card": ["card", f"{examples}/harvest-supper/lamb-leg.yaml", "--large"],
+        "sizes": ["card", f"{examples}/harvest-supper/roast-roots.yaml", "--batches",
+                  "1,2,3,4,5,6,8,10,12,15"],
         "labels": ["card", supper, "--labels"],
         "buffet": ["card", supper, "--buffet"],
         "cost": ["cost", supper],
@@ -87,6 +89,12 @@ def cells_of_markdown(text):
                     yield piece
 
 
+def is_in_signs(cell):
+    """A line of a picture, which a page draws, or what is said of its signs."""
+    drawn = re.fullmatch(r"[A-Za-z+.]*\.[A-Za-z+.]*|[0-9.]*\.\.[0-9.]*", cell.strip())
+    return drawn or cell.startswith("A sign is ")
+
+
 class Checks:
     def __init__(self):
         self.failures = 0
@@ -111,12 +119,19 @@ def check_as_xml(checks, name, page, markdown):
             if attribute == "href" and not value.startswith("#"):
                 checks.wrong(f"{name}: links to {value}")
     text = in_plain_words("".join(root.find("body").itertext()))
+    signs = 0
     for cell in cells_of_markdown(markdown):
+        if is_in_signs(cell):
+            signs += re.fullmatch(r"[\s0-9.]*|A sign is .*", cell) is None
+            continue
         # A step's lines stand as one line of Markdown, and as cells of a table here.
         if in_plain_words(cell) in text:
             continue
         if any(in_plain_words(word) not in text for word in cell.split()):
             checks.wrong(f"{name}: lost {cell!r}")
+    said = sum(1 for svg in root.iter("svg") if svg.get("role") == "img" and svg.get("aria-label"))
+    if said < signs:
+        checks.wrong(f"{name}: {signs} lines are drawn and {said} said in words")
     return text
 
 

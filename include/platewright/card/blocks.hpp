@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "platewright/card/cell.hpp"
+#include "platewright/card/drawing.hpp"
 
 namespace platewright {
 
@@ -71,6 +72,16 @@ struct Table {
   void open_group(std::string group_title) { groups.push_back({std::move(group_title), {}}); }
 
   friend bool operator==(const Table&, const Table&) = default;
+};
+
+/// A table that is also drawn: for writers of text, and for who does not see a drawing, the table
+/// is all there is; so it says the same.
+struct Picture : Table {
+  Drawing drawing;
+
+  Picture(Table said, Drawing drawn) : Table(std::move(said)), drawing(std::move(drawn)) {}
+
+  friend bool operator==(const Picture&, const Picture&) = default;
 };
 
 /// The table as a page prints it: without the columns that are data.
@@ -197,6 +208,6 @@ struct Part {
   friend bool operator==(const Part&, const Part&) = default;
 };
 
-using Block = std::variant<Facts, Table, Paragraphs, Steps, Box, Bars, Signatures, Part>;
+using Block = std::variant<Facts, Table, Picture, Paragraphs, Steps, Box, Bars, Signatures, Part>;
 
 }  // namespace platewright

@@ -24,6 +24,7 @@ void put_cell(Html& html, const Cell& cell);
 
 void put_block(Html& html, const HtmlPlace& place, const Facts& facts);
 void put_block(Html& html, const HtmlPlace& place, const Table& table);
+void put_block(Html& html, const HtmlPlace& place, const Picture& picture);
 void put_block(Html& html, const HtmlPlace& place, const Paragraphs& paragraphs);
 void put_block(Html& html, const HtmlPlace& place, const Steps& steps);
 void put_block(Html& html, const HtmlPlace& place, const Box& box);

@@ -33,8 +33,10 @@ thead th { font-size: .85em; vertical-align: bottom; border-bottom: .12em solid;
 .brief { white-space: nowrap; }
 .long { overflow-wrap: anywhere; }
 .crowded { font-size: .85em; }
-.crowded th, .crowded td { overflow-wrap: anywhere; padding-right: .5em; }
+.crowded th, .crowded td { padding-right: .5em; }
+.crowded .words { overflow-wrap: anywhere; }
 .crowded .figures, .crowded .brief { white-space: normal; }
+.packed { font-size: .6em; }
 .again { display: none; }
 .again th { font-size: 1.1em; font-weight: bold; border: 0; }
 .group th { font-weight: bold; padding-top: .7em; border-bottom: .08em solid; }
@@ -53,6 +55,24 @@ a { color: inherit; text-decoration: none; }
 .bar .rest { fill: none; stroke-dasharray: 2 2; }
 .bars td, .bars th { border: 0; vertical-align: middle; }
 .bars .drawn { width: 55%; }
+
+svg { fill: none; stroke: currentColor; }
+svg text { fill: currentColor; stroke: none; text-anchor: middle; font-size: 13px; }
+svg .begins { text-anchor: start; }
+svg .ends { text-anchor: end; }
+svg line { stroke-width: .6; stroke-opacity: .45; }
+.lane { display: block; width: 100%; height: auto; }
+.lane text { font-weight: bold; }
+.lane rect { stroke-width: 1.2; fill: currentColor; fill-opacity: .14; }
+.lanes td, .lanes th { border: 0; padding-top: 0; padding-bottom: 0; vertical-align: middle; }
+.lanes .group th { padding-top: .5em; }
+.lanes .drawn { width: 80%; }
+.plot svg { display: block; width: 100%; max-width: 44em; height: auto; }
+.plot polyline, .curves polyline { stroke-width: 1.8; }
+.plot circle { fill: currentColor; stroke: none; }
+.curves { list-style: none; padding: 0; display: flex; gap: 2em; }
+.curves li { display: flex; align-items: center; gap: .5em; }
+.plot .curves svg { width: 3em; display: inline-block; }
 
 .steps { padding: 0; list-style: none; counter-reset: step; }
 .steps > li { counter-increment: step; position: relative; padding-left: 2em; margin-top: .6em; }
@@ -80,8 +100,9 @@ a { color: inherit; text-decoration: none; }
 .sources li::before { content: "[" counter(source) "]"; position: absolute; left: 0; }
 
 @media screen and (max-width: 40em) {
-  th, td { overflow-wrap: anywhere; }
-  .figures, .brief { white-space: normal; }
+  section { overflow-x: auto; }
+  table { font-size: .85em; }
+  .figures { white-space: normal; }
   .cut-row { display: block; }
   .label { max-width: none; }
   .label + .label { border-left: .08em dashed; border-top: 0; }

@@ -31,7 +31,8 @@ void for_each_row(const Table& table, Look&& look) {
 
 /// What a column takes, in letters, and its class in the style.
 struct Layout {
-  unsigned least = 0;
+  unsigned least = 0;  ///< with what is on one line
+  unsigned words = 0;  ///< where all may be broken between words
   std::string look;
 };
 
@@ -44,13 +45,12 @@ Layout layout_of(const Table& table, std::size_t column) {
     widest = std::max(widest, display_width(text));
     longest = std::max(longest, longest_word(text));
   });
-  longest = std::min(longest, longest_whole_word);
   const unsigned heading = longest_word(table.columns[column].heading);
   const bool figures = table.columns[column].kind == ColumnKind::figures;
+  if (!figures) longest = std::min(longest, longest_whole_word);
   const bool brief = widest <= longest_glance;
-  return {std::max(heading, figures || brief ? widest : longest), figures ? "figures"
-                                                                  : brief ? "words brief"
-                                                                          : "words"};
+  const char* look = figures ? "figures" : brief ? "words brief" : "words";
+  return {std::max(heading, figures || brief ? widest : longest), std::max(heading, longest), look};
 }
 
 /// A table with what was measured of it.
@@ -58,20 +58,22 @@ struct Measured {
   const Table& table;
   std::vector<Layout> columns;
   bool is_short = false;
-  bool crowded = false;
+  std::string fit;  ///< class in the style, where letters have to be smaller
 };
 
 Measured measured(const HtmlPlace& place, const Table& table) {
   Measured out{table, {}};
   unsigned least = 0;
+  unsigned words = 0;
   for (std::size_t i = 0; i < table.columns.size(); ++i) {
     out.columns.push_back(layout_of(table, i));
     least += out.columns.back().least + 2;
+    words += out.columns.back().words + 2;
   }
   std::size_t rows = table.groups.size();
   for_each_row(table, [&](const Row&) { ++rows; });
   out.is_short = rows <= few_rows;
-  out.crowded = least > place.room;
+  if (least > place.room) out.fit = words > place.room ? " crowded packed" : " crowded";
   return out;
 }
 
@@ -144,7 +146,7 @@ void put_block(Html& html, const HtmlPlace& place, const Table& whole) {
   const Measured measured = detail::measured(place, table);
   const std::string look = measured.is_short ? "short" : "long-table";
   html.lines("section", {}, [&] {
-    html.lines("table", {{"class", measured.crowded ? look + " crowded" : look}}, [&] {
+    html.lines("table", {{"class", look + measured.fit}}, [&] {
       if (!table.title.empty()) {
         html.line("caption", {}, [&] { put_heading(html, place, table.title); });
       }

@@ -1,5 +1,5 @@
 #pragma once
-// A day as a picture of signs, a line for each oven and each person.
+// A day as a picture, a line for each oven and each person.
 
 #include <string>
 #include <vector>
@@ -10,8 +10,8 @@
 namespace platewright {
 
 /// By oven and by person, from the last pause of four hours on, 24 hours at most. What was done
-/// before it is not drawn.
-Table day_picture(const DayPlan& day);
+/// before it is not drawn. As a table the hours are signs.
+Picture day_picture(const DayPlan& day);
 
 /// `cook 2`; `head cook` where there is one alone.
 std::string person_text(const Person& person);

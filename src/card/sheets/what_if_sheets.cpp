@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "card/sheets/plots.hpp"
 #include "card/sheets/quote_parts.hpp"
 
 namespace platewright {
@@ -74,8 +75,11 @@ Sheet guest_table_sheet(const Event& event, const std::vector<GuestTableRow>& ro
                card::money(row.quote.subtotal, prices), card::money(row.quote.total, prices),
                card::money(row.quote.cost, prices), percent_cell(row.quote.margin_share)});
   }
-  sheet.add(std::move(table));
-  sheet.add(turned_up_table(rows, prices));
+  const std::string& currency = prices.currency.code();
+  sheet.add(
+      card::drawn(std::move(table), 0, "Guests", {{1, "For a guest"}}, currency + " for a guest"));
+  sheet.add(card::drawn(turned_up_table(rows, prices), 0, "Guests", {{2, "Subtotal"}, {3, "Cost"}},
+                        currency));
   return sheet;
 }
 

@@ -90,7 +90,7 @@ class RandomSheets {
   }
 
   Block block(Sheet& sheet) {
-    switch (below(8)) {
+    switch (below(9)) {
       case 0:
         return Facts{"facts", text(), {{"a", text(), cell(sheet)}, {"b", text(), cell(sheet)}}};
       case 1:
@@ -106,6 +106,10 @@ class RandomSheets {
         return Signatures{"signatures", {text(), text(), text()}};
       case 6:
         return Part{"part", text()};
+      case 7:
+        return Picture(table(sheet), Lanes{{text(), 0, 60, {{30, text()}}},
+                                           {{text(), {{text(), {{0, 20, "A", text()}}}}}},
+                                           {text()}});
       default:
         return table(sheet);
     }
