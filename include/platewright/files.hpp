@@ -9,4 +9,5 @@
 #include "platewright/files/read_vessel.hpp"
 #include "platewright/files/read_worksheet.hpp"
 #include "platewright/files/take_in_prices.hpp"
+#include "platewright/files/take_in_recipe.hpp"
 #include "platewright/files/time_zones.hpp"

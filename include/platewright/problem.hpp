@@ -19,6 +19,7 @@
 #include "platewright/problem/catalogue/quotes.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/problem/catalogue/safety.hpp"
+#include "platewright/problem/catalogue/schema_recipes.hpp"
 #include "platewright/problem/catalogue/steps.hpp"
 #include "platewright/problem/catalogue/vessels.hpp"
 #include "platewright/problem/catalogue/what_if.hpp"

@@ -13,6 +13,7 @@ void add_day_command(CLI::App& program, DayArguments& parsed, CommonOptions& com
 
 void add_roast_command(CLI::App& program, RoastArguments& parsed, CommonOptions& common);
 void add_lethality_command(CLI::App& program, LethalityArguments& parsed, CommonOptions& common);
+void add_recipe_command(CLI::App& program, RecipeArguments& parsed, CommonOptions& common);
 
 void add_cost_command(CLI::App& program, CostArguments& parsed, CommonOptions& common);
 void add_quote_command(CLI::App& program, QuoteArguments& parsed, CommonOptions& common);

@@ -30,6 +30,7 @@ struct Parsed {
   TimelineArguments timeline;
   DayArguments day;
   WorkbookArguments workbook;
+  RecipeArguments recipe;
   CheckArguments check;
   MeasureArguments measure;
   TablesArguments tables;
@@ -66,6 +67,7 @@ CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
   if (name == "timeline") return parsed.timeline;
   if (name == "day") return parsed.day;
   if (name == "workbook") return parsed.workbook;
+  if (name == "recipe") return parsed.recipe;
   if (name == "check") return parsed.check;
   if (name == "measure") return parsed.measure;
   if (name == "new") return parsed.starter;
@@ -99,6 +101,7 @@ void add_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   add_day_command(program, parsed.day, common);
   add_roast_command(program, parsed.roast, common);
   add_lethality_command(program, parsed.lethality, common);
+  add_recipe_command(program, parsed.recipe, common);
   add_cost_command(program, parsed.cost, common);
   add_quote_command(program, parsed.quote, common);
   add_budget_command(program, parsed.budget, common);

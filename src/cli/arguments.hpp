@@ -157,6 +157,11 @@ struct PricesArguments {
   bool good_rows = false;  ///< take in these, and list the others
   std::vector<std::string> books;
 };
+/// A recipe of schema.org to take in.
+struct RecipeArguments {
+  std::string file;
+  std::vector<std::string> books;
+};
 struct TimelineArguments {
   std::string file;
   PriceOptions prices;
@@ -204,7 +209,7 @@ using CommandArguments =
                  OrderArguments, PricesArguments, TimelineArguments, DayArguments, CheckArguments,
                  MeasureArguments, TablesArguments, WorksheetArguments, TrialsArguments,
                  RoastArguments, LethalityArguments, NewArguments, CompletionsArguments,
-                 WorkbookArguments>;
+                 WorkbookArguments, RecipeArguments>;
 
 /// A command line that was understood, or what to print and the exit code instead.
 struct CommandLine {

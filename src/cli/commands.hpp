@@ -35,6 +35,7 @@ Result run(const PricesArguments& arguments, const CommonOptions& common, Proble
 Result run(const OrderArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const TimelineArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const DayArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const RecipeArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const WorkbookArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const CheckArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const MeasureArguments& arguments, const CommonOptions& common, ProblemList& problems);

@@ -54,6 +54,13 @@ constexpr ExampleOf all[] = {
      {R"(platewright budget event.yaml --price 48 --margin "30 %")"
       R"( --dish "roast chicken" --cut "chicken, whole" --portion "8 oz")",
       "does the bird that is planned fit the price?"}},
+    {"recipe",
+     {R"(platewright recipe buttered-carrots.json --book larder.yaml)",
+      "what can be read of a published recipe, and what is left to you"}},
+    {"recipe",
+     {R"(platewright recipe buttered-carrots.json --book larder.yaml)"
+      R"( --output buttered-carrots.yaml)",
+      "the same, kept as a file to finish by hand"}},
     {"workbook",
      {R"(platewright workbook event.yaml --output supper.xlsx)",
       "change one price in it, and the quote follows"}},

@@ -7,6 +7,7 @@
 #include "csv/read_csv.hpp"
 #include "files/file_kind.hpp"
 #include "files/price_list_header.hpp"
+#include "files/yaml_text.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/price_lists.hpp"
@@ -15,20 +16,6 @@
 namespace platewright {
 namespace reading {
 namespace {
-
-/// A text between quotation marks, as YAML reads it.
-std::string yaml_text(const std::string& text) {
-  std::string out = "\"";
-  for (const char c : text) {
-    if (c == '"' || c == '\\') out += '\\';
-    if (c == '\n') {
-      out += "\\n";
-    } else if (c != '\r') {
-      out += c;
-    }
-  }
-  return out + "\"";
-}
 
 std::string separator_name(char separator) {
   return separator == '\t' ? "tab" : std::string(1, separator);

@@ -19,9 +19,10 @@ inline Problem workbook_not_built() {
 }
 
 inline Problem workbook_not_written(std::string_view reason) {
-  return make_problem("workbook-not-written", "a workbook that can't be made: " + in_quotes(reason),
-                      "room in memory and in the folder of temporary files (`TMPDIR`)",
-                      "make room there and try again; nothing was written");
+  return make_problem(
+      "workbook-not-written", "a workbook that can't be made: " + in_quotes(reason),
+      "room in memory and in the folders of temporary files (`/tmp`, and `TMPDIR` if set)",
+      "make room there and try again; nothing was written");
 }
 
 inline Problem workbook_text_too_long(std::string_view text, std::size_t most) {
