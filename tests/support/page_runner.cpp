@@ -1,7 +1,8 @@
 // Runs what a page shows, from the project's root:
 //   page_runner commands PROGRAM ROOT PAGE       ```console blocks that run platewright
-//   page_runner books PROGRAM PAGE...            ```yaml blocks that begin with "# file: NAME"
-//   page_runner links PAGE...                    each file that a page links to is there
+//   page_runner books PROGRAM ROOT PAGE...       ```yaml blocks that begin with "# file: NAME"
+//   page_runner tutorial PROGRAM ROOT PAGE       both, one after the other, in an empty folder
+//   page_runner links PROGRAM ROOT PAGE...       each file that a page links to is there
 //   page_runner programs WORK PAGE COMMAND...    ```cpp blocks, compiled by COMMAND... and run
 //
 // The books of several pages stand in one folder, so that an event names the recipe of another
@@ -50,33 +51,67 @@ bool alike(const Lines& expected, std::size_t i, const Lines& found, std::size_t
   return j == found.size();
 }
 
+/// Runs the commands of a console block in `folder`.
+bool run_block(const fs::path& program, const fs::path& folder, const fs::path& page,
+               const FencedBlock& block) {
+  bool good = true;
+  for (std::size_t i = 0; i < block.lines.size();) {
+    std::string command;
+    if (!takes(block.lines[i], "$ ", command)) {
+      throw std::runtime_error("a console block begins with \"$ \": " + block.lines[i]);
+    }
+    const std::size_t line = block.first_line + i;
+    Lines expected;
+    for (++i; i < block.lines.size() && block.lines[i].rfind("$ ", 0) != 0; ++i) {
+      expected.push_back(block.lines[i]);
+    }
+    Lines words = words_of(command);
+    if (words.empty() || words[0] != "platewright") {
+      throw std::runtime_error("a console block runs platewright, not: " + command);
+    }
+    words[0] = program.string();
+    const Outcome outcome = run(words, folder);
+    const Lines found = lines_of(outcome.printed + outcome.complained);
+    if (alike(expected, 0, found, 0)) continue;
+    good = false;
+    std::cout << page.string() << ":" << line << ": " << command << "\n"
+              << difference(text_of(expected), text_of(found));
+  }
+  return good;
+}
+
 bool run_commands(const fs::path& program, const fs::path& root, const fs::path& page) {
   bool good = true;
   for (const FencedBlock& block : fenced_blocks(page)) {
-    if (block.language != "console") continue;
-    for (std::size_t i = 0; i < block.lines.size();) {
-      std::string command;
-      if (!takes(block.lines[i], "$ ", command)) {
-        throw std::runtime_error("a console block begins with \"$ \": " + block.lines[i]);
-      }
-      const std::size_t line = block.first_line + i;
-      Lines expected;
-      for (++i; i < block.lines.size() && block.lines[i].rfind("$ ", 0) != 0; ++i) {
-        expected.push_back(block.lines[i]);
-      }
-      Lines words = words_of(command);
-      if (words.empty() || words[0] != "platewright") {
-        throw std::runtime_error("a console block runs platewright, not: " + command);
-      }
-      words[0] = program.string();
-      const Outcome outcome = run(words, root);
-      const Lines found = lines_of(outcome.printed + outcome.complained);
-      if (alike(expected, 0, found, 0)) continue;
-      good = false;
-      std::cout << page.string() << ":" << line << ": " << command << "\n"
-                << difference(text_of(expected), text_of(found));
+    if (block.language == "console") good = run_block(program, root, page, block) && good;
+  }
+  return good;
+}
+
+/// The name in the first line of a yaml block.
+std::string name_of_book(const fs::path& page, const FencedBlock& block) {
+  std::string name;
+  if (!takes(block.lines.at(0), "# file: ", name)) {
+    throw std::runtime_error(page.string() + ":" + std::to_string(block.first_line) +
+                             ": a yaml block begins with \"# file: NAME\"");
+  }
+  return name;
+}
+
+/// Step by step as a reader would: a file is written, or written anew, and commands are run on it.
+bool follow_tutorial(const fs::path& program, const fs::path& page) {
+  const TemporaryFolder folder;
+  bool good = true;
+  std::size_t commands = 0;
+  for (const FencedBlock& block : fenced_blocks(page)) {
+    if (block.language == "yaml") {
+      write_file(folder.path() / name_of_book(page, block), text_of(block.lines));
+    } else if (block.language == "console") {
+      ++commands;
+      good = run_block(program, folder.path(), page, block) && good;
     }
   }
+  if (commands == 0) throw std::runtime_error("there is no command on this page");
   return good;
 }
 
@@ -85,12 +120,11 @@ Lines write_books(const fs::path& folder, const fs::path& page) {
   Lines names;
   for (const FencedBlock& block : fenced_blocks(page)) {
     if (block.language != "yaml" || block.lines.empty()) continue;
-    const std::string where = page.string() + ":" + std::to_string(block.first_line);
-    std::string name;
-    if (!takes(block.lines[0], "# file: ", name)) {
-      throw std::runtime_error(where + ": a yaml block begins with \"# file: NAME\"");
+    const std::string name = name_of_book(page, block);
+    if (fs::exists(folder / name)) {
+      throw std::runtime_error(page.string() + ":" + std::to_string(block.first_line) +
+                               ": a second " + name);
     }
-    if (fs::exists(folder / name)) throw std::runtime_error(where + ": a second " + name);
     write_file(folder / name, text_of(block.lines));
     names.push_back(name);
   }
@@ -210,11 +244,12 @@ bool run_page(const Lines& words) {
     return compile_programs(fs::canonical(words.at(1)), words.at(2),
                             {words.begin() + 3, words.end()});
   }
-  if (words.at(0) == "links") return follow_all_links({words.begin() + 1, words.end()});
+  if (words.at(0) == "links") return follow_all_links({words.begin() + 3, words.end()});
   const fs::path program = fs::absolute(words.at(1));
   if (words.at(0) == "commands") return run_commands(program, words.at(2), words.at(3));
-  if (words.at(0) == "books") return check_books(program, {words.begin() + 2, words.end()});
-  throw std::runtime_error("commands, books, links or programs, not " + words[0]);
+  if (words.at(0) == "books") return check_books(program, {words.begin() + 3, words.end()});
+  if (words.at(0) == "tutorial") return follow_tutorial(program, words.at(3));
+  throw std::runtime_error("commands, books, tutorial, links or programs, not " + words[0]);
 }
 
 }  // namespace
