@@ -1,6 +1,7 @@
 #include "files/one_file.hpp"
 
 #include "files/file_kind.hpp"
+#include "files/keys/keys.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "yaml/read_yaml.hpp"
 
@@ -14,7 +15,7 @@ std::optional<BookFile> read_one_file(const std::string& file, FileKind kind, co
   auto root = yaml::read_yaml(*text, file, problems);
   if (!root) return std::nullopt;
   BookFile loaded{file, std::move(*root), kind, true, book.measures};
-  yaml::Fields top(loaded.root, {loaded.file, problems}, {});
+  yaml::Fields top(loaded.root, {loaded.file, problems}, {}, keys_of(kind));
   if (!top.is_map()) return std::nullopt;
   const std::string key(name_of(kind));
   if (top.need(key, key + ": its name") == nullptr) return std::nullopt;

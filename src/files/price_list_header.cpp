@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <filesystem>
 
+#include "files/keys/keys.hpp"
 #include "platewright/event/local_time.hpp"
 #include "platewright/number/read.hpp"
 #include "platewright/problem/catalogue/books.hpp"
@@ -24,7 +25,7 @@ std::string without_sign(std::string text, const std::string& sign) {
   return std::string(trimmed_spaces(text));
 }
 
-char one_of(const std::string& key, const std::string& text, std::vector<std::string> known) {
+char sign_among(const std::string& key, const std::string& text, std::vector<std::string> known) {
   const auto found = std::find(known.begin(), known.end(), text);
   if (found == known.end()) throw Failure(problems::word_unknown(key, text, known));
   return text == "tab" ? '\t' : text.front();
@@ -33,11 +34,11 @@ char one_of(const std::string& key, const std::string& text, std::vector<std::st
 void read_writing(yaml::Fields& top, NumberWriting& out) {
   const std::vector<std::string> marks{".", ","};
   top.read<bool>("decimal", [&](const std::string& text) {
-    out.decimal = one_of("decimal sign", text, marks);
+    out.decimal = sign_among("decimal sign", text, marks);
     return true;
   });
   top.read<bool>("thousands", [&](const std::string& text) {
-    out.thousands = one_of("sign between thousands", text, marks);
+    out.thousands = sign_among("sign between thousands", text, marks);
     if (out.thousands == out.decimal) {
       throw Failure(problems::price_list_number(
           text, std::string("another sign than the decimal ") + out.decimal));
@@ -93,15 +94,15 @@ PriceListHeader read_price_list_header(yaml::Fields& top, const std::string& fil
     return read_local_day(text);
   });
   top.read<bool>("separator", [&](const std::string& text) {
-    out.separator = one_of("separator", text, {",", ";", "tab"});
+    out.separator = sign_among("separator", text, {",", ";", "tab"});
     return true;
   });
   read_writing(top, out.writing);
   top.need("columns", "columns: {item: Description, pack: Pack, price: Price}");
   for (const TextPair& pair : text_pairs(top, "columns")) {
-    const std::vector<std::string> known{"item",  "pack", "piece",   "weighs",
-                                         "price", "per",  "currency"};
-    if (std::find(known.begin(), known.end(), pair.key) == known.end()) {
+    if (!column_keys().lists(pair.key)) {
+      std::vector<std::string> known;
+      for (const Key& key : column_keys().keys) known.emplace_back(key.name);
       top.context().problems.add(at(problems::key_unknown(pair.key, known), pair.key_place));
     }
     out.columns[pair.key] = pair.value;

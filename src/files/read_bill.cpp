@@ -135,7 +135,7 @@ void read_price_taxed(yaml::Fields& quote, QuoteTerms& terms) {
 
 void read_discounts(yaml::Fields& quote, const Reading& reading, QuoteTerms& terms) {
   for (const yaml::Node& item : quote.list("discounts")) {
-    yaml::Fields fields(item, reading.context(), quote.path() + " > discounts");
+    yaml::Fields fields(item, reading.context(), quote.path() + " > discounts", discount_keys());
     if (!fields.is_map()) continue;
     if (auto discount = read_discount(fields, terms)) {
       terms.discounts.push_back(*std::move(discount));
@@ -145,7 +145,7 @@ void read_discounts(yaml::Fields& quote, const Reading& reading, QuoteTerms& ter
 
 void read_payments(yaml::Fields& quote, const Reading& reading, Conditions& out) {
   for (const yaml::Node& item : quote.list("payments")) {
-    yaml::Fields fields(item, reading.context(), quote.path() + " > payments");
+    yaml::Fields fields(item, reading.context(), quote.path() + " > payments", payment_keys());
     fields.need("on", "on: 2027-09-01");
     fields.need("amount", "amount: 500.00");
     const auto day =

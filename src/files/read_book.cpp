@@ -35,7 +35,7 @@ class Loader {
     // The list grows while it is walked: files name further files.
     for (std::size_t i = 0; i < files_.size(); ++i) {
       const std::string file = files_[i].file;
-      yaml::Fields top(files_[i].root, {file, problems_}, {});
+      yaml::Fields top(files_[i].root, {file, problems_}, {}, keys_of(files_[i].kind));
       const yaml::Node* with = top.find("with");
       if (with == nullptr) continue;
       const Place place = top.place(*with, "with");
@@ -160,7 +160,7 @@ class Measures {
  public:
   Measures(const std::deque<BookFile>& files, ProblemList& problems) {
     for (const BookFile& file : files) {
-      yaml::Fields top(file.root, {file.file, problems}, {});
+      yaml::Fields top(file.root, {file.file, problems}, {}, keys_of(file.kind));
       const auto own = top.read<MeasuringSystem>(
           "measures", [](const std::string& text) { return read_system(text); });
       with_[file.file] = file.with;

@@ -24,7 +24,7 @@ ForeignCurrency exchange_rate(const yaml::Node& node, const std::string& code,
     out.rate = rate_from(node.text);
     return out;
   }
-  yaml::Fields fields(node, context, path);
+  yaml::Fields fields(node, context, path, exchange_rate_keys());
   fields.need("is", "is: 1.085");
   out.rate = fields.read<Rational>("is", rate_from).value_or(1);
   out.source = fields.text("source").value_or("");
@@ -45,7 +45,8 @@ std::map<std::string, ForeignCurrency> read_exchange_rates(yaml::Fields& top) {
   std::map<std::string, ForeignCurrency> out;
   const yaml::Node* node = top.find("exchange rates");
   if (node == nullptr) return out;
-  const yaml::Fields rates(*node, top.context(), top.path() + "exchange rates");
+  const yaml::Fields rates(*node, top.context(), top.path() + "exchange rates",
+                           exchange_rate_keys());
   for (const auto& [name, value] : node->entries) {
     const std::string code = name.text;
     const yaml::Node& rate = value;
@@ -108,7 +109,7 @@ void rates_through_own(BookFile& file, const PriceList& prices) {
 void set_currencies(std::deque<BookFile>& files, Book& book, ProblemList& problems) {
   for (BookFile& file : files) {
     if (file.kind != FileKind::larder && file.kind != FileKind::prices) continue;
-    yaml::Fields top(file.root, {file.file, problems}, {});
+    yaml::Fields top(file.root, {file.file, problems}, {}, keys_of(file.kind));
     file.currency = top.text("currency").value_or("");
     file.exchange_rates = read_exchange_rates(top);
     const bool of_itself =
@@ -128,7 +129,7 @@ void set_currencies(std::deque<BookFile>& files, Book& book, ProblemList& proble
     if (file.currency != own) rates_through_own(file, book.prices);
     if (!one_currency || file.kind == FileKind::larder) continue;
     if (file.exchange_rates.count(own) == 0) continue;
-    const yaml::Fields top(file.root, {file.file, problems}, {});
+    const yaml::Fields top(file.root, {file.file, problems}, {}, keys_of(file.kind));
     problems.add(
         at(problems::exchange_rate_of_itself(own), top.place(file.root, "exchange rates")));
   }

@@ -36,7 +36,7 @@ GuestKind* find_kind(Event& event, const std::string& name) {
 void read_diets(yaml::Fields& top, const Reading& reading, Event& event) {
   const yaml::Node* node = top.find("may not eat");
   if (node == nullptr) return;
-  yaml::Fields diets(*node, reading.context(), top.path() + " > may not eat");
+  yaml::Fields diets(*node, reading.context(), top.path() + " > may not eat", diet_keys());
   if (!node->is_map()) return;
   for (const auto& [name, value] : node->entries) {
     const std::string& guests = name.text;
@@ -174,13 +174,13 @@ Rational read_guest_count(const std::string& text) {
 }
 
 void read_event(const Reading& reading) {
-  yaml::Fields peek(reading.file.root, reading.context(), {});
+  yaml::Fields peek(reading.file.root, reading.context(), {}, event_keys());
   const auto name = peek.name("event");
   if (!name) return;
   Event event;
   event.name = *name;
   const std::string path = "event " + in_quotes(*name);
-  yaml::Fields top(reading.file.root, reading.context(), path);
+  yaml::Fields top(reading.file.root, reading.context(), path, event_keys());
   event.place = top.place(*top.find("event"));
   top.find("measures");
   top.find("kitchen");

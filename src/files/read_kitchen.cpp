@@ -48,10 +48,12 @@ std::optional<Kitchen> kitchen_from(yaml::Fields& fields, const Reading& reading
 }  // namespace
 
 void read_kitchen(const Reading& reading) {
-  yaml::Fields top(reading.file.root, reading.context(), {});
+  const Mapping& keys = keys_of(reading.file.kind);
+  if (!keys.lists("kitchen")) return;
+  yaml::Fields top(reading.file.root, reading.context(), {}, keys);
   const yaml::Node* node = top.find("kitchen");
   if (node == nullptr) return;
-  yaml::Fields fields(*node, reading.context(), "kitchen");
+  yaml::Fields fields(*node, reading.context(), "kitchen", kitchen_keys());
   std::optional<Kitchen> kitchen = kitchen_from(fields, reading);
   std::optional<Workplace> workplace = read_workplace(fields, reading);
   fields.finish();

@@ -26,7 +26,7 @@ class EntryReader {
     }
     prices.free = fields_.flag("free");
     for (const yaml::Node& node : fields_.list("buy")) {
-      yaml::Fields buy(node, reading_.context(), fields_.path() + " > buy");
+      yaml::Fields buy(node, reading_.context(), fields_.path() + " > buy", offer_keys());
       if (!buy.is_map()) continue;
       buy.finish(reading_.problems.attempt(buy.place(), [&] {
         prices.purchases.push_back(read_purchase(buy, reading_, ingredient_));
@@ -41,10 +41,11 @@ class EntryReader {
   void read_yields() {
     int rows = 0;
     const auto take = [&](std::string_view key, auto&& use) {
-      if (const yaml::Node* node = fields_.find(key); node != nullptr && node->is_scalar()) {
-        ++rows;
-        reading_.problems.attempt(fields_.place(*node, key), [&] { use(node->text); });
-      }
+      if (fields_.find(key) != nullptr) ++rows;
+      fields_.read<bool>(key, [&](const std::string& name) {
+        use(name);
+        return true;
+      });
     };
     take("cut", [&](const std::string& name) {
       ingredient_ = with_row(std::move(ingredient_), tables().yields.cut(name));
@@ -61,7 +62,8 @@ class EntryReader {
     }
     std::vector<Rung> tests;
     for (const yaml::Node& node : fields_.list("tested yields")) {
-      yaml::Fields test(node, reading_.context(), fields_.path() + " > tested yields");
+      yaml::Fields test(node, reading_.context(), fields_.path() + " > tested yields",
+                        tested_yield_keys());
       test.finish(reading_.problems.attempt(test.place(), [&] { read_test(test, tests); }));
     }
     if (tests.empty()) return;
@@ -156,7 +158,7 @@ class EntryReader {
 }  // namespace
 
 void read_larder(const Reading& reading) {
-  yaml::Fields top(reading.file.root, reading.context(), {});
+  yaml::Fields top(reading.file.root, reading.context(), {}, larder_keys());
   read_file_currency(top, reading);
   top.find("measures");
   top.find("kitchen");
@@ -175,7 +177,7 @@ void read_larder(const Reading& reading) {
       if (reported.count(i) > 0) continue;
       const auto& [name, node] = larder->entries[i];
       const std::string path = "larder > " + in_quotes(name.text);
-      yaml::Fields fields(node, reading.context(), path);
+      yaml::Fields fields(node, reading.context(), path, ingredient_keys());
       Ingredient ingredient;
       ingredient.name = name.text;
       ingredient.place = Place{reading.file.file, name.line, name.column, path};

@@ -26,12 +26,13 @@ Source source_of(yaml::Fields& fields) {
 }
 
 template <class Work>
-void each_row(yaml::Fields& top, const Reading& reading, std::string_view key, Work&& work) {
+void each_row(yaml::Fields& top, const Reading& reading, std::string_view key, const Mapping& keys,
+              Work&& work) {
   for (const yaml::Node& node : top.list(key)) {
     // The first value of a row is its name.
     std::string path = "tables > " + std::string(key);
     if (!node.entries.empty()) path += " > " + node.entries.front().second.text;
-    yaml::Fields fields(node, reading.context(), path);
+    yaml::Fields fields(node, reading.context(), path, keys);
     fields.finish(reading.problems.attempt(fields.place(), [&] { work(fields); }));
   }
 }
@@ -68,7 +69,7 @@ void read_density(yaml::Fields& fields, const Reading& reading) {
   const Names names = names_of(fields, "of");
   const Source source = source_of(fields);
   for (const yaml::Node& node : fields.list("measures")) {
-    yaml::Fields measure(node, reading.context(), fields.path());
+    yaml::Fields measure(node, reading.context(), fields.path(), density_measure_keys());
     const Amount size =
         reading.amount(measure.needed_text("measure", "measure: 1 cup").value_or(""));
     if (size.number <= 0) {
@@ -98,7 +99,7 @@ void read_piece(yaml::Fields& fields, const Reading& reading) {
 }
 
 Rung read_rung(const yaml::Node& node, const Reading& reading, const std::string& path) {
-  yaml::Fields fields(node, reading.context(), path);
+  yaml::Fields fields(node, reading.context(), path, rung_keys());
   Rung rung;
   rung.from = stage_from(fields.text("from").value_or("purchased"));
   rung.to = stage_from(fields.needed_text("to", "to: cooked").value_or("cooked"));
@@ -163,23 +164,26 @@ void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList
   std::vector<StepRule> step_rules;
   for (const BookFile& file : files) {
     const Reading reading{file, book, problems};
-    yaml::Fields top(file.root, reading.context(), {});
+    yaml::Fields top(file.root, reading.context(), {}, own_tables_keys());
     top.find("tables");
     top.find("measures");
     top.find("kitchen");
     top.find("with");
-    each_row(top, reading, "units", [&](yaml::Fields& fields) { read_unit(fields, reading); });
-    each_row(top, reading, "densities",
+    each_row(top, reading, "units", own_unit_keys(),
+             [&](yaml::Fields& fields) { read_unit(fields, reading); });
+    each_row(top, reading, "densities", density_keys(),
              [&](yaml::Fields& fields) { read_density(fields, reading); });
-    each_row(top, reading, "pieces", [&](yaml::Fields& fields) { read_piece(fields, reading); });
-    each_row(top, reading, "cuts", [&](yaml::Fields& fields) { read_cut(fields, reading, rows); });
-    each_row(top, reading, "produce", [&](yaml::Fields& fields) {
+    each_row(top, reading, "pieces", piece_weight_keys(),
+             [&](yaml::Fields& fields) { read_piece(fields, reading); });
+    each_row(top, reading, "cuts", own_cut_keys(),
+             [&](yaml::Fields& fields) { read_cut(fields, reading, rows); });
+    each_row(top, reading, "produce", own_produce_keys(), [&](yaml::Fields& fields) {
       const Names names = names_of(fields, "produce");
       const std::string trim = fields.text("trim").value_or("");
       rows.produce.push_back(
           {names.name, names.others, trim, yield_of(fields, false), source_of(fields)});
     });
-    each_row(top, reading, "grains", [&](yaml::Fields& fields) {
+    each_row(top, reading, "grains", own_grain_keys(), [&](yaml::Fields& fields) {
       const Names names = names_of(fields, "grain");
       rows.grains.push_back({names.name, names.others, yield_of(fields, true), source_of(fields),
                              fields.text("note").value_or("")});
@@ -188,7 +192,7 @@ void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList
             "allergen law", [](const std::string& text) { return allergen_law_from(text); })) {
       book.tables.allergens.go_by(*law);
     }
-    each_row(top, reading, "step rules", [&](yaml::Fields& fields) {
+    each_row(top, reading, "step rules", step_rule_keys(), [&](yaml::Fields& fields) {
       const Source source = source_of(fields);
       step_rules.push_back(read_step_rule(fields, reading, source.text, source.row));
     });

@@ -25,7 +25,7 @@ void read_quote_paper(yaml::Fields& quote, Paper& out) {
 void read_invoice(yaml::Fields& top, const Reading& reading, Event& event) {
   const yaml::Node* node = top.find("invoice");
   if (node == nullptr) return;
-  yaml::Fields fields(*node, reading.context(), top.path() + " > invoice");
+  yaml::Fields fields(*node, reading.context(), top.path() + " > invoice", invoice_keys());
   if (!fields.is_map()) {
     reading.problems.add(at(problems::wrong_shape(yaml::shape_of(*node), "a map of keys"),
                             top.place(*node, "invoice")));
@@ -46,7 +46,7 @@ void read_invoice(yaml::Fields& top, const Reading& reading, Event& event) {
     });
   }
   for (const yaml::Node& item : fields.list("extras")) {
-    yaml::Fields extra(item, reading.context(), fields.path() + " > extras");
+    yaml::Fields extra(item, reading.context(), fields.path() + " > extras", extra_keys());
     out.extras.push_back(read_extra(extra, event.terms.tax, true));
     extra.finish();
   }

@@ -11,7 +11,7 @@ namespace {
 /// Nothing where the offer is no map, which is reported.
 std::optional<Purchase> offer_from(const yaml::Node& node, const std::string& path,
                                    const Reading& reading, const Ingredient& ingredient) {
-  yaml::Fields fields(node, reading.context(), path);
+  yaml::Fields fields(node, reading.context(), path, offer_keys());
   if (!fields.is_map()) return std::nullopt;
   Purchase out = read_purchase(fields, reading, ingredient);
   fields.finish();
@@ -36,7 +36,7 @@ void read_offers(const yaml::Node& name, const yaml::Node& node, const Reading& 
 }  // namespace
 
 void read_prices(const Reading& reading) {
-  yaml::Fields top(reading.file.root, reading.context(), {});
+  yaml::Fields top(reading.file.root, reading.context(), {}, prices_keys());
   const std::string supplier = top.text("prices").value_or("");
   read_file_currency(top, reading);
   top.find("measures");

@@ -165,7 +165,7 @@ void read_store(yaml::Fields& fields, const Reading& reading, const Ingredient& 
     return bought_for(there, Stage::purchased, ingredient, prices.purchases.front()).amount;
   });
   for (const yaml::Node& node : fields.list("by-products")) {
-    yaml::Fields left(node, reading.context(), fields.path() + " > by-products");
+    yaml::Fields left(node, reading.context(), fields.path() + " > by-products", by_product_keys());
     left.finish(reading.problems.attempt(
         left.place(), [&] { prices.by_products.push_back(by_product(left, reading)); }));
   }

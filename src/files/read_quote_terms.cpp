@@ -169,17 +169,17 @@ ExtraLine read_extra(yaml::Fields& fields, const TaxRates& rates, bool on_the_bi
 void read_quote_terms(const yaml::Node& node, const Reading& reading, const std::string& path,
                       Event& event) {
   QuoteTerms& terms = event.terms;
-  yaml::Fields fields(node, reading.context(), path);
+  yaml::Fields fields(node, reading.context(), path, quote_keys());
   if (!fields.is_map()) return;
   read_tax(fields, terms);
   terms.q_factor = share_of_cost(fields, "q factor");
   for (const yaml::Node& item : fields.list("labour")) {
-    yaml::Fields labour(item, reading.context(), path + " > labour");
+    yaml::Fields labour(item, reading.context(), path + " > labour", labour_keys());
     labour.finish(reading.problems.attempt(
         labour.place(), [&] { terms.labour.push_back(labour_line(labour, reading)); }));
   }
   for (const yaml::Node& item : fields.list("extras")) {
-    yaml::Fields extra(item, reading.context(), path + " > extras");
+    yaml::Fields extra(item, reading.context(), path + " > extras", extra_keys());
     terms.extras.push_back(read_extra(extra, terms.tax, false));
     extra.finish();
   }

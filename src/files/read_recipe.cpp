@@ -123,7 +123,7 @@ class RecipeReader {
       const bool is_part = item.is_map() && !item.entries.empty() &&
                            item.entries.front().first.text == "part" && part.empty();
       if (is_part) {
-        yaml::Fields fields(item, reading_.context(), top_.path() + " > part");
+        yaml::Fields fields(item, reading_.context(), top_.path() + " > part", part_keys());
         const auto name = fields.text("part");
         if (fields.need("lines", "lines:\n  - garlic: 8 cloves") != nullptr && name) {
           read_line_list(lines_of(fields, "lines"), *name);
@@ -144,7 +144,7 @@ class RecipeReader {
              Place{reading_.file.file, item.line, item.column, path}));
       return;
     }
-    yaml::Fields fields(item, reading_.context(), path);
+    yaml::Fields fields(item, reading_.context(), path, line_keys());
     if (!item.is_map() || item.entries.empty()) return;
     const yaml::Node& name = item.entries.front().first;
     const yaml::Node& amount = item.entries.front().second;
@@ -280,12 +280,13 @@ class RecipeReader {
 }  // namespace
 
 void read_recipe(const Reading& reading) {
-  yaml::Fields peek(reading.file.root, reading.context(), {});
+  yaml::Fields peek(reading.file.root, reading.context(), {}, recipe_keys());
   const auto name = peek.name("recipe");
   if (!name) return;
   Recipe recipe;
   recipe.name = *name;
-  yaml::Fields top(reading.file.root, reading.context(), "recipe " + in_quotes(*name));
+  yaml::Fields top(reading.file.root, reading.context(), "recipe " + in_quotes(*name),
+                   recipe_keys());
   recipe.place = top.place(*top.find("recipe"));
   top.find("measures");
   top.find("kitchen");

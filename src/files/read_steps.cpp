@@ -108,7 +108,7 @@ MethodStep read_step(const yaml::Node& item, const Recipe& recipe, const Reading
     step.text = item.text;
     return step;
   }
-  yaml::Fields fields(item, reading.context(), path);
+  yaml::Fields fields(item, reading.context(), path, step_keys());
   step.text = fields.needed_text("do", "do: Rub all over.").value_or("");
   step.uses = fields.texts("uses");
   if (const auto time = fields.read<StepTime>("takes", [&](const std::string& text) {

@@ -24,7 +24,7 @@ std::optional<Mass> weight_at(const Worksheet& sheet, Stage stage) {
 /// `worksheet: lamb.yaml`, found beside the trials: the weights at the stages wanted.
 std::vector<Mass> read_worksheet_weights(const yaml::Node& node, const std::vector<Stage>& stages,
                                          const Reading& reading) {
-  yaml::Fields fields(node, reading.context(), "weighed");
+  yaml::Fields fields(node, reading.context(), "weighed", trial_worksheet_keys());
   const std::string name = fields.needed_text("worksheet", "worksheet: lamb.yaml").value_or("");
   fields.finish();
   const auto beside = std::filesystem::path(reading.file.file).parent_path() / name;
@@ -135,7 +135,7 @@ std::optional<KeptResult> read_trials(const std::string& file, const Book& book,
   if (!loaded) return std::nullopt;
   Book known = book;
   const reading::Reading reading{*loaded, known, problems};
-  yaml::Fields top(loaded->root, reading.context(), {});
+  yaml::Fields top(loaded->root, reading.context(), {}, reading::trials_keys());
   const KeptTests tests = reading::read_tests(top, reading);
   if (problems.has_errors()) return std::nullopt;
   std::optional<KeptResult> out;

@@ -88,7 +88,7 @@ Oven read_oven(yaml::Fields& fields, const Reading& reading) {
 
 void read_ovens(yaml::Fields& kitchen, const Reading& reading, Workplace& out) {
   for (const yaml::Node& item : kitchen.list("ovens")) {
-    yaml::Fields fields(item, reading.context(), kitchen.path() + " > ovens");
+    yaml::Fields fields(item, reading.context(), kitchen.path() + " > ovens", oven_keys());
     Oven oven = read_oven(fields, reading);
     for (const Oven& other : out.ovens) {
       if (other.name == oven.name && !oven.name.empty()) {
@@ -101,7 +101,7 @@ void read_ovens(yaml::Fields& kitchen, const Reading& reading, Workplace& out) {
 
 void read_people(yaml::Fields& kitchen, const Reading& reading, Workplace& out) {
   for (const yaml::Node& item : kitchen.list("people")) {
-    yaml::Fields fields(item, reading.context(), kitchen.path() + " > people");
+    yaml::Fields fields(item, reading.context(), kitchen.path() + " > people", crew_keys());
     Crew crew;
     crew.place = fields.place();
     fields.need("role", "role: cook");

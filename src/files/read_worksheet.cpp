@@ -58,10 +58,10 @@ class WorksheetReader {
       return word;
     });
     sheet_.bought = bought.value_or(std::string(bought_in(sheet_.name)));
-    if (const yaml::Node* node = top_.find("currency"); node != nullptr && node->is_scalar()) {
-      reading_.problems.attempt(top_.place(*node, "currency"),
-                                [&] { sheet_.currency = Currency(node->text); });
-    }
+    top_.read<bool>("currency", [&](const std::string& code) {
+      sheet_.currency = Currency(code);
+      return true;
+    });
     sheet_.new_price = top_.read<PricePerMass>(
         "new price", [&](const std::string& text) { return read_price_by_weight(text, units_); });
     const yaml::Node* trim = top_.find("trim test");
@@ -98,7 +98,7 @@ class WorksheetReader {
   }
 
   void read_trim(const yaml::Node& node) {
-    yaml::Fields fields(node, reading_.context(), "trim test");
+    yaml::Fields fields(node, reading_.context(), "trim test", trim_test_keys());
     if (!fields.is_map()) return;
     TrimTest test;
     test.cut = sheet_.name;
@@ -125,7 +125,7 @@ class WorksheetReader {
   }
 
   void read_cooking(const yaml::Node& node) {
-    yaml::Fields fields(node, reading_.context(), "cooking loss test");
+    yaml::Fields fields(node, reading_.context(), "cooking loss test", cooking_test_keys());
     if (!fields.is_map()) return;
     const auto base = read_base(fields);
     CookingLossTest test{sheet_.name, {}, TrimmedCost::from_invoice({}), {}, {}, {}, {}, {}};
@@ -227,7 +227,7 @@ std::optional<Worksheet> read_worksheet(const std::string& file, const Book& boo
   if (const auto loaded = reading::read_one_file(file, FileKind::worksheet, book, own)) {
     Book known = book;
     const reading::Reading reading{*loaded, known, own};
-    yaml::Fields top(loaded->root, reading.context(), {});
+    yaml::Fields top(loaded->root, reading.context(), {}, reading::worksheet_keys());
     sheet = reading::WorksheetReader(reading, top).read();
   }
   for (const Problem& problem : own.all()) problems.add(problem);

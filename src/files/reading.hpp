@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "files/keys/keys.hpp"
 #include "platewright/book/book.hpp"
 #include "platewright/book/file_kind.hpp"
 #include "platewright/problem/problem_list.hpp"

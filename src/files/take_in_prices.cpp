@@ -232,7 +232,8 @@ class ListTaker {
   /// As a larder's reader takes it, or its problems.
   Purchase checked_offer(const yaml::Node& offer, const Ingredient& ingredient,
                          ProblemList& problems) const {
-    yaml::Fields fields(offer, {header_.csv_file, problems}, in_quotes(ingredient.name));
+    yaml::Fields fields(offer, {header_.csv_file, problems}, in_quotes(ingredient.name),
+                        offer_keys());
     return read_purchase(fields, Reading{reading_.file, reading_.book, problems}, ingredient);
   }
 
@@ -260,7 +261,7 @@ std::optional<TakenPrices> take_in_prices(const std::string& header_file, const 
   if (!root) return std::nullopt;
   BookFile file{header_file, std::move(*root), FileKind::price_list, true, book.measures};
   Book own = book;
-  yaml::Fields top(file.root, {file.file, problems}, {});
+  yaml::Fields top(file.root, {file.file, problems}, {}, price_list_keys());
   const PriceListHeader header = read_price_list_header(top, header_file);
   file.currency = header.currency;
   file.exchange_rates = read_exchange_rates(top);

@@ -71,7 +71,7 @@ std::string densities_text(const std::vector<TableFile>& files,
     for (const std::string& name : names) seen.add("food", name, fields.place(), problems);
     const std::string source = source_of(fields);
     for (const yaml::Node& node : fields.list("measures")) {
-      yaml::Fields measure(node, fields.context(), fields.path());
+      yaml::Fields measure(node, fields.context(), fields.path(), yaml::any_keys());
       const Measured read =
           read_measured(measure.needed_text("measure", "measure: 1 cup").value_or(""));
       rows.push_back(literal(of) + ", " + joined(names) + ", " + ratio(read.number) + ", " +

@@ -26,11 +26,12 @@ void each_row(const std::vector<TableFile>& files, std::string_view key, std::st
               ProblemList& problems, const std::function<void(yaml::Fields&)>& row) {
   for (const TableFile& file : files) {
     const yaml::Context context{file.file, problems};
-    yaml::Fields top(file.root, context, {});
+    yaml::Fields top(file.root, context, {}, yaml::any_keys());
     for (const yaml::Node& node : top.list(key)) {
-      yaml::Fields peek(node, context, std::string(key));
+      yaml::Fields peek(node, context, std::string(key), yaml::any_keys());
       const std::string name = peek.text(identity).value_or("?");
-      yaml::Fields fields(node, context, std::string(identity) + " " + in_quotes(name));
+      yaml::Fields fields(node, context, std::string(identity) + " " + in_quotes(name),
+                          yaml::any_keys());
       problems.attempt(fields.place(), [&] { row(fields); });
       fields.finish();
     }

@@ -50,7 +50,7 @@ std::string lethality_text(const std::vector<TableFile>& files, ProblemList& pro
     for (const std::string& fat : fields.texts("fat")) fats.push_back(ratio(read_share(fat)));
     if (fats.empty()) fats.emplace_back("not_printed");
     for (const yaml::Node& node : fields.list("steps")) {
-      yaml::Fields step(node, fields.context(), fields.path());
+      yaml::Fields step(node, fields.context(), fields.path(), yaml::any_keys());
       const std::string at = celsius_of(step, "at");
       const std::vector<std::string> holds = step.texts("hold");
       check_count("a hold", holds.size(), "fat", fats.size());

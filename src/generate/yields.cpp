@@ -1,8 +1,8 @@
 // Cuts with their ladders; produce and grains.
 
 #include "generate/row_fields.hpp"
-#include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/bought_words.hpp"
+#include "platewright/problem/catalogue/numbers.hpp"
 
 namespace platewright::generate {
 namespace {
@@ -39,7 +39,7 @@ std::string cuts_text(const std::vector<TableFile>& files, ProblemList& problems
     for (const std::string& other : names) seen.add("cut", other, fields.place(), problems);
     std::string list;
     for (const yaml::Node& node : fields.list("rungs")) {
-      yaml::Fields rung(node, fields.context(), fields.path());
+      yaml::Fields rung(node, fields.context(), fields.path(), yaml::any_keys());
       list += "    {" + rung_text(rung) + "},\n";
       rung.finish();
     }

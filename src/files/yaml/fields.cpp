@@ -52,8 +52,8 @@ std::string shape_of(const Node& node) {
   return {};
 }
 
-Fields::Fields(const Node& node, Context context, std::string path)
-    : node_(node), context_(context), path_(std::move(path)) {
+Fields::Fields(const Node& node, Context context, std::string path, const Mapping& mapping)
+    : node_(node), context_(context), path_(std::move(path)), mapping_(mapping) {
   if (!node_.is_map()) report(problems::wrong_shape(shape_of(node_), "a map of keys"), node_, {});
 }
 
@@ -66,8 +66,19 @@ void Fields::report(const Problem& problem, const Node& node, std::string_view s
   context_.problems.add(at(problem, place(node, step)));
 }
 
+bool Fields::is_known(std::string_view key) const {
+  return mapping_.lists(key) ||
+         std::find(asked_for_.begin(), asked_for_.end(), key) != asked_for_.end();
+}
+
+std::vector<std::string> Fields::known() const {
+  std::vector<std::string> out = asked_for_;
+  for (const Key& key : mapping_.keys) out.emplace_back(key.name);
+  return out;
+}
+
 const Node* Fields::find(std::string_view key) {
-  if (std::find(known_.begin(), known_.end(), key) == known_.end()) known_.emplace_back(key);
+  if (!is_known(key)) asked_for_.emplace_back(key);
   for (const auto& [name, value] : node_.entries) {
     if (name.text == key) return &value;
   }
@@ -157,7 +168,7 @@ void Fields::finish(bool read_to_its_end) {
   for (const auto& entry : node_.entries) {
     const auto* const last = std::exchange(before, &entry);
     const auto& [name, value] = entry;
-    if (std::find(known_.begin(), known_.end(), name.text) != known_.end()) continue;
+    if (is_known(name.text)) continue;
     if (value.is_nothing() && last != nullptr) {
       const auto& [last_key, last_value] = *last;
       if (are_parts_of_a_number(last_value.text, name.text)) {
@@ -170,8 +181,8 @@ void Fields::finish(bool read_to_its_end) {
         continue;
       }
     }
-    if (!read_to_its_end && nearest_names(name.text, known_).empty()) continue;
-    report(problems::key_unknown(name.text, known_), name, name.text);
+    if (!read_to_its_end && nearest_names(name.text, known()).empty()) continue;
+    report(problems::key_unknown(name.text, known()), name, name.text);
   }
 }
 

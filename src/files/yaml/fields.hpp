@@ -9,6 +9,7 @@
 
 #include "platewright/number/rational.hpp"
 #include "platewright/problem/problem_list.hpp"
+#include "yaml/mapping.hpp"
 #include "yaml/node.hpp"
 
 namespace platewright::yaml {
@@ -22,13 +23,14 @@ struct Context {
 /// What a node is, in words for a message.
 std::string shape_of(const Node& node);
 
-/// The fields of one map. Each key that the reader asks for counts as known; `finish` reports the
-/// others with the nearest known key. A value of the wrong shape is reported and taken as missing.
+/// The fields of one map, by the keys that `mapping` lists; `finish` reports the others with the
+/// nearest one of them. A value of the wrong shape is reported and taken as missing.
 class Fields {
  public:
-  Fields(const Node& node, Context context, std::string path);
+  /// `mapping` must live longer, as do the tables of keys.
+  Fields(const Node& node, Context context, std::string path, const Mapping& mapping = any_keys());
 
-  /// The value of `key`, or nothing.
+  /// The value of `key`, or nothing. A key that is asked for is known.
   const Node* find(std::string_view key);
   /// The value of `key`; reports a missing one, with `example` as what to write.
   const Node* need(std::string_view key, std::string_view example);
@@ -73,8 +75,8 @@ class Fields {
     }
   }
 
-  /// Reports every key that nobody asked for. Where the reading stopped before its end, not all
-  /// keys were asked for, and only those are reported that look like a slip in one that was.
+  /// Reports every key that is not known. Where the reading stopped before its end, not all names
+  /// of the user's own were asked for, and only those keys are reported that look like a slip.
   void finish(bool read_to_its_end = true);
 
   /// The place of a value of this map.
@@ -88,11 +90,14 @@ class Fields {
  private:
   const Node* scalar(std::string_view key);
   void report(const Problem& problem, const Node& node, std::string_view step);
+  bool is_known(std::string_view key) const;
+  std::vector<std::string> known() const;
 
   const Node& node_;
   Context context_;
   std::string path_;
-  std::vector<std::string> known_;
+  const Mapping& mapping_;
+  std::vector<std::string> asked_for_;  ///< beside those that the mapping lists
 };
 
 }  // namespace platewright::yaml

@@ -99,7 +99,7 @@ TEST_CASE("what the paper of a quote says besides sums") {
   SmallBook files(Files{{"e.yaml", event("guests: {adults: 8}\nat: 2027-10-09 18:30\n"
                                          "caterer: [the mill kitchen, 4 Barn Lane]\n"
                                          "client: the growers' club\ncontact: the secretary\n"
-                                         "venue: [Millrace Barn, Weir Road]\n"
+                                         "venue: [the barn, Old Mill Road]\n"
                                          "service style: buffet\nquote:\n  margin: 30 %\n"
                                          "  quote number: 2027-031\n  quote date: 2027-06-01\n"
                                          "  includes: [menu and staff, linen]\n"

@@ -37,7 +37,7 @@ inline Problem key_missing(std::string_view key, std::string_view example) {
 }
 
 inline Problem wrong_shape(std::string_view found, std::string_view expected,
-                           std::string remedy = "compare with the example in the README") {
+                           std::string remedy = "compare with the example in examples/KEYS.md") {
   return make_problem("wrong-shape", std::string(found), std::string(expected), std::move(remedy));
 }
 
@@ -69,7 +69,8 @@ inline Problem name_twice(std::string_view what, std::string_view name, std::str
 /// a key of it that looks like one of those, and `meant` that one.
 inline Problem not_a_book(std::string_view nearest = {}, std::string_view meant = {}) {
   std::string remedy =
-      "write a line such as `recipe: roast lamb`; the README shows one of each kind. Worksheets, "
+      "write a line such as `recipe: roast lamb`; the pages in examples show one of each kind. "
+      "Worksheets, "
       "trials and price lists are "
       "read by commands of their own";
   if (!nearest.empty()) {
