@@ -3,52 +3,17 @@
 #include <variant>
 #include <vector>
 
-#include "card/records.hpp"
+#include "card/csv_fields.hpp"
 #include "platewright/card/writers.hpp"
-#include "platewright/number/write.hpp"
 
 namespace platewright {
 
 namespace {
 
+using detail::exact_field;
+using detail::Fields;
 using detail::guarded;
 using detail::Record;
-
-/// A decimal where one ends; else numerator and denominator, in a form that no spreadsheet takes
-/// for a day, a time or a negative number, as it does `2/3`, `2:3` and `(2)`.
-std::string exact_field(const Rational& value) {
-  std::string out = as_exact(value);
-  if (const std::size_t bar = out.find('/'); bar != std::string::npos)
-    out.replace(bar, 1, " over ");
-  return out;
-}
-
-/// Which fields the cells of one column need.
-struct Fields {
-  bool exact = false;
-  bool unit = false;
-  bool source = false;
-
-  void need(const Cell& cell) {
-    exact = exact || cell.exact.has_value();
-    unit = unit || !cell.unit.empty();
-    source = source || cell.footnote != 0;
-  }
-
-  void name(Record& record, const std::string& key) const {
-    record.push_back(key);
-    if (exact) record.push_back(key + " exact");
-    if (unit) record.push_back(key + " unit");
-    if (source) record.push_back(key + " source");
-  }
-
-  void fill(Record& record, const Cell& cell) const {
-    record.push_back(guarded(cell.exact ? cell.shown : cell.text));
-    if (exact) record.push_back(cell.exact ? exact_field(*cell.exact) : "");
-    if (unit) record.push_back(guarded(cell.unit));
-    if (source) record.push_back(cell.footnote == 0 ? "" : std::to_string(cell.footnote));
-  }
-};
 
 class CsvWriter {
  public:
@@ -71,7 +36,8 @@ class CsvWriter {
  private:
   std::string section(const std::string& key) const { return part_ + key; }
 
-  void add(const Table& table) {
+  void add(const Table& of_a_page) {
+    const Table table = for_a_program(of_a_page);
     std::vector<Fields> fields(table.columns.size());
     bool grouped = false;
     const auto look_at = [&](const Row& row) {

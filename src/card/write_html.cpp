@@ -49,6 +49,7 @@ Reading reading_of(SheetKind kind) {
     case SheetKind::budget:
     case SheetKind::margin_risk:
     case SheetKind::order:
+    case SheetKind::delivery_notes:
     case SheetKind::labels:
     case SheetKind::check:
     case SheetKind::lethality:

@@ -39,6 +39,15 @@ struct Parsed {
   std::string help_of;
 };
 
+/// One table by itself is CSV where nothing else is said.
+void choose_format_of_section(bool said, CommonOptions& common) {
+  if (common.section.empty()) return;
+  if (!said && common.format == "text") common.format = "csv";
+  if (common.format != "csv" && common.format != "json") {
+    throw CLI::ValidationError("--section", "is written as csv or json alone");
+  }
+}
+
 /// The format that the ending of the output's name stands for; text where it stands for none.
 std::string format_by_ending(const std::string& output) {
   const std::string ending = std::filesystem::path(output).extension().string();
@@ -157,6 +166,7 @@ void understand(const CLI::App& program, Parsed& parsed, CommandLine& out) {
   if (const CLI::Option* format = used.get_option_no_throw("--format")) {
     out.common.width_given = used.get_option("--width")->count() > 0;
     if (format->count() == 0) out.common.format = format_by_ending(out.common.output);
+    choose_format_of_section(format->count() > 0, out.common);
   }
   out.command = chosen(program, parsed);
 }

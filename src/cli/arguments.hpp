@@ -14,6 +14,7 @@ namespace platewright::cli {
 struct CommonOptions {
   std::string format = "text";
   std::string output;
+  std::string section;  ///< one table of the sheet, in CSV or JSON
   unsigned width = 80;
   bool width_given = false;
   bool ascii = false;
@@ -42,6 +43,7 @@ struct PriceOptions {
   std::string day;        ///< the newest prices on or before it; the event's day if empty
   bool cheapest = false;  ///< the offers with which the order is cheapest
   bool round_unit_prices = false;
+  bool one_delivery = false;         ///< of every supplier
   std::vector<std::string> changes;  ///< `lamb leg=+12 %`
   std::vector<std::string> swaps;    ///< `lamb leg=mutton leg`
   std::string guests;
@@ -150,6 +152,9 @@ struct BudgetArguments {
 struct OrderArguments {
   std::vector<std::string> files;
   PriceOptions prices;
+  std::string ordered;   ///< when the order is given: `2027-10-05 10:00`
+  std::string supplier;  ///< of this one alone
+  bool delivery_notes = false;
 };
 /// A supplier's list to take in.
 struct PricesArguments {

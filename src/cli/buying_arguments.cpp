@@ -10,6 +10,13 @@ void add_order_command(CLI::App& program, OrderArguments& parsed, CommonOptions&
   argument(*order, "files", placeholder::file, parsed.files, "events' files");
   add_prices(*order, parsed.prices);
   add_changes(*order, parsed.prices);
+  add_deliveries(*order, parsed.prices);
+  Options shown(*order, group::shown);
+  shown.value("--supplier", placeholder::supplier, parsed.supplier, "what goes to this one alone");
+  shown.flag("--delivery-notes", parsed.delivery_notes,
+             "for each delivery a note to take it in by");
+  shown.value("--ordered", placeholder::moment, parsed.ordered,
+              "when the order is given: says what is too late for that");
 }
 
 void add_prices_command(CLI::App& program, PricesArguments& parsed, CommonOptions& common) {

@@ -9,6 +9,8 @@ void add_common(CLI::App& command, CommonOptions& common, const Formats& formats
                "write to this file, whole or not at all; its ending names the format");
   output.one_of("--format", "FORMAT", formats, common.format,
                 "by the ending of --output if not said, else text");
+  output.value("--section", placeholder::section, common.section,
+               "one table of the sheet by itself: CSV with one heading line, or JSON if said so");
   Options printed(command, group::printed);
   printed.between("--width", 40, 400, common.width,
                   "columns of a text page, 40 to 400; the terminal's if not said, else 80");
@@ -74,6 +76,12 @@ void add_prices(CLI::App& command, PriceOptions& prices) {
               "the newest prices on or before this day; the event's day if none is given");
   which.flag("--cheapest", prices.cheapest,
              "of each ingredient the offer that makes the order cheapest, whole packs and pieces");
+}
+
+void add_deliveries(CLI::App& command, PriceOptions& prices) {
+  Options(command, group::what_if)
+      .flag("--one-delivery", prices.one_delivery,
+            "all of a supplier's goods on the earliest of their days");
 }
 
 void add_changes(CLI::App& command, PriceOptions& prices) {

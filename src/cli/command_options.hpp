@@ -27,6 +27,9 @@ CLI::App& add_scale(CLI::App& command, ScaleOptions& scale);
 
 void add_prices(CLI::App& command, PriceOptions& prices);
 
+/// For the commands that show when goods come.
+void add_deliveries(CLI::App& command, PriceOptions& prices);
+
 /// What every command takes that shows a plan.
 void add_changes(CLI::App& command, PriceOptions& prices);
 

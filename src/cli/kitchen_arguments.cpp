@@ -52,6 +52,7 @@ void add_timeline_command(CLI::App& program, TimelineArguments& parsed, CommonOp
   argument(*timeline, "file", placeholder::file, parsed.file, "an event's file");
   add_prices(*timeline, parsed.prices);
   add_changes(*timeline, parsed.prices);
+  add_deliveries(*timeline, parsed.prices);
 }
 
 void add_day_command(CLI::App& program, DayArguments& parsed, CommonOptions& common) {

@@ -11,6 +11,7 @@
 #include "platewright/files/quotable_line.hpp"
 #include "platewright/files/read_book.hpp"
 #include "platewright/files/read_class.hpp"
+#include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 
 namespace platewright::cli {
@@ -63,9 +64,22 @@ std::string again_text(const std::vector<int>& lines) {
   return out + ": " + std::to_string(lines.size() + 1) + " times in all";
 }
 
+/// One table of the sheet. Throws WrongArgument for one that it does not have.
+std::string written_section(const Sheet& sheet, const CommonOptions& common) {
+  const auto csv = write_array(sheet, common.section);
+  if (!csv) {
+    throw WrongArgument(at(problems::name_unknown("section", common.section, array_names(sheet),
+                                                  "name one of this sheet's: " +
+                                                      problems::detail::one_of(array_names(sheet))),
+                           Place{{}, 0, 0, "--section"}));
+  }
+  return common.format == "json" ? write_json(sheet, common.section) : *csv;
+}
+
 }  // namespace
 
 std::string written(const Sheet& sheet, const CommonOptions& common, unsigned usual_width) {
+  if (!common.section.empty()) return written_section(sheet, common);
   if (common.format == "csv") return write_csv(sheet);
   if (common.format == "json") return write_json(sheet);
   if (common.format == "markdown") return write_markdown(sheet);

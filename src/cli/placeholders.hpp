@@ -30,6 +30,7 @@ inline constexpr Placeholder file{"FILE", R"(lamb-leg.yaml)", Completes::files};
 inline constexpr Placeholder folder{"FOLDER", R"(summer-supper)", Completes::folders};
 inline constexpr Placeholder kind{"KIND", R"("whole cut", poultry, as `tables safety` lists it)"};
 inline constexpr Placeholder length{"LENGTH", R"("14 in", "35 cm")"};
+inline constexpr Placeholder moment{"MOMENT", R"("2027-10-05 10:00")"};
 inline constexpr Placeholder name{"NAME", R"("lamb leg, bone-in", as your file writes it)"};
 inline constexpr Placeholder number{"NUMBER", R"(84, 3.48 or "2 1/2")"};
 inline constexpr Placeholder numbers{"NUMBERS", R"(40,60,80 with no space between)"};
@@ -43,9 +44,11 @@ inline constexpr Placeholder recipe{"RECIPE", R"("roast chicken", as its file wr
 inline constexpr Placeholder rounding{
     "ROUNDING",
     R"("fewest measures", exact, "army card", "usda schools", "nearest 5 g and 1/2 tsp")"};
+inline constexpr Placeholder section{"SECTION", R"(lines, sums, as JSON calls it)"};
 inline constexpr Placeholder share{"SHARE", R"("28 %")"};
 inline constexpr Placeholder short_of{"SHORT", R"("garlic: 3 lb")"};
 inline constexpr Placeholder step{"STEP", R"("cooked to served 70 %")"};
+inline constexpr Placeholder supplier{"SUPPLIER", R"("the butcher", as your file writes it)"};
 inline constexpr Placeholder swap{"SWAP", R"("lamb leg=mutton leg")"};
 inline constexpr Placeholder temperature{"TEMPERATURE", R"("325 F", "163 C")"};
 inline constexpr Placeholder time{"TIME", R"("20 min", "1 h 30 min")"};
@@ -60,14 +63,14 @@ inline constexpr Placeholder words{"WORDS", R"(lamb leg)"};
 
 /// Every placeholder that is explained on a help page.
 inline constexpr std::array placeholders{
-    placeholder::amount,  placeholder::answer,   placeholder::by_product,  placeholder::change,
-    placeholder::command, placeholder::count,    placeholder::cut,         placeholder::date,
-    placeholder::file,    placeholder::folder,   placeholder::kind,        placeholder::length,
-    placeholder::name,    placeholder::number,   placeholder::numbers,     placeholder::part,
-    placeholder::portion, placeholder::price,    placeholder::purchase,    placeholder::rate,
-    placeholder::recipe,  placeholder::rounding, placeholder::share,       placeholder::short_of,
-    placeholder::step,    placeholder::swap,     placeholder::temperature, placeholder::time,
-    placeholder::timed,   placeholder::unit,     placeholder::vessel,      placeholder::weight,
-    placeholder::words};
+    placeholder::amount,  placeholder::answer,      placeholder::by_product, placeholder::change,
+    placeholder::command, placeholder::count,       placeholder::cut,        placeholder::date,
+    placeholder::file,    placeholder::folder,      placeholder::kind,       placeholder::length,
+    placeholder::moment,  placeholder::name,        placeholder::number,     placeholder::numbers,
+    placeholder::part,    placeholder::portion,     placeholder::price,      placeholder::purchase,
+    placeholder::rate,    placeholder::recipe,      placeholder::rounding,   placeholder::section,
+    placeholder::share,   placeholder::short_of,    placeholder::step,       placeholder::supplier,
+    placeholder::swap,    placeholder::temperature, placeholder::time,       placeholder::timed,
+    placeholder::unit,    placeholder::vessel,      placeholder::weight,     placeholder::words};
 
 }  // namespace platewright::cli

@@ -9,7 +9,7 @@ const path = require("path");
 const [folder, calendarFile, timelineFile] = process.argv.slice(2);
 const ICAL = require(path.resolve(folder, "node_modules/ical.js/dist/ical.es5.cjs"));
 const bytes = fs.readFileSync(calendarFile);
-const rows = JSON.parse(fs.readFileSync(timelineFile, "utf8")).sections.clock.rows;
+const rows = JSON.parse(fs.readFileSync(timelineFile, "utf8")).arrays.clock;
 
 // RFC 5545, 3.1: lines end with CR LF and are no longer than 75 octets; none is broken UTF-8.
 const lines = bytes.toString("latin1").split("\r\n");

@@ -18,8 +18,9 @@ enum class ColumnKind { words, figures };
 
 /// What a column is for. A page prints `shown` ones, in a row or, where the page is too narrow, one
 /// below the other; the one that is `naming` the row then comes first. What is `data` is for
-/// programs: the same facts in a form that they read, in CSV and JSON alone.
-enum class ColumnUse { shown, naming, data };
+/// programs: the same facts in a form that they read, in CSV and JSON alone. What is for a `page`
+/// alone, a box to tick or a line to write on, no program gets.
+enum class ColumnUse { shown, naming, data, page };
 
 struct Column {
   std::string key;
@@ -38,6 +39,9 @@ inline Column naming_column(std::string key, std::string heading) {
 }
 inline Column data_column(std::string key) {
   return Column{std::move(key), {}, ColumnKind::words, ColumnUse::data};
+}
+inline Column page_column(std::string key, std::string heading) {
+  return Column{std::move(key), std::move(heading), ColumnKind::words, ColumnUse::page};
 }
 inline Column figures_column(std::string key, std::string heading) {
   return Column{std::move(key), std::move(heading), ColumnKind::figures, ColumnUse::shown};
@@ -62,6 +66,9 @@ struct Table {
   std::vector<RowGroup> groups;
   std::vector<Row> totals;
   std::vector<std::string> notes;
+  /// What its rows are called together with those of other tables of the sheet, for programs: the
+  /// orders of all suppliers are one list. The key where it is empty.
+  std::string array = {};
 
   /// Adds a row to the last group, opening one without a title where there is none yet.
   void add(Row row) {
@@ -84,13 +91,13 @@ struct Picture : Table {
   friend bool operator==(const Picture&, const Picture&) = default;
 };
 
-/// The table as a page prints it: without the columns that are data.
-inline Table for_a_page(Table table) {
+/// The table without its columns of one use.
+inline Table without_columns(Table table, ColumnUse use) {
   const auto drop = [&](std::size_t column, Row& row) {
     if (column < row.size()) row.erase(row.begin() + static_cast<std::ptrdiff_t>(column));
   };
   for (std::size_t i = table.columns.size(); i-- > 0;) {
-    if (table.columns[i].use != ColumnUse::data) continue;
+    if (table.columns[i].use != use) continue;
     table.columns.erase(table.columns.begin() + static_cast<std::ptrdiff_t>(i));
     for (RowGroup& group : table.groups) {
       for (Row& row : group.rows) drop(i, row);
@@ -98,6 +105,16 @@ inline Table for_a_page(Table table) {
     for (Row& row : table.totals) drop(i, row);
   }
   return table;
+}
+
+/// The table as a page prints it: without the columns that are data.
+inline Table for_a_page(Table table) {
+  return without_columns(std::move(table), ColumnUse::data);
+}
+
+/// The table as a program reads it: without what is for a page alone.
+inline Table for_a_program(Table table) {
+  return without_columns(std::move(table), ColumnUse::page);
 }
 
 struct Fact {

@@ -2,7 +2,9 @@
 // The writers: one sheet, five formats. None of them computes; none of them throws for any data,
 // valid UTF-8 or not.
 
+#include <optional>
 #include <string>
+#include <vector>
 
 #include "platewright/card/sheet.hpp"
 
@@ -52,13 +54,28 @@ std::string write_html(const Sheet& sheet, const HtmlOptions& options = {});
 /// part with `<part>/<key>`. Percent signs, currencies and scales stand in the field of the unit.
 std::string write_csv(const Sheet& sheet);
 
-/// The sheet as JSON: `{"sheet": kind, "title": ..., "sections": {key: ...}}`. Numbers are strings:
-/// a figure is `{"exact": "25/3", "shown": "8.33", "unit": "lb"}`. Keys are those of the blocks,
-/// columns and facts; where a cell has a footnote, `<key>_source` is its number in `sources`. Words
-/// are strings, an empty cell is null, a row under a sub-heading has it as `group`; a figure whose
-/// page text is not its number and unit has that as `text`. The blocks of a part stand in its own
-/// `sections`. UTF-8, two spaces a level, a line end at the end; bytes that are not UTF-8 come out
-/// as U+FFFD.
-std::string write_json(const Sheet& sheet);
+/// The version of the shape below; another number means that a reader has to be changed.
+inline constexpr int json_version = 1;
+
+/// The sheet as JSON: `{"version": 1, "sheet": kind, "title": ..., "date": ..., "subtitles": [...],
+/// "arrays": {name: [row, ...]}, "titles": {name: ...}, "sources": [...]}`. Each block of the sheet
+/// is an array under its key; blocks of one kind (the orders of all suppliers, the parts of all
+/// recipes) are one array, whose rows say whose they are. All rows of an array have the same keys:
+/// those of a table's columns; `key`, `label`, `value` of a list of facts; `number`, `text` of
+/// running text. A table's totals are `<name>_totals`, its notes `<name>_notes`, what a step uses
+/// `<name>_uses`. Numbers are strings: a figure is `{"exact": "25/3", "shown": "8.33", "unit":
+/// "lb"}`, with a `text` where a page prints another number for it (`1/2 cup + 3 tbsp`). Words are
+/// strings, an empty cell is null; where cells of a column have footnotes, `<key>_source` is the
+/// number in `sources`, or null. UTF-8, two spaces a level, a line end at the end; bytes that are
+/// not UTF-8 come out as U+FFFD. `only`: this array and no other.
+std::string write_json(const Sheet& sheet, const std::string& only = {});
+
+/// The arrays of `write_json`, in their order.
+std::vector<std::string> array_names(const Sheet& sheet);
+
+/// One array as CSV with one heading record, for a spreadsheet or a script: fields as in
+/// `write_csv`, but `<key>_exact`, `<key>_unit` and `<key>_source`. Nothing where the sheet has no
+/// array of that name.
+std::optional<std::string> write_array(const Sheet& sheet, const std::string& name);
 
 }  // namespace platewright
