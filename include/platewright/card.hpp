@@ -8,6 +8,7 @@
 #include "platewright/card/class_sheet.hpp"
 #include "platewright/card/cost_sheet.hpp"
 #include "platewright/card/day_sheet.hpp"
+#include "platewright/card/delivery_note.hpp"
 #include "platewright/card/display.hpp"
 #include "platewright/card/drawing.hpp"
 #include "platewright/card/figures.hpp"

@@ -1,10 +1,13 @@
 #pragma once
 // Events: production, needs, orders, timelines.
 
+#include "platewright/event/assignment.hpp"
 #include "platewright/event/break_even.hpp"
 #include "platewright/event/budget.hpp"
 #include "platewright/event/changes.hpp"
+#include "platewright/event/cheaper_offers.hpp"
 #include "platewright/event/cheapest_offers.hpp"
+#include "platewright/event/deliveries.hpp"
 #include "platewright/event/dish_notices.hpp"
 #include "platewright/event/eating.hpp"
 #include "platewright/event/event.hpp"
@@ -21,7 +24,11 @@
 #include "platewright/event/needs.hpp"
 #include "platewright/event/occasion.hpp"
 #include "platewright/event/order.hpp"
+#include "platewright/event/order_from.hpp"
 #include "platewright/event/order_of_day.hpp"
+#include "platewright/event/order_rank.hpp"
+#include "platewright/event/order_remedies.hpp"
+#include "platewright/event/order_warnings.hpp"
 #include "platewright/event/paper.hpp"
 #include "platewright/event/price_movers.hpp"
 #include "platewright/event/price_spread.hpp"

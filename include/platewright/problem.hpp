@@ -13,6 +13,7 @@
 #include "platewright/problem/catalogue/kitchens.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
+#include "platewright/problem/catalogue/orders.hpp"
 #include "platewright/problem/catalogue/own_tables.hpp"
 #include "platewright/problem/catalogue/price_lists.hpp"
 #include "platewright/problem/catalogue/quantities.hpp"

@@ -13,9 +13,12 @@
 #include "platewright/day/day_warnings.hpp"
 #include "platewright/event/eating.hpp"
 #include "platewright/event/margin_warnings.hpp"
+#include "platewright/event/order_of_day.hpp"
+#include "platewright/event/order_warnings.hpp"
 #include "platewright/event/safety_warnings.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
+#include "platewright/problem/catalogue/orders.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/problem/scripts.hpp"
 #include "platewright/recipe/nesting.hpp"
@@ -52,7 +55,9 @@ class BookCheck {
       check_contradictions(recipe, book_, problems_);
     }
     for (const Event& event : book_.events) check_menu(event);
+    check_suppliers();
     check_events();
+    check_order_of_all();
     return std::move(problems_);
   }
 
@@ -228,6 +233,36 @@ class BookCheck {
     }
   }
 
+  /// Of a supplier whose name is misspelt all that is said would count for nothing.
+  void check_suppliers() {
+    std::set<std::string> known;
+    for (const auto& [name, entry] : book_.prices.entries) {
+      for (const Purchase& purchase : entry.purchases) known.insert(purchase.supplier);
+    }
+    known.erase("");
+    for (const auto& [name, supplier] : book_.prices.suppliers) {
+      if (known.count(name) != 0) continue;
+      problems_.add(as_warning(at(problems::supplier_without_offers(
+                                      name, std::vector<std::string>(known.begin(), known.end())),
+                                  supplier.place)));
+    }
+  }
+
+  /// What of the order for several events together can't be had as it is planned.
+  void check_order_of_all() {
+    if (problems_.has_errors() || book_.events.size() < 2) return;
+    std::vector<Occasion> occasions;
+    for (const Event& event : book_.events) {
+      occasions.push_back({event, book_.recipes, current_prices(book_.prices, day_of(event))});
+    }
+    try {
+      problems_.add_all(order_warnings(order_of_day(occasions), occasions.front().prices,
+                                       book_.events.front().place));
+    } catch (const Failure&) {
+      return;
+    }
+  }
+
   /// All that a sheet would warn of, by the prices of the event's day as every command that shows
   /// it. Of a book with errors no sheet is made; what else keeps an event from being planned is
   /// said when it is.
@@ -241,6 +276,9 @@ class BookCheck {
         problems_.add_all(safety_warnings(plan, table));
         problems_.add_all(guest_warnings(event, book_.recipes, book_.tables.allergens));
         problems_.add_all(margin_warnings(plan));
+        if (book_.events.size() == 1) {
+          problems_.add_all(order_warnings(plan.order(), plan.prices(), event.place));
+        }
         if (book_.workplace && event.at) {
           problems_.add_all(
               day_warnings(plan_day(event, plan.production(), *book_.workplace), event.place));

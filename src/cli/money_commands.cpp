@@ -5,6 +5,7 @@
 #include "cli/planned.hpp"
 #include "cli/several_events.hpp"
 #include "platewright/card/cost_sheet.hpp"
+#include "platewright/card/delivery_note.hpp"
 #include "platewright/card/kitchen_notices.hpp"
 #include "platewright/card/order_sheet.hpp"
 #include "platewright/card/quote_sheet.hpp"
@@ -12,6 +13,7 @@
 #include "platewright/event/break_even.hpp"
 #include "platewright/event/changes.hpp"
 #include "platewright/event/cheapest_offers.hpp"
+#include "platewright/event/order_from.hpp"
 #include "platewright/problem/catalogue/quotes.hpp"
 #include "platewright/problem/catalogue/what_if.hpp"
 #include "platewright/quantity/read_amount.hpp"
@@ -214,18 +216,43 @@ Result run(const BudgetArguments& arguments, const CommonOptions&, ProblemList& 
   return {budget_sheet(occasion.event, budget, answer, weight, occasion.prices), {}, 80};
 }
 
+namespace {
+
+/// The order's sheet, or the notes of its deliveries.
+Sheet order_answer(const OrderArguments& arguments, const std::vector<Occasion>& occasions,
+                   Order order, const Book& book) {
+  std::vector<Event> events;
+  for (const Occasion& occasion : occasions) events.push_back(occasion.event);
+  const PriceList& prices = occasions.front().prices;
+  std::optional<LocalTime> ordered;
+  if (!arguments.ordered.empty()) {
+    ordered = from_argument("--ordered", [&] { return read_local_time(arguments.ordered); });
+  }
+  if (!arguments.supplier.empty()) {
+    order = from_argument("--supplier", [&] { return order_from(arguments.supplier, order); });
+  }
+  if (arguments.delivery_notes) {
+    return delivery_notes_sheet(events, order, book.tables.safety);
+  }
+  Sheet sheet = order_sheet(events, order, prices, ordered);
+  if (arguments.prices.cheapest || !arguments.supplier.empty()) return sheet;
+  Box box = cheaper_offers_box(cheaper_offers(occasions), prices);
+  if (!box.lines.empty()) sheet.add(std::move(box));
+  return sheet;
+}
+
+}  // namespace
+
 Result run(const OrderArguments& arguments, const CommonOptions&, ProblemList& problems) {
   const EventBooks books = open_events(arguments.files, problems);
   const Event& one = the_event(books.together, arguments.files.front());
   Sheet sheet(SheetKind::order);
   if (books.apart.size() == 1) {
     const EventPlan plan = plan_asked(arguments.prices, books.together, one, problems);
-    sheet = order_sheet({plan.event()}, plan.order(), plan.prices());
+    sheet = order_answer(arguments, {plan.occasion()}, plan.order(), books.together);
   } else {
     const auto occasions = occasions_asked(arguments.prices, books, problems);
-    std::vector<Event> events;
-    for (const Occasion& occasion : occasions) events.push_back(occasion.event);
-    sheet = order_sheet(events, order_of_day(occasions), occasions.front().prices);
+    sheet = order_answer(arguments, occasions, order_of_day(occasions), books.together);
   }
   say_changes(arguments.prices, sheet);
   return {std::move(sheet), {}, 80};

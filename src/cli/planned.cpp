@@ -15,6 +15,7 @@ PriceList prices_for(const PriceOptions& options, const Book& book, const Event*
     day = from_argument("--prices-on", [&] { return read_local_day(options.day); });
   }
   PriceList prices = current_prices(book.prices, day);
+  if (options.one_delivery) prices = with_one_delivery(std::move(prices));
   return options.round_unit_prices ? with_unit_prices_rounded(std::move(prices)) : prices;
 }
 

@@ -163,7 +163,7 @@ void read_larder(const Reading& reading) {
   top.find("measures");
   top.find("kitchen");
   top.find("with");
-  read_minimum_orders(top, reading);
+  read_suppliers(top, reading);
   const yaml::Node* larder = top.find("larder");
   if (larder != nullptr && !larder->is_map()) {
     reading.problems.add(

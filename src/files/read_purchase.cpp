@@ -158,6 +158,7 @@ Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredie
 
 void read_store(yaml::Fields& fields, const Reading& reading, const Ingredient& ingredient,
                 PriceEntry& prices) {
+  read_keeping(fields, prices.keeping);
   prices.in_store = fields.read<Amount>("in store", [&](const std::string& text) {
     const Amount there = reading.amount(text);
     if (prices.purchases.empty()) return there;
@@ -168,14 +169,6 @@ void read_store(yaml::Fields& fields, const Reading& reading, const Ingredient& 
     yaml::Fields left(node, reading.context(), fields.path() + " > by-products", by_product_keys());
     left.finish(reading.problems.attempt(
         left.place(), [&] { prices.by_products.push_back(by_product(left, reading)); }));
-  }
-}
-
-void read_minimum_orders(yaml::Fields& top, const Reading& reading) {
-  for (const TextPair& pair : text_pairs(top, "minimum orders")) {
-    reading.problems.attempt(pair.value_place, [&] {
-      reading.book.prices.minimum_orders[pair.key] = read_priced(pair.value, reading).money;
-    });
   }
 }
 

@@ -8,6 +8,18 @@
 #include "platewright/quantity/read_temperature.hpp"
 
 namespace platewright::reading {
+
+std::optional<std::chrono::minutes> minute_of_day(std::string_view text) {
+  const auto digit = [&](std::size_t at) { return text[at] >= '0' && text[at] <= '9'; };
+  if (text.size() != 5 || text[2] != ':' || !digit(0) || !digit(1) || !digit(3) || !digit(4)) {
+    return std::nullopt;
+  }
+  const auto number = [&](std::size_t at) { return (text[at] - '0') * 10 + (text[at + 1] - '0'); };
+  const int minutes = number(0) * 60 + number(3);
+  if (number(3) > 59 || minutes > 24 * 60) return std::nullopt;
+  return std::chrono::minutes(minutes);
+}
+
 namespace {
 
 /// More of anything is a slip.
@@ -32,18 +44,6 @@ PanSpace read_pan_space(const std::string& text, const Reading& reading) {
   out.pan = pan.name;
   out.bottom = pan.bottom;
   return out;
-}
-
-/// `08:00`; 24:00 is the end of the day.
-std::optional<std::chrono::minutes> minute_of_day(std::string_view text) {
-  const auto digit = [&](std::size_t at) { return text[at] >= '0' && text[at] <= '9'; };
-  if (text.size() != 5 || text[2] != ':' || !digit(0) || !digit(1) || !digit(3) || !digit(4)) {
-    return std::nullopt;
-  }
-  const auto number = [&](std::size_t at) { return (text[at] - '0') * 10 + (text[at + 1] - '0'); };
-  const int minutes = number(0) * 60 + number(3);
-  if (number(3) > 59 || minutes > 24 * 60) return std::nullopt;
-  return std::chrono::minutes(minutes);
 }
 
 ClockHours read_hours(const std::string& text) {

@@ -79,6 +79,9 @@ StepTime read_step_time(const std::string& text, const Recipe& recipe, const Rea
 /// Money in the book's currency: `8.95`. Throws Failure for a sign or anything else that follows.
 Money read_money(std::string_view text);
 
+/// `08:00`; 24:00 is the end of the day. Nothing for another form.
+std::optional<std::chrono::minutes> minute_of_day(std::string_view text);
+
 /// A sum in the book's currency, and the one that it was written in where that is another.
 struct PricedSum {
   Money money;
@@ -121,8 +124,10 @@ Purchase read_purchase(yaml::Fields& buy, const Reading& reading, const Ingredie
 /// What is in store of an ingredient, and what its pieces leave that is worth something.
 void read_store(yaml::Fields& fields, const Reading& reading, const Ingredient& ingredient,
                 PriceEntry& prices);
-/// The least that each supplier delivers for.
-void read_minimum_orders(yaml::Fields& top, const Reading& reading);
+/// How each supplier delivers, and for what.
+void read_suppliers(yaml::Fields& top, const Reading& reading);
+/// Where goods are kept until they are used, and how long.
+void read_keeping(yaml::Fields& fields, Keeping& keeping);
 /// A later price list, whose offers join those of the larder.
 void read_prices(const Reading& reading);
 void read_recipe(const Reading& reading);

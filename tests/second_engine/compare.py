@@ -27,7 +27,14 @@ class Comparison:
                               capture_output=True, text=True, timeout=60, check=False)
         if done.returncode != 0:
             raise Difference(f"{' '.join(words)}: exit {done.returncode}\n{done.stderr}")
-        return json.loads(done.stdout)["sections"]
+        document = json.loads(done.stdout)
+        if document["version"] != 1:
+            raise Difference(f"JSON of version {document['version']}")
+        return document["arrays"]
+
+    @staticmethod
+    def facts(rows):
+        return {row["key"]: row["value"] for row in rows}
 
     def same(self, what, cell, wanted, in_grams=False):
         found = Fraction(cell["exact"])
@@ -40,7 +47,7 @@ class Comparison:
     def compare_plate(self, dish, factor):
         sheet = self.sheet("cost", f"{dish.replace(' ', '-')}.yaml", "--factor", str(factor))
         wanted = self.book.plate(dish, factor)
-        rows = sheet["lines"]["rows"]
+        rows, sums = sheet["lines"], self.facts(sheet["cost"])
         if len(rows) != len(wanted["costs"]):
             raise Difference(f"{dish}: {len(rows)} lines")
         for row, line, used, cost in zip(rows, self.book.recipes[dish].lines, wanted["used"],
@@ -50,38 +57,38 @@ class Comparison:
             self.same(f"{dish}, {line.name}, used", row["used"], used)
             self.same(f"{dish}, {line.name}, cost", row["cost"], cost)
         for fact in ("total", "per_portion", "portions"):
-            self.same(f"{dish}, {fact}", sheet["cost"]["facts"][fact], wanted[fact])
+            self.same(f"{dish}, {fact}", sums[fact], wanted[fact])
 
     def compare_order(self):
         sheet, wanted = self.sheet("order", "event.yaml"), self.book.order()
         seen = set()
-        for name, section in sheet.items():
-            if not name.startswith("supplier_"):
-                continue
-            for row in section["rows"]:
-                goods = row["ingredient"]
-                seen.add(goods)
-                line = wanted["lines"][goods]
-                self.same(f"order, {goods}, packs", row["packs"], line["packs"])
-                self.same(f"order, {goods}, cost", row["cost"], line["cost"])
-                for key in ("need", "left_over"):
-                    self.same(f"order, {goods}, {key}", row[key], line[key], in_grams=True)
-                if (row["supplier"] or "") != line["supplier"]:
-                    raise Difference(f"order, {goods}: from {row['supplier']}")
+        for row in sheet["lines"]:
+            goods = row["ingredient"]
+            seen.add(goods)
+            line = wanted["lines"][goods]
+            self.same(f"order, {goods}, packs", row["packs"], line["packs"])
+            self.same(f"order, {goods}, cost", row["cost"], line["cost"])
+            for key in ("need", "left_over"):
+                self.same(f"order, {goods}, {key}", row[key], line[key], in_grams=True)
+            if (row["supplier"] or "") != line["supplier"]:
+                raise Difference(f"order, {goods}: from {row['supplier']}")
+            if row["deliver_on"] != wanted["deliver_on"][goods]:
+                raise Difference(f"order, {goods}: on {row['deliver_on']}")
         if seen != set(wanted["lines"]):
             raise Difference(f"order: {seen ^ set(wanted['lines'])} in one of the two only")
-        for fact in ("total", "used", "left_over"):
+        sums = self.facts(sheet["sums"])
+        for fact in ("total", "used", "left_over", "deliveries"):
             # A sum of nothing is not printed.
-            if fact in sheet["sums"]["facts"] or wanted[fact] != 0:
-                self.same(f"order, {fact}", sheet["sums"]["facts"][fact], wanted[fact])
+            if fact in sums or wanted[fact] != 0:
+                self.same(f"order, {fact}", sums[fact], wanted[fact])
 
-    def compare_bill(self, what, bill, wanted):
+    def compare_bill(self, what, sheet, wanted):
         """Lines of the guests, then the sums below them; taxes stand in the order of the rates."""
-        rows = {row["line"]: row for row in bill["rows"]}
+        rows = {row["line"]: row for row in sheet["bill"]}
         for kind, amount in zip(self.book.event["guests"], wanted["bill"]):
             self.same(f"{what}, {kind}", rows[kind]["amount"], amount)
         taxes = list(wanted["taxes"])
-        for row in bill["totals"]:
+        for row in sheet["bill_totals"]:
             line = row["line"]
             for begin, key in (("Subtotal", "subtotal"), ("Service", "service"),
                                ("Gratuity", "gratuity"), ("TOTAL", "total")):
@@ -89,35 +96,36 @@ class Comparison:
                     self.same(f"{what}, {key}", row["amount"], wanted[key])
             if line.startswith(("Tax, ", "of which tax, ")):
                 self.same(f"{what}, {line}", row["amount"], taxes.pop(0))
-        if taxes or not any(row["line"] == "TOTAL" for row in bill["totals"]):
+        if taxes or not any(row["line"] == "TOTAL" for row in sheet["bill_totals"]):
             raise Difference(f"{what}: no total, or not every tax")
 
     def compare_payments(self, what, sheet, wanted):
-        facts = sheet.get("conditions", {}).get("facts", {})
+        facts = self.facts(sheet.get("conditions", []))
         for fact in ("deposit", "second_deposit", "balance"):
             if fact in facts:
                 self.same(f"{what}, {fact}", facts[fact], wanted[fact])
         if "payments" in sheet:
-            self.same(f"{what}, due", sheet["payments"]["totals"][-1]["amount"], abs(wanted["due"]))
-        for row in sheet.get("payers", {"rows": []})["rows"]:
+            self.same(f"{what}, due", sheet["payments_totals"][-1]["amount"], abs(wanted["due"]))
+        for row in sheet.get("payers", []):
             self.same(f"{what}, {row['payer']} pays", row["share"], wanted["payers"][row["payer"]])
 
     def compare_quote(self):
         sheet, wanted = self.sheet("quote", "event.yaml"), self.book.quote()
-        self.compare_bill("quote", sheet["bill"], wanted)
+        self.compare_bill("quote", sheet, wanted)
+        price, outcome = self.facts(sheet["price"]), self.facts(sheet["outcome"])
         for fact in ("target", "full_prices", "exact_price", "price"):
-            self.same(f"quote, {fact}", sheet["price"]["facts"][fact], wanted[fact])
-        self.same("quote, food", sheet["costs"]["rows"][0]["cost"], wanted["food"])
-        self.same("quote, cost", sheet["costs"]["totals"][-1]["cost"], wanted["cost"])
+            self.same(f"quote, {fact}", price[fact], wanted[fact])
+        self.same("quote, food", sheet["costs"][0]["cost"], wanted["food"])
+        self.same("quote, cost", sheet["costs_totals"][-1]["cost"], wanted["cost"])
         for fact in ("margin", "margin_share"):
-            self.same(f"quote, {fact}", sheet["outcome"]["facts"][fact], wanted[fact])
+            self.same(f"quote, {fact}", outcome[fact], wanted[fact])
         client = self.sheet("quote", "event.yaml", "--client")
-        self.compare_bill("client's quote", client["bill"], wanted)
+        self.compare_bill("client's quote", client, wanted)
         self.compare_payments("client's quote", client, wanted)
 
     def compare_invoice(self):
         sheet, wanted = self.sheet("quote", "event.yaml", "--invoice"), self.book.invoice()
-        self.compare_bill("invoice", sheet["bill"], wanted)
+        self.compare_bill("invoice", sheet, wanted)
         self.compare_payments("invoice", sheet, wanted)
 
 

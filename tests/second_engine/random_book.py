@@ -147,9 +147,20 @@ class BookMaker:
             out["paid by"] = {self.random.choice(["children", "band"]): "another"}
         return out
 
+    def suppliers(self):
+        """Each comes on some days of the week, and may charge for it."""
+        week = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"]
+        out = {}
+        for name in ["the market", "the mill", "the quay"]:
+            if self.random.random() < 0.6:
+                out[name] = {"delivers": self.random.sample(week, self.random.randint(1, 7))}
+                if self.random.random() < 0.6:
+                    out[name]["delivery charge"] = self.money(20)
+        return out
+
     def make(self):
         larder = {f"goods {i}": self.goods() for i in range(self.random.randint(2, 6))}
-        self.write("larder", {"larder": larder, "currency": "USD"})
+        self.write("larder", {"larder": larder, "currency": "USD", "suppliers": self.suppliers()})
         below = []
         for i in range(self.random.randint(0, 3)):
             self.write(f"base-{i}", {"recipe": f"base {i}", "with": ["larder.yaml"] +

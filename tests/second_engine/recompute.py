@@ -6,6 +6,7 @@ food / food cost percentage: Holt, MTH 81 lecture notes, chapter 11. The pound i
 Handbook 44, appendix C.
 """
 
+import datetime
 import json
 import math
 from fractions import Fraction
@@ -16,6 +17,7 @@ from exact import amount, share, up_to
 POUND = Fraction("453.59237")
 GRAMS = {"g": Fraction(1), "kg": Fraction(1000), "lb": POUND, "oz": POUND / 16,
          "gram": Fraction(1), "kilogram": Fraction(1000), "pound": POUND, "ounce": POUND / 16}
+WEEK = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"]
 TABLESPOONS = {"tbsp": Fraction(1), "cup": Fraction(16), "qt": Fraction(64)}
 
 
@@ -65,11 +67,12 @@ class Recipe:
 
 class Book:
     def __init__(self, folder):
-        self.goods, self.recipes, self.event = {}, {}, None
+        self.goods, self.recipes, self.event, self.suppliers = {}, {}, None, {}
         for path in sorted(folder.glob("*.yaml")):
             file = json.loads(path.read_text())
             if "larder" in file:
                 self.goods = {name: Goods(entry) for name, entry in file["larder"].items()}
+                self.suppliers = file["suppliers"]
             elif "recipe" in file:
                 self.recipes[file["recipe"]] = Recipe(file)
             else:
@@ -129,7 +132,23 @@ class Book:
                            "cost": packs * goods.price, "supplier": goods.supplier}
             total += packs * goods.price
             left += goods.cost(over)
-        return {"lines": lines, "total": total, "left_over": left, "used": total - left}
+        return {"lines": lines, "total": total, "left_over": left, "used": total - left,
+                "deliver_on": {name: self.delivery_day(line["supplier"])
+                               for name, line in lines.items()},
+                "deliveries": self.delivery_charges({line["supplier"] for line in lines.values()})}
+
+    def delivery_day(self, supplier):
+        """No step has a time: goods are there on the day before the event, or the supplier's last day
+        before that."""
+        served = datetime.date.fromisoformat(self.event["at"].split()[0])
+        days = self.suppliers.get(supplier, {}).get("delivers", WEEK)
+        return next(str(day) for day in (served - datetime.timedelta(back) for back in range(1, 8))
+                    if WEEK[day.weekday()] in days)
+
+    def delivery_charges(self, suppliers):
+        """One delivery of each, since all goods are needed on one day."""
+        return sum((Fraction(self.suppliers.get(name, {}).get("delivery charge", "0"))
+                    for name in suppliers), Fraction(0))
 
     def guests(self, came=None):
         return {kind: Fraction((came or {}).get(kind, count))

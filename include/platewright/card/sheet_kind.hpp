@@ -26,6 +26,7 @@ enum class SheetKind {
   budget,
   margin_risk,
   order,
+  delivery_notes,
   timeline,
   day,
   labels,
@@ -78,6 +79,8 @@ inline std::string_view name_of(SheetKind kind) {
       return "margin_risk";
     case SheetKind::order:
       return "order";
+    case SheetKind::delivery_notes:
+      return "delivery_notes";
     case SheetKind::timeline:
       return "timeline";
     case SheetKind::day:

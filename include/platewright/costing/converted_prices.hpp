@@ -23,7 +23,10 @@ inline PriceList in_currency(PriceList prices, const Currency& currency,
     }
     for (ByProduct& by_product : entry.by_products) by_product.worth = by_product.worth * own.rate;
   }
-  for (auto& [supplier, least] : prices.minimum_orders) least = least * own.rate;
+  for (auto& [name, supplier] : prices.suppliers) {
+    supplier.minimum = supplier.minimum * own.rate;
+    supplier.delivery_charge = supplier.delivery_charge * own.rate;
+  }
   for (auto& [code, rate] : prices.exchange_rates) rate.rate *= own.rate;
   prices.currency = currency;
   return prices;

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "platewright/costing/purchase.hpp"
+#include "platewright/costing/supplier.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/failure.hpp"
 
@@ -14,8 +15,7 @@ namespace platewright {
 struct PriceList {
   Currency currency = Currency("USD");
   std::map<std::string, PriceEntry> entries = {};
-  /// By supplier, the least that an order must come to.
-  std::map<std::string, Money> minimum_orders = {};
+  Suppliers suppliers = {};  ///< those of whom the book says more than a name
   /// By code, the currencies that prices may be written in beside the list's own.
   std::map<std::string, ForeignCurrency> exchange_rates = {};
 
@@ -34,5 +34,15 @@ struct PriceList {
   }
   const PriceEntry* find(const std::string&) && = delete;
 };
+
+/// The list with one delivery of every supplier for all of an order.
+inline PriceList with_one_delivery(PriceList prices) {
+  for (const auto& [name, entry] : prices.entries) {
+    for (const Purchase& purchase : entry.purchases) {
+      prices.suppliers[purchase.supplier].one_delivery = true;
+    }
+  }
+  return prices;
+}
 
 }  // namespace platewright

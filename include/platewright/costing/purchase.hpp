@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/costing/keeping.hpp"
 #include "platewright/problem/place.hpp"
 #include "platewright/quantity/amount.hpp"
 #include "platewright/quantity/money.hpp"
@@ -66,6 +67,7 @@ struct PriceEntry {
   std::vector<Purchase> purchases = {};
   bool free = false;
   std::optional<Amount> in_store = std::nullopt;  ///< as purchased, there already
+  Keeping keeping = {};
   std::vector<ByProduct> by_products = {};
   /// The first day that has a price, where no price counts on the day asked for.
   std::optional<std::chrono::local_days> first_price = std::nullopt;

@@ -1,12 +1,14 @@
 #pragma once
 // The cheapest offer of each ingredient: by what must be bought, whole packs and whole pieces.
 
-#include <algorithm>
+#include <optional>
 #include <set>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "platewright/event/detail/offers_in_front.hpp"
+#include "platewright/event/detail/ways_to_buy.hpp"
 #include "platewright/event/order_of_day.hpp"
 #include "platewright/event/trial_bound.hpp"
 
@@ -14,61 +16,24 @@ namespace platewright {
 
 namespace detail {
 
-/// Puts the offer in front, the others behind it in their order. False where it stands there
-/// already, or the list does not have it.
-inline bool put_in_front(const Purchase& offer, const std::string& ingredient, PriceList& prices) {
-  const auto entry = prices.entries.find(ingredient);
-  if (entry == prices.entries.end()) return false;
-  std::vector<Purchase>& offers = entry->second.purchases;
-  const auto found = std::find_if(offers.begin(), offers.end(),
-                                  [&](const Purchase& other) { return same_offer(other, offer); });
-  if (found == offers.end() || found == offers.begin()) return false;
-  std::rotate(offers.begin(), found, found + 1);
-  return true;
-}
-
-/// The offers of an ingredient in any of the lists, as they are written.
-inline std::vector<Purchase> offers_of(const std::string& ingredient,
-                                       const std::vector<PriceList*>& lists) {
-  std::vector<Purchase> out;
-  for (const PriceList* list : lists) {
-    const PriceEntry* entry = list->find(ingredient);
-    if (entry == nullptr) continue;
-    for (const Purchase& offer : entry->purchases) {
-      if (std::none_of(out.begin(), out.end(),
-                       [&](const Purchase& known) { return same_offer(known, offer); })) {
-        out.push_back(offer);
-      }
-    }
-  }
-  return out;
-}
-
 /// Of one ingredient's offers, puts the one in front in all the lists with which the total is
 /// least, the one in front now where two are equal. One for which the total can't be worked out
 /// (its measure is not the recipes') is passed over.
-template <class TotalOf>
+template <class TotalOf, class Total>
 void take_cheapest(const std::string& ingredient, const std::vector<PriceList*>& lists,
-                   const TotalOf& total_of, Money& least) {
+                   const TotalOf& total_of, Total& least) {
   for (const Purchase& offer : offers_of(ingredient, lists)) {
-    std::vector<std::vector<Purchase>> before;
+    OffersBefore before(ingredient, lists);
     bool moved = false;
-    for (PriceList* list : lists) {
-      const PriceEntry* entry = list->find(ingredient);
-      before.push_back(entry == nullptr ? std::vector<Purchase>() : entry->purchases);
-      moved = put_in_front(offer, ingredient, *list) || moved;
-    }
+    for (PriceList* list : lists) moved = put_in_front(offer, ingredient, *list) || moved;
     if (!moved) continue;
-    bool better = false;
     try {
-      const Money total = total_of();
-      better = total < least;
-      if (better) least = total;
+      const Total total = total_of();
+      if (!(total < least)) continue;
+      least = total;
+      before.keep();
     } catch (const Failure&) {
-      better = false;
-    }
-    for (std::size_t i = 0; i < lists.size() && !better; ++i) {
-      if (!before[i].empty()) lists[i]->entries[ingredient].purchases = std::move(before[i]);
+      continue;
     }
   }
 }
@@ -77,7 +42,7 @@ void take_cheapest(const std::string& ingredient, const std::vector<PriceList*>&
 template <class TotalOf>
 void cheapest_by(const std::vector<Need>& needs, const std::vector<PriceList*>& lists,
                  const TotalOf& total_of) {
-  Money least = total_of();
+  auto least = total_of();
   std::set<std::string> seen;
   for (const Need& need : needs) {
     if (!seen.insert(need.ingredient).second) continue;
@@ -86,6 +51,27 @@ void cheapest_by(const std::vector<Need>& needs, const std::vector<PriceList*>& 
       take_cheapest(need.ingredient, {lists[i]}, total_of, least);
     }
   }
+}
+
+/// Puts the offers in front with which goods are assigned to suppliers at the least cost, where the
+/// whole order is better for it; `cost` is then its own. Gives what no assignment costs less than,
+/// where the search stopped early.
+inline std::optional<Money> assign_suppliers(std::vector<Occasion>& occasions, Money& cost) {
+  WaysToBuy ways(occasions);
+  if (!ways.any_charges()) return std::nullopt;
+  const OrderRank before = rank_of(order_of_day(occasions));
+  ways.find();
+  const Assignment least = ways.least();
+  std::vector<PriceList> lists;
+  for (const Occasion& occasion : occasions) lists.push_back(occasion.prices);
+  ways.put_in_front(least);
+  const OrderRank after = rank_of(order_of_day(occasions));
+  if (after < before) {
+    cost = after.cost;
+  } else {
+    for (std::size_t i = 0; i < lists.size(); ++i) occasions[i].prices = std::move(lists[i]);
+  }
+  return least.complete() ? std::nullopt : std::optional(least.bound);
 }
 
 /// How many orders are made to find the cheapest offers.
@@ -100,12 +86,23 @@ inline std::size_t trials_of(const std::vector<Need>& needs, const PriceList& pr
 
 }  // namespace detail
 
-/// The occasions with the offer in front with which the order for all of them comes to least, each
-/// by the prices of its own day: a small pack may win over a large one that is cheaper by the
-/// pound. The order never costs more than by the lists as they are. Deposits, which come back, do
-/// not count, nor does what is left over. Throws Failure as `order_of_day` does for the lists as
-/// they are, and for more than `most_trials`.
-inline std::vector<Occasion> with_cheapest_offers(std::vector<Occasion> occasions) {
+/// The occasions with the offers in front that were found, and what their order then costs
+/// (`cost_of_order`).
+struct CheapestOrder {
+  std::vector<Occasion> occasions;
+  Money cost;
+  /// Where the search for suppliers stopped early: what no choice of offers costs less than.
+  std::optional<Money> bound;
+};
+
+/// The offers with which the order for all occasions costs least, minimums and deliveries with it,
+/// each by the prices of its own day: a small pack may win over a large one that is cheaper by the
+/// pound. Goods that come in time win over those that do not. Where suppliers have minimums or
+/// charge deliveries, the assignment of goods to suppliers is searched (`least_assignment`), what
+/// an offer changes of other goods (pieces of another weight, by-products) left out; it is taken
+/// where the whole order is then better. Never worse than the lists as they are. Throws Failure as
+/// `order_of_day` does for the lists as they are, and for more than `most_trials`.
+inline CheapestOrder cheapest_order(std::vector<Occasion> occasions) {
   const std::vector<Need> needs = needs_of_all(occasions);
   std::vector<PriceList*> lists;
   std::size_t size = 0;
@@ -116,8 +113,17 @@ inline std::vector<Occasion> with_cheapest_offers(std::vector<Occasion> occasion
     trials += detail::trials_of(needs, occasion.prices) * (occasions.size() > 1 ? 2 : 1);
   }
   check_trials("the cheapest offers", trials, size);
-  detail::cheapest_by(needs, lists, [&] { return order_of_day(occasions).total; });
-  return occasions;
+  const auto rank = [&] { return rank_of(order_of_day(occasions)); };
+  detail::cheapest_by(needs, lists, rank);
+  CheapestOrder out{{}, rank().cost, std::nullopt};
+  if (trials > 0) out.bound = detail::assign_suppliers(occasions, out.cost);
+  out.occasions = std::move(occasions);
+  return out;
+}
+
+/// Its occasions.
+inline std::vector<Occasion> with_cheapest_offers(std::vector<Occasion> occasions) {
+  return cheapest_order(std::move(occasions)).occasions;
 }
 
 /// The same for one recipe that is scaled already, and all that is made for it.
@@ -130,7 +136,7 @@ inline PriceList with_cheapest_offers(const ScaledRecipe& scaled, const RecipeBo
   check_trials("the cheapest offers", detail::trials_of(needs, prices),
                size_of_plan(Event(), plan_with_sub_recipes(scaled, book, prices)));
   detail::cheapest_by(needs, {&prices},
-                      [&] { return make_order(needed(), prices.minimum_orders).total; });
+                      [&] { return make_order(needed(), prices.suppliers).total; });
   return prices;
 }
 

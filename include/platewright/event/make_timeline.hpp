@@ -28,7 +28,7 @@ inline void add_orders(const Order& order, Timeline& timeline) {
   for (auto one = order.suppliers.rbegin(); one != order.suppliers.rend(); ++one) {
     std::map<LocalTime, std::vector<std::string>> by_day;
     for (const OrderLine& line : one->lines) {
-      if (line.deliver_by) by_day[*line.deliver_by].push_back(line.ingredient);
+      if (line.deliver_on) by_day[*line.deliver_on].push_back(line.ingredient);
     }
     for (const auto& [day, goods] : by_day) {
       entry_at(TimelineKind::delivery, day, one->supplier);

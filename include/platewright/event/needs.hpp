@@ -29,6 +29,7 @@ struct Need {
   /// What the cuts of this production leave of it, in the unit of `purchased`: not more than that.
   std::optional<Amount> from_by_products = std::nullopt;
   std::optional<Amount> in_store = std::nullopt;  ///< what the book says is there already
+  Keeping keeping = {};
 
   /// Nothing where there is no offer, or all of it is there.
   std::optional<Amount> to_buy() const;
@@ -128,7 +129,10 @@ inline std::vector<Need> needs_of(const Production& production, const RecipeBook
   }
   detail::add_by_products(prices, needs);
   for (auto& [name, need] : needs) {
-    if (const PriceEntry* entry = prices.find(name)) need.in_store = entry->in_store;
+    const PriceEntry* entry = prices.find(name);
+    if (entry == nullptr) continue;
+    need.in_store = entry->in_store;
+    need.keeping = entry->keeping;
   }
   std::vector<Need> out;
   for (auto& [name, need] : needs) out.push_back(std::move(need));

@@ -3,10 +3,12 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "platewright/event/deliveries.hpp"
 #include "platewright/event/needs.hpp"
 
 namespace platewright {
@@ -26,12 +28,22 @@ struct OrderLine {
   /// The last day for it to be there, its midnight: that of the first use, or the day before where
   /// that is before noon. None where the event's time is not known.
   std::optional<LocalTime> deliver_by = std::nullopt;
-  /// The last day to order, its midnight: `deliver_by` less the supplier's days. None where one of
-  /// these is not known.
+  /// The day of the delivery, its midnight: the last on which the supplier comes and that is not
+  /// behind `deliver_by`. None where that is not known, and where there is no such day.
+  std::optional<LocalTime> deliver_on = std::nullopt;
+  /// The last day to order for that, its midnight. None where one of the two, or how long the
+  /// supplier takes, is not known.
   std::optional<LocalTime> order_by = std::nullopt;
   std::vector<std::string> used_by = {};
   std::optional<Amount> from_by_products = std::nullopt;  ///< taken off the need already
   std::optional<Amount> in_store = std::nullopt;          ///< taken off the need already
+  Keeping keeping = {};
+
+  /// Whole days from the delivery to the last day for it to be there.
+  int days_early() const {
+    if (!deliver_by || !deliver_on) return 0;
+    return static_cast<int>((day_part(*deliver_by) - day_part(*deliver_on)).count());
+  }
 };
 
 /// All that goes to one supplier, by ingredient.
@@ -39,9 +51,12 @@ struct SupplierOrder {
   std::string supplier;  ///< empty where the book names none
   std::vector<OrderLine> lines;
   Money total;
-  std::optional<LocalTime> deliver_by;  ///< the earliest of the lines
-  std::optional<LocalTime> order_by;    ///< the earliest of the lines
-  Money deposit;                        ///< on containers, beside the total
+  std::optional<LocalTime> deliver_by;                 ///< the earliest of the lines
+  std::optional<LocalTime> order_by;                   ///< the earliest of the lines
+  Money deposit;                                       ///< on containers, beside the total
+  Supplier terms = {};                                 ///< what the book says of the supplier
+  std::set<std::optional<LocalTime>> deliveries = {};  ///< their days, each once
+  Money delivery_charges = {};                         ///< for all of them, beside the total
   /// What the total lacks to the least that this supplier delivers for; nothing where it is enough.
   Money below_minimum;
 };
@@ -55,7 +70,11 @@ struct Order {
   Money left_over_value;
   Money used_value;             ///< of what the needs take from the packs
   Money deposit;                ///< on containers, beside the total
+  Money delivery_charges = {};  ///< beside the total
   std::vector<Need> all_there;  ///< in store, or left over from the cuts: nothing to buy
+
+  /// Deposits and deliveries with it.
+  Money to_pay() const { return total + deposit + delivery_charges; }
 };
 
 /// The last day for goods to be there, its midnight: that of their first use, or the day before
@@ -64,8 +83,8 @@ inline LocalTime delivery_day(const LocalTime& first_used) {
   return LocalTime(std::chrono::floor<std::chrono::days>(first_used - std::chrono::hours(12)));
 }
 
-/// The line for one need. Throws Failure for a pack that holds 0 or less and for a need in another
-/// measure than the pack's.
+/// The line for one need, its delivery not planned yet. Throws Failure for a pack that holds 0 or
+/// less and for a need in another measure than the pack's.
 inline OrderLine order_line(const Need& need, const Amount& needed, const Purchase& purchase) {
   check_content(purchase);
   const Amount in_packs = in_unit(needed, purchase.content.unit);
@@ -81,9 +100,7 @@ inline OrderLine order_line(const Need& need, const Amount& needed, const Purcha
   out.in_store = need.in_store;
   out.left_over_value = price_of(left_over, purchase);
   if (need.first_used) out.deliver_by = delivery_day(*need.first_used);
-  if (out.deliver_by && purchase.days) {
-    out.order_by = *out.deliver_by - std::chrono::days(*purchase.days);
-  }
+  out.keeping = need.keeping;
   return out;
 }
 
@@ -96,26 +113,40 @@ inline void add_line(OrderLine line, SupplierOrder& supplier, Order& out) {
   out.total += line.cost;
   out.deposit += line.deposit;
   out.left_over_value += line.left_over_value;
-  keep_earlier(supplier.deliver_by, line.deliver_by);
-  keep_earlier(supplier.order_by, line.order_by);
   supplier.lines.push_back(std::move(line));
 }
 
-inline void check_minimum(SupplierOrder& order,
-                          const std::map<std::string, Money>& minimum_orders) {
-  const auto least = minimum_orders.find(order.supplier);
-  if (least != minimum_orders.end() && order.total < least->second) {
-    order.below_minimum = least->second - order.total;
+/// The last day for each line, or the first of these days for all of them.
+inline void plan_delivery_days(SupplierOrder& order) {
+  std::optional<LocalTime> first;
+  for (OrderLine& line : order.lines) {
+    if (line.deliver_by) line.deliver_on = last_delivery(order.terms, *line.deliver_by);
+    keep_earlier(first, line.deliver_on);
   }
+  for (OrderLine& line : order.lines) {
+    if (order.terms.one_delivery && line.deliver_on) line.deliver_on = first;
+  }
+}
+
+inline void plan_deliveries(SupplierOrder& order, const Suppliers& suppliers) {
+  order.terms = supplier_called(order.supplier, suppliers);
+  plan_delivery_days(order);
+  for (OrderLine& line : order.lines) {
+    if (line.deliver_on) line.order_by = last_order(order.terms, line.purchase, *line.deliver_on);
+    keep_earlier(order.deliver_by, line.deliver_by);
+    keep_earlier(order.order_by, line.order_by);
+    order.deliveries.insert(line.deliver_on);
+  }
+  order.delivery_charges =
+      order.terms.delivery_charge * Rational(static_cast<std::int64_t>(order.deliveries.size()));
+  if (order.total < order.terms.minimum) order.below_minimum = order.terms.minimum - order.total;
 }
 
 }  // namespace detail
 
-/// The order for these needs, each by its offer; an amount of 0 is not ordered. `minimum_orders`:
-/// by supplier, the least that an order must come to. Throws Failure as `order_line` does, and
-/// where what is in store is not in the measure of the pack.
-inline Order make_order(const std::vector<Need>& needs,
-                        const std::map<std::string, Money>& minimum_orders) {
+/// The order for these needs, each by its offer; an amount of 0 is not ordered. Throws Failure as
+/// `order_line` does, and where what is in store is not in the measure of the pack.
+inline Order make_order(const std::vector<Need>& needs, const Suppliers& described) {
   Order out;
   std::map<std::string, SupplierOrder> suppliers;
   for (const Need& need : needs) {
@@ -134,7 +165,8 @@ inline Order make_order(const std::vector<Need>& needs,
     detail::add_line(std::move(line), suppliers[need.offer->supplier], out);
   }
   for (auto& [name, order] : suppliers) {
-    detail::check_minimum(order, minimum_orders);
+    detail::plan_deliveries(order, described);
+    out.delivery_charges += order.delivery_charges;
     out.suppliers.push_back(std::move(order));
   }
   out.used_value = out.total - out.left_over_value;
@@ -144,7 +176,7 @@ inline Order make_order(const std::vector<Need>& needs,
 /// The order for a production. Throws Failure as `needs_of` and `make_order` do.
 inline Order make_order(const Event& event, const Production& production, const RecipeBook& book,
                         const PriceList& prices) {
-  return make_order(needs_of(production, book, prices, event.at), prices.minimum_orders);
+  return make_order(needs_of(production, book, prices, event.at), prices.suppliers);
 }
 
 }  // namespace platewright

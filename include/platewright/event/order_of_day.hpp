@@ -102,13 +102,19 @@ inline std::vector<Need> needs_of_all(const std::vector<Occasion>& occasions) {
   return all;
 }
 
-/// By supplier, the most of what the lists say that an order must come to.
-inline std::map<std::string, Money> minimum_orders_of_all(const std::vector<Occasion>& occasions) {
-  std::map<std::string, Money> out;
-  for (const Occasion& occasion : occasions) {
-    for (const auto& [supplier, least] : occasion.prices.minimum_orders) {
-      Money& known = out.emplace(supplier, least).first->second;
-      known = std::max(known, least);
+/// What the lists say of each supplier: the earliest event's word, but of minimums and charges the
+/// most, and the closed days of all.
+inline Suppliers suppliers_of_all(const std::vector<Occasion>& occasions) {
+  Suppliers out;
+  for (const Occasion* occasion : detail::by_time(occasions)) {
+    for (const auto& [name, supplier] : occasion->prices.suppliers) {
+      const auto [known, is_new] = out.emplace(name, supplier);
+      if (is_new) continue;
+      Supplier& one = known->second;
+      one.minimum = std::max(one.minimum, supplier.minimum);
+      one.delivery_charge = std::max(one.delivery_charge, supplier.delivery_charge);
+      one.closed.insert(one.closed.end(), supplier.closed.begin(), supplier.closed.end());
+      one.one_delivery = one.one_delivery || supplier.one_delivery;
     }
   }
   return out;
@@ -124,7 +130,7 @@ inline Order order_of_day(const std::vector<Occasion>& occasions) {
       throw Failure(problems::exchange_rate_missing(other.code(), first.code()));
     }
   }
-  return make_order(needs_of_all(occasions), minimum_orders_of_all(occasions));
+  return make_order(needs_of_all(occasions), suppliers_of_all(occasions));
 }
 
 /// One order for events that go by the same prices.

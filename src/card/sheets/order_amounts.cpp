@@ -39,6 +39,15 @@ Cell in_larger(const Amount& amount, const LargerUnit& unit, Rounding rounding) 
 
 }  // namespace
 
+std::string packs_text(const OrderLine& line) {
+  const std::string count = line.packs.str() + " \u00D7 ";
+  if (line.purchase.by_the_piece) {
+    return count + "about " + as_short_decimal(line.purchase.content.number, 2) + " " +
+           line.purchase.content.unit.symbol_for(line.purchase.content.number);
+  }
+  return count + line.purchase.pack_text;
+}
+
 std::pair<Cell, Cell> needed_and_left(const OrderLine& line) {
   if (line.need.dimension() == UnitDimension::pieces) {
     return {whole_things(line.need, Rounding::up), whole_things(line.left_over, Rounding::down)};

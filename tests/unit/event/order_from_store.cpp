@@ -69,7 +69,8 @@ TEST_CASE("a supplier delivers no fewer packs than it says, and for no less than
   TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries["flour"].purchases[0].least = 3;
   kitchen.prices.entries["flour"].purchases[0].deposit = money("2.00");
-  kitchen.prices.minimum_orders = {{"the market", money("500")}, {"the butcher", money("100")}};
+  kitchen.prices.suppliers["the market"].minimum = money("500");
+  kitchen.prices.suppliers["the butcher"].minimum = money("100");
   const Order order = order_for(kitchen);
   CHECK(find_line(order, "flour")->packs == 3);
   CHECK(find_line(order, "flour")->deposit == money("6.00"));

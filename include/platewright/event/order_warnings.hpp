@@ -1,0 +1,170 @@
+#pragma once
+// What of an order can't be had as it is planned, as warnings: of deliveries and of minimums.
+
+#include <functional>
+#include <map>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "platewright/event/margin_warnings.hpp"
+#include "platewright/event/order_remedies.hpp"
+#include "platewright/event/safety_warnings.hpp"
+#include "platewright/problem/catalogue/orders.hpp"
+#include "platewright/problem/problem_list.hpp"
+
+namespace platewright {
+
+/// `Tue 2027-10-05`.
+inline std::string weekday_and_date(const LocalTime& day) {
+  return weekday_text(day) + " " + date_text(day);
+}
+
+namespace detail {
+
+/// Goods of one supplier that are in the same case: said once, with all their names.
+struct AlikeLines {
+  std::vector<const OrderLine*> lines;
+
+  std::string names() const {
+    std::vector<std::string> out;
+    for (const OrderLine* line : lines) out.push_back(line->ingredient);
+    return names_of(out);
+  }
+};
+
+class OrderCheck {
+ public:
+  OrderCheck(const Order& order, const PriceList& prices, std::optional<LocalTime> ordered,
+             Place place)
+      : order_(order), prices_(prices), ordered_(ordered), place_(std::move(place)) {}
+
+  ProblemList run() {
+    for (const SupplierOrder& order : order_.suppliers) {
+      check_days(order);
+      check_hour(order);
+      check_minimum(order);
+    }
+    return std::move(problems_);
+  }
+
+ private:
+  void add(const Problem& problem) { problems_.add(as_warning(at(problem, place_))); }
+
+  /// The lines that are in a case, by the days that it speaks of.
+  using ByDays =
+      std::map<std::pair<std::optional<LocalTime>, std::optional<LocalTime>>, AlikeLines>;
+  static ByDays alike(const SupplierOrder& order,
+                      const std::function<bool(const OrderLine&)>& in_case) {
+    ByDays out;
+    for (const OrderLine& line : order.lines) {
+      if (line.deliver_by && in_case(line)) {
+        out[{line.deliver_by, line.deliver_on}].lines.push_back(&line);
+      }
+    }
+    return out;
+  }
+
+  /// `order "lamb leg" from "Hill Meats", which can have it there in time; or OTHERWISE`.
+  std::string remedy(const AlikeLines& lines, const std::string& otherwise) const {
+    std::string out;
+    for (const OrderLine* line : lines.lines) {
+      const auto others = suppliers_in_time(*line, prices_, ordered_);
+      if (others.empty()) continue;
+      out += "order " + in_quotes(line->ingredient) + " from " + names_of(others) + "; or ";
+    }
+    return out + otherwise;
+  }
+
+  static std::string instead(const OrderLine& line) {
+    const int days = line.days_early();
+    return "delivered on " + weekday_and_date(*line.deliver_on) + " it waits " +
+           std::to_string(days) + (days == 1 ? " day" : " days");
+  }
+
+  void check_days(const SupplierOrder& order) {
+    for (const auto& [days, lines] :
+         alike(order, [](const OrderLine& line) { return !line.deliver_on; })) {
+      add(problems::no_delivery_in_time(
+          order.supplier, lines.names(), weekday_and_date(*days.first), most_days_before_use,
+          remedy(lines, "ask for a day, or correct its `delivers` and `closed`")));
+    }
+    const auto closed = [&](const OrderLine& line) {
+      const auto open = last_delivery(order.terms, *line.deliver_by, true);
+      return line.deliver_on && open && *line.deliver_on < *open &&
+             order.terms.closed_on(day_part(*open));
+    };
+    for (const auto& [days, lines] : alike(order, closed)) {
+      const LocalTime open = *last_delivery(order.terms, *days.first, true);
+      add(problems::delivery_day_closed(order.supplier, weekday_and_date(open), lines.names(),
+                                        instead(*lines.lines.front()),
+                                        remedy(lines, "ask for another day")));
+    }
+    const auto too_early = [](const OrderLine& line) {
+      return line.keeping.days && line.days_early() > *line.keeping.days;
+    };
+    for (const OrderLine& line : order.lines) {
+      if (!too_early(line)) continue;
+      const LocalTime first = *line.deliver_by - std::chrono::days(*line.keeping.days);
+      add(problems::delivery_too_early(
+          in_quotes(line.ingredient), order.supplier, weekday_and_date(*line.deliver_on),
+          line.days_early(), *line.keeping.days, weekday_and_date(*line.deliver_by),
+          remedy({{&line}}, "ask for a delivery on " + weekday_and_date(first) + " or later")));
+    }
+  }
+
+  void check_hour(const SupplierOrder& order) {
+    if (!ordered_) return;
+    const auto over = [&](const OrderLine& line) {
+      return line.order_by && !is_in_time(*line.order_by, order.terms, *ordered_);
+    };
+    for (const auto& [days, lines] : alike(order, over)) {
+      const OrderLine& line = *lines.lines.front();
+      std::string text = weekday_and_date(*line.order_by);
+      const auto& cut_off = order.terms.cut_off;
+      if (cut_off && cut_off->hour) text += " " + clock_text(*line.order_by + *cut_off->hour);
+      const auto next = first_delivery(order.terms, line.purchase, *ordered_);
+      add(problems::order_too_late(
+          order.supplier, lines.names(), text,
+          remedy(lines, next ? "its next delivery that can be ordered is " +
+                                   weekday_and_date(*next) + ": ask whether it comes sooner"
+                             : std::string("ask whether it still comes"))));
+    }
+  }
+
+  void check_minimum(const SupplierOrder& order) {
+    if (order.below_minimum == Money()) return;
+    const auto sum = [&](const Money& money) { return sum_of_money(money, prices_.currency); };
+    std::string remedy;
+    if (const auto more = packs_to_minimum(order)) {
+      remedy = "order " + more->packs.str() + " more of " + in_quotes(more->line->ingredient) +
+               ", " + sum(more->cost) + "; or ";
+    }
+    if (const auto goods = goods_to_move(order, order_, prices_); !goods.empty()) {
+      remedy += "buy there, too: " + names_of(goods) + "; or ";
+    }
+    add(problems::order_below_minimum(order.supplier, sum(order.total), sum(order.terms.minimum),
+                                      sum(order.below_minimum),
+                                      remedy + "ask whether it takes a smaller order"));
+  }
+
+  const Order& order_;
+  const PriceList& prices_;
+  std::optional<LocalTime> ordered_;
+  Place place_;
+  ProblemList problems_;
+};
+
+}  // namespace detail
+
+/// A warning for each delivery that is not in time or comes on an earlier day since the supplier is
+/// closed, for goods that wait longer than they keep, for each order below its supplier's minimum
+/// and, where it is known when it is `ordered`, for what can't be ordered any more. `prices` has
+/// the other offers, for what would do. It never fails.
+inline ProblemList order_warnings(const Order& order, const PriceList& prices, const Place& event,
+                                  const std::optional<LocalTime>& ordered = std::nullopt) {
+  return detail::OrderCheck(order, prices, ordered, event).run();
+}
+
+}  // namespace platewright
