@@ -158,3 +158,16 @@ TEST_CASE("what is ordered too late is said where the hour of ordering is known"
   CHECK(ids("2027-10-02 14:00").empty());
   CHECK(ids("2027-10-02 14:01") == std::vector<std::string>{"order-too-late"});
 }
+
+TEST_CASE("closed days and a minimum are named by what they do to an order") {
+  Supplier butcher = tuesdays_and_fridays();
+  butcher.closed = {{read_local_day("2027-10-05"), read_local_day("2027-10-05")}};
+  butcher.minimum = money("300");
+  TestKitchen kitchen = kitchen_with(butcher);
+  CHECK(ids_of(order_warnings(order_from(kitchen), kitchen.prices, {})) ==
+        std::vector<std::string>{"delivery-day-closed", "order-below-minimum"});
+  kitchen.prices.suppliers["the butcher"].closed = {
+      {read_local_day("2027-01-01"), read_local_day("2027-12-31")}};
+  CHECK(ids_of(order_warnings(order_from(kitchen), kitchen.prices, {})) ==
+        std::vector<std::string>{"no-delivery-in-time", "order-below-minimum"});
+}
