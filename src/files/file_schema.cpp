@@ -102,7 +102,7 @@ std::string shape_of_key(const Key& key) {
   return {};
 }
 
-std::string property(const Key& key) {
+std::string key_schema(const Key& key) {
   std::string out =
       "        " + quoted_text(key.name) + ": {\"description\": " + quoted_text(key.meaning);
   if (const std::string shape = shape_of_key(key); !shape.empty()) out += ", " + shape;
@@ -111,11 +111,11 @@ std::string property(const Key& key) {
   return out + "}";
 }
 
-std::string definition(const Mapping& mapping) {
+std::string map_schema(const Mapping& mapping) {
   std::string properties;
   std::string needed;
   for (const Key& key : mapping.keys) {
-    properties += (properties.empty() ? "" : ",\n") + property(key);
+    properties += (properties.empty() ? "" : ",\n") + key_schema(key);
     if (key.need != KeyNeed::needed) continue;
     needed += (needed.empty() ? "" : ", ") + quoted_text(key.name);
   }
@@ -135,7 +135,7 @@ std::string file_schema(FileKind kind) {
   const reading::Mapping& file = reading::keys_of(kind);
   std::string definitions;
   for (const reading::Mapping* mapping : reading::mappings_in(kind)) {
-    definitions += (definitions.empty() ? "" : ",\n") + reading::definition(*mapping);
+    definitions += (definitions.empty() ? "" : ",\n") + reading::map_schema(*mapping);
   }
   return "{\n  \"title\": " + reading::quoted_text("platewright: " + std::string(file.name)) +
          ",\n  " + reading::reference_to(file) + ",\n  \"$defs\": {\n" + definitions + "\n  }\n}\n";
