@@ -101,7 +101,8 @@ void read_suppliers(yaml::Fields& top, const Reading& reading) {
                             top.place(*suppliers, "suppliers")));
   } else if (suppliers != nullptr) {
     for (const auto& [name, node] : suppliers->entries) {
-      yaml::Fields fields(node, reading.context(), "suppliers > " + in_quotes(name.text));
+      yaml::Fields fields(node, reading.context(), "suppliers > " + in_quotes(name.text),
+                          supplier_keys());
       if (!fields.is_map()) continue;
       Supplier supplier = read_supplier(fields, reading);
       const auto [known, is_new] = reading.book.prices.suppliers.emplace(name.text, supplier);

@@ -23,6 +23,7 @@ const Mapping& step_keys();
 
 // larder_keys.cpp
 const Mapping& larder_keys();
+const Mapping& supplier_keys();
 const Mapping& ingredient_keys();
 const Mapping& tested_yield_keys();
 const Mapping& offer_keys();

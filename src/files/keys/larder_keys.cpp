@@ -12,6 +12,12 @@ const Mapping& larder_keys() {
       {"measures", KeyShape::text, KeyNeed::optional, measures_meaning, "us"},
       {"kitchen", KeyShape::map, KeyNeed::optional, kitchen_meaning, {}, kitchen_keys},
       {"with", KeyShape::texts, KeyNeed::optional, with_meaning, "[larder.yaml]"},
+      {"suppliers",
+       KeyShape::named_maps,
+       KeyNeed::optional,
+       "how each supplier delivers, by name",
+       {},
+       supplier_keys},
       {"minimum orders", KeyShape::pairs, KeyNeed::optional,
        "the least sum for which a supplier delivers", "150.00"},
       {"larder",
@@ -56,6 +62,9 @@ const Mapping& ingredient_keys() {
        {},
        offer_keys},
       {"in store", KeyShape::text, KeyNeed::optional, "what there is of it already", "3 #10 can"},
+      {"kept", KeyShape::text, KeyNeed::optional,
+       "where it is kept until it is used: dry, chilled or frozen", "chilled"},
+      {"keeps", KeyShape::text, KeyNeed::optional, "how long it keeps", "3 days"},
       {"by-products",
        KeyShape::maps,
        KeyNeed::optional,
@@ -116,6 +125,27 @@ const Mapping& by_product_keys() {
        "the ingredient that it is used as, in place of buying that", "beef bones"},
   };
   static constexpr Mapping mapping{"by-product", "a by-product of an ingredient", keys,
+                                   "src/files/keys/larder_keys.cpp"};
+  return mapping;
+}
+
+const Mapping& supplier_keys() {
+  static constexpr Key keys[] = {
+      {"delivers", KeyShape::texts, KeyNeed::optional, "the days of the week on which it delivers",
+       "[Tue, Fri]"},
+      {"order by", KeyShape::text, KeyNeed::optional, "how late an order may be",
+       "14:00, 2 days before"},
+      {"closed", KeyShape::texts, KeyNeed::optional, "days on which it does not deliver",
+       "2027-12-24 to 2028-01-02"},
+      {"minimum", KeyShape::text, KeyNeed::optional, "the least sum for which it delivers",
+       "150.00"},
+      {"delivery charge", KeyShape::text, KeyNeed::optional, "what a delivery costs", "12.00"},
+      {"one delivery", KeyShape::answer, KeyNeed::optional, "whether all goods come at once",
+       "yes"},
+      {"address", KeyShape::text, KeyNeed::optional, "where it is", "Market Hall, gate 3"},
+      {"telephone", KeyShape::text, KeyNeed::optional, "its telephone number", "extension 12"},
+  };
+  static constexpr Mapping mapping{"supplier", "a supplier", keys,
                                    "src/files/keys/larder_keys.cpp"};
   return mapping;
 }
