@@ -66,7 +66,7 @@ class OrderCheck {
     return out;
   }
 
-  /// `order "lamb leg" from "Hill Meats", which can have it there in time; or OTHERWISE`.
+  /// `order "lamb leg" from "the butcher", which can have it there in time; or OTHERWISE`.
   std::string remedy(const AlikeLines& lines, const std::string& otherwise) const {
     std::string out;
     for (const OrderLine* line : lines.lines) {
