@@ -18,13 +18,14 @@ Result run(const TimelineArguments& arguments, const CommonOptions& common, Prob
       plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
   const Timeline timeline = planned_timeline(plan, book);
   Result result{timeline_sheet(plan.event(), timeline), {}, 80};
-  if (const auto day = day_of_plan(plan, book)) {
-    for (Box& box : day_boxes(*day)) result.sheet->add(std::move(box));
-  }
-  for (Box& box : kitchen_notices(notices_of(plan, book))) result.sheet->add(std::move(box));
+  const std::vector<DishNotice> notices = notices_of(plan, book);
+  std::vector<Box> warnings;
+  if (const auto day = day_of_plan(plan, book)) warnings = day_boxes(*day);
+  for (Box& box : kitchen_notices(notices)) warnings.push_back(std::move(box));
+  for (const Box& box : warnings) result.sheet->add(box);
   say_changes(arguments.prices, *result.sheet);
   if (common.format == "icalendar") {
-    Calendar calendar = timeline_calendar(plan.event(), timeline);
+    Calendar calendar = timeline_calendar(plan.event(), timeline, notices, warnings);
     if (changes_anything(arguments.prices)) calendar.name += " (what if)";
     result.plain = write_icalendar(calendar);
     result.plain_format = common.format;

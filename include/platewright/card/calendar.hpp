@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "platewright/card/blocks.hpp"
+#include "platewright/event/dish_notices.hpp"
 #include "platewright/event/timeline.hpp"
 
 namespace platewright {
@@ -31,8 +33,12 @@ struct Calendar {
 /// practice, no source). An entry is known again by the event's name and day, and by its kind,
 /// recipe, text and supplier. The stamp is the beginning of the first entry's day, so that one plan
 /// gives one file. Throws Failure for an event without a time zone, since other clocks would show
-/// it at other moments.
-Calendar timeline_calendar(const Event& event, const Timeline& timeline);
+/// it at other moments. What has to be known of a dish stands with its way out of the oven,
+/// `warnings`, the boxes of the timeline's sheet, with the serving: who has the calendar alone
+/// misses none.
+Calendar timeline_calendar(const Event& event, const Timeline& timeline,
+                           const std::vector<DishNotice>& notices = {},
+                           const std::vector<Box>& warnings = {});
 
 /// As RFC 5545 (iCalendar) writes it, with a name by RFC 7986: times in UTC, CR LF, no line over 75
 /// octets, none folded inside a character, line ends and what parts values escaped, an alarm for

@@ -1,10 +1,13 @@
+#include <algorithm>
 #include <boost/uuid/name_generator_sha1.hpp>
 #include <boost/uuid/uuid_io.hpp>
 #include <cstdint>
+#include <iterator>
 #include <map>
 
 #include "card/sheets/timeline_text.hpp"
 #include "platewright/card/calendar.hpp"
+#include "platewright/card/kitchen_notices.hpp"
 #include "platewright/event/event.hpp"
 #include "platewright/problem/catalogue/clock.hpp"
 
@@ -41,6 +44,26 @@ std::string when_text(const TimelineEntry& entry, const ZoneRules& zone) {
   return by_the_oven ? out + "\nAn estimate: cook to temperature; local codes come first." : out;
 }
 
+std::string boxes_text(const std::vector<Box>& boxes) {
+  std::string out;
+  for (const Box& box : boxes) {
+    out += "\n" + box.title;
+    for (const std::string& line : box.lines) out += "\n" + line;
+  }
+  return out;
+}
+
+/// With the way out of the oven what is to be known of the dish, with the serving all there is.
+std::string warnings_text(const TimelineEntry& entry, const std::vector<DishNotice>& notices,
+                          const std::vector<Box>& warnings) {
+  if (entry.kind == TimelineKind::serve) return boxes_text(warnings);
+  if (entry.kind != TimelineKind::pull) return {};
+  std::vector<DishNotice> of_dish;
+  std::copy_if(notices.begin(), notices.end(), std::back_inserter(of_dish),
+               [&](const DishNotice& notice) { return notice.dish == entry.recipe; });
+  return boxes_text(kitchen_notices(of_dish));
+}
+
 CalendarEntry calendar_entry(const TimelineEntry& entry, const ZoneRules& zone) {
   CalendarEntry out;
   out.summary = (entry.recipe.empty() ? "" : entry.recipe + ": ") + begin_text(entry);
@@ -58,7 +81,9 @@ CalendarEntry calendar_entry(const TimelineEntry& entry, const ZoneRules& zone) 
 
 }  // namespace
 
-Calendar timeline_calendar(const Event& event, const Timeline& timeline) {
+Calendar timeline_calendar(const Event& event, const Timeline& timeline,
+                           const std::vector<DishNotice>& notices,
+                           const std::vector<Box>& warnings) {
   if (!timeline.zone.named()) {
     throw Failure(at(problems::time_zone_missing("a calendar of an event that names no time zone"),
                      event.place));
@@ -71,6 +96,7 @@ Calendar timeline_calendar(const Event& event, const Timeline& timeline) {
     const std::string identity = kind_text(entry.kind) + "\n" + entry.recipe + "\n" +
                                  entry.supplier + "\n" + (is_a_day(entry) ? "" : begin_text(entry));
     out.entries.push_back(calendar_entry(entry, timeline.zone));
+    out.entries.back().description += warnings_text(entry, notices, warnings);
     const int count = ++seen[identity];
     out.entries.back().uid = to_string(uuid_of(of_event, identity + "\n" + std::to_string(count)));
     out.stamp = std::min(out.stamp, begin_of(entry));

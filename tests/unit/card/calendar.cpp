@@ -124,3 +124,24 @@ TEST_CASE("a calendar needs a zone") {
   CHECK(problem_of([&] { timeline_calendar(supper_called("supper"), nowhere); }).id ==
         "time-zone-missing");
 }
+
+TEST_CASE("who has the calendar alone is warned too") {
+  Timeline timeline = two_alike();
+  timeline.entries[1].kind = TimelineKind::pull;
+  TimelineEntry serve;
+  serve.latest = timeline.served;
+  timeline.entries.push_back(serve);
+  MinimumTemperature minimum;
+  minimum.at = Temperature::fahrenheit(145);
+  minimum.authority = "FDA Food Code 2022";
+  DishNotice notice;
+  notice.dish = "soup";
+  notice.undercooked.push_back({{"lamb leg"}, {}});
+  notice.undercooked.back().check.cook_to = minimum;
+  const Calendar told = timeline_calendar(supper_called("supper"), timeline, {notice},
+                                          {Box{"short", "THE DAY DOES NOT FIT", {"Hands."}}});
+  REQUIRE(told.entries.size() == 3);
+  CHECK(told.entries[0].description.find("BELOW") == std::string::npos);
+  CHECK(told.entries[1].description.find("BELOW THE MINIMUM") != std::string::npos);
+  CHECK(told.entries[2].description.find("THE DAY DOES NOT FIT\nHands.") != std::string::npos);
+}
