@@ -8,6 +8,7 @@
 #include "platewright/day/plan_day.hpp"
 #include "platewright/event/safety_warnings.hpp"
 #include "platewright/problem/catalogue/days.hpp"
+#include "platewright/problem/nearest.hpp"
 #include "platewright/problem/problem_list.hpp"
 
 namespace platewright {
@@ -84,6 +85,23 @@ inline std::vector<std::string> ways_out(const OvensShort& one,
   return out;
 }
 
+/// What would do for a step that has too few people: another role where nobody has the one that it
+/// asks for, since more hours of others then help nobody.
+inline std::string way_out(const HandsShort& one, const std::vector<Person>& people) {
+  const auto has_it = [&](const Person& person) { return person.role == one.role; };
+  if (one.role.empty() || std::any_of(people.begin(), people.end(), has_it)) {
+    return "more people at that hour, or a step behind it that may take longer, so that it can be "
+           "done sooner";
+  }
+  std::vector<std::string> roles;
+  for (const Person& person : people) {
+    if (roles.empty() || roles.back() != person.role) roles.push_back(person.role);
+  }
+  const std::string meant = did_you_mean(one.role, roles);
+  return (meant.empty() ? "" : meant + " ") + "nobody in this kitchen has that role: name one of " +
+         detail::names_of(roles) + ", or add it to the kitchen's people";
+}
+
 /// A warning for all that is short or not said, each at the event or at the step. It never fails.
 inline ProblemList day_warnings(const DayPlan& plan, const Place& event) {
   ProblemList out;
@@ -107,10 +125,11 @@ inline ProblemList day_warnings(const DayPlan& plan, const Place& event) {
   }
   for (const HandsShort& one : plan.hands_short) {
     const std::string step = "step " + std::to_string(one.step);
-    out.add(as_warning(at(
-        problems::hands_short(step, one.recipe, clock(one.begin), clock(one.end),
-                              people_words(one.wanted, one.role), people_words(one.free, one.role)),
-        one.place)));
+    out.add(as_warning(
+        at(problems::hands_short(step, one.recipe, clock(one.begin), clock(one.end),
+                                 people_words(one.wanted, one.role),
+                                 people_words(one.free, one.role), way_out(one, plan.people)),
+           one.place)));
   }
   for (const SpaceShort& one : plan.space_short) {
     out.add(as_warning(at(

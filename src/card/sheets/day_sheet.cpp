@@ -52,6 +52,7 @@ Box short_box(const DayPlan& day) {
                         ", step " + std::to_string(one.step) + ", takes " +
                         people_words(one.wanted, one.role) + "; free: " + std::to_string(one.free) +
                         ".");
+    box.lines.push_back("What would do: " + way_out(one, day.people) + ".");
   }
   for (const SpaceShort& one : day.space_short) {
     box.lines.push_back("More " + std::string(words_of(one.space)) + " than there is room, " +

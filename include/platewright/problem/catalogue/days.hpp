@@ -54,14 +54,13 @@ inline Problem ovens_short(std::string_view recipes, std::string_view from, std:
 }
 
 inline Problem hands_short(std::string_view step, std::string_view recipe, std::string_view from,
-                           std::string_view until, std::string_view wanted, std::string_view free) {
+                           std::string_view until, std::string_view wanted, std::string_view free,
+                           std::string remedy) {
   return make_problem("hands-short",
                       std::string(free) + " free for " + std::string(step) + " of " +
                           in_quotes(recipe) + " from " + std::string(from) + " to " +
                           std::string(until),
-                      std::string(wanted) + ", there and free of other work",
-                      "more people at that hour, or a step behind it that may take longer, so that "
-                      "it can be done sooner");
+                      std::string(wanted) + ", there and free of other work", std::move(remedy));
 }
 
 inline Problem space_short(std::string_view space, std::string_view recipes, std::string_view from,
