@@ -2,6 +2,7 @@
 // Books, worksheets and price lists read from files.
 
 #include "platewright/files/check_files.hpp"
+#include "platewright/files/exercise_file.hpp"
 #include "platewright/files/file_schema.hpp"
 #include "platewright/files/quotable_line.hpp"
 #include "platewright/files/read_book.hpp"

@@ -25,6 +25,7 @@ void add_prices_command(CLI::App& program, PricesArguments& parsed, CommonOption
 
 void add_yield_command(CLI::App& program, YieldArguments& parsed, CommonOptions& common);
 void add_worksheet_command(CLI::App& program, WorksheetArguments& parsed, CommonOptions& common);
+void add_exercise_command(CLI::App& program, ExerciseArguments& parsed, CommonOptions& common);
 void add_trials_command(CLI::App& program, TrialsArguments& parsed, CommonOptions& common);
 
 void add_check_command(CLI::App& program, CheckArguments& parsed, CommonOptions& common);

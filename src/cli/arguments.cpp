@@ -19,6 +19,7 @@ struct Parsed {
   CardArguments card;
   YieldArguments yield;
   WorksheetArguments worksheet;
+  ExerciseArguments exercise;
   TrialsArguments trials;
   RoastArguments roast;
   LethalityArguments lethality;
@@ -65,6 +66,7 @@ CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
   if (name == "card") return parsed.card;
   if (name == "yield") return parsed.yield;
   if (name == "worksheet") return parsed.worksheet;
+  if (name == "exercise") return parsed.exercise;
   if (name == "trials") return parsed.trials;
   if (name == "roast") return parsed.roast;
   if (name == "lethality") return parsed.lethality;
@@ -119,6 +121,7 @@ void add_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   add_prices_command(program, parsed.prices, common);
   add_yield_command(program, parsed.yield, common);
   add_worksheet_command(program, parsed.worksheet, common);
+  add_exercise_command(program, parsed.exercise, common);
   add_trials_command(program, parsed.trials, common);
   add_check_command(program, parsed.check, common);
   add_measure_command(program, parsed.measure, common);

@@ -89,6 +89,12 @@ struct WorksheetArguments {
   std::optional<unsigned> digits;  ///< of prices by weight
   std::vector<std::string> books;
 };
+struct ExerciseArguments {
+  std::uint64_t number = 0;
+  bool solution = false;
+  std::string measures = "us";
+  std::vector<std::string> books;
+};
 struct TrialsArguments {
   std::string file;
   bool tables = false;
@@ -212,9 +218,9 @@ struct CompletionsArguments {
 using CommandArguments =
     std::variant<CardArguments, YieldArguments, CostArguments, QuoteArguments, BudgetArguments,
                  OrderArguments, PricesArguments, TimelineArguments, DayArguments, CheckArguments,
-                 MeasureArguments, TablesArguments, WorksheetArguments, TrialsArguments,
-                 RoastArguments, LethalityArguments, NewArguments, CompletionsArguments,
-                 WorkbookArguments, RecipeArguments>;
+                 MeasureArguments, TablesArguments, WorksheetArguments, ExerciseArguments,
+                 TrialsArguments, RoastArguments, LethalityArguments, NewArguments,
+                 CompletionsArguments, WorkbookArguments, RecipeArguments>;
 
 /// A command line that was understood, or what to print and the exit code instead.
 struct CommandLine {

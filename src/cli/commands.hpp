@@ -25,6 +25,7 @@ struct Result {
 Result run(const CardArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const YieldArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const WorksheetArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const ExerciseArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const TrialsArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const RoastArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const LethalityArguments& arguments, const CommonOptions& common, ProblemList& problems);

@@ -62,6 +62,20 @@ void add_worksheet_command(CLI::App& program, WorksheetArguments& parsed, Common
   });
 }
 
+void add_exercise_command(CLI::App& program, ExerciseArguments& parsed, CommonOptions& common) {
+  CLI::App* exercise =
+      add_command(program, "exercise", command_group::yields,
+                  "A new trim and cooking loss test to work, drawn for a number", common);
+  argument(*exercise, "number", placeholder::number, parsed.number,
+           "any whole number; the same number is the same exercise for everyone");
+  Options(*exercise, group::shown)
+      .flag("--solution", parsed.solution,
+            "instead of the file to fill in, the sheet worked line by line");
+  Options(*exercise, group::asked)
+      .one_of("--measures", "WHICH", {"us", "metric"}, parsed.measures, "pounds or kilograms");
+  add_books(*exercise, parsed.books);
+}
+
 void add_trials_command(CLI::App& program, TrialsArguments& parsed, CommonOptions& common) {
   CLI::App* trials = add_command(program, "trials", command_group::yields,
                                  "Trials of one cut: both averages, and the yield to keep", common);

@@ -1,10 +1,11 @@
-// yield, worksheet, trials.
+// yield, worksheet, exercise, trials.
 
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
 #include "platewright/card/class_sheet.hpp"
 #include "platewright/card/worksheet_sheet.hpp"
 #include "platewright/card/yield_sheet.hpp"
+#include "platewright/files/exercise_file.hpp"
 #include "platewright/files/read_class.hpp"
 #include "platewright/files/read_worksheet.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
@@ -125,6 +126,16 @@ Result run(const WorksheetArguments& arguments, const CommonOptions&, ProblemLis
   const auto read = read_worksheet(arguments.files.front(), book, problems);
   if (!read) throw BookHasProblems{};
   return {worksheet_sheet(*read, arguments.digits), {}, 80};
+}
+
+Result run(const ExerciseArguments& arguments, const CommonOptions&, ProblemList& problems) {
+  const Book book = tables_or_book(arguments.books, problems);
+  const YieldTable& table = book.tables.yields;
+  const Exercise exercise =
+      draw_exercise(arguments.number, table,
+                    arguments.measures == "metric" ? WeighedIn::kilograms : WeighedIn::pounds);
+  return {worksheet_sheet(solution_of(exercise, table), std::nullopt),
+          arguments.solution ? std::string() : exercise_file(exercise, table), 80};
 }
 
 Result run(const TrialsArguments& arguments, const CommonOptions&, ProblemList& problems) {

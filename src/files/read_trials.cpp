@@ -91,15 +91,6 @@ KeptTests read_tests(yaml::Fields& top, const Reading& reading) {
   return tests;
 }
 
-std::string quoted(const std::string& text) {
-  std::string out = "\"";
-  for (const char c : text) {
-    if (c == '"' || c == '\\') out += '\\';
-    out += c;
-  }
-  return out + "\"";
-}
-
 std::string per_cent(const Rational& share) {
   return as_short_decimal(share * 100, 6) + " %";
 }

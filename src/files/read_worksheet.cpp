@@ -7,6 +7,7 @@
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/worksheets.hpp"
 #include "platewright/quantity/currency.hpp"
+#include "platewright/worksheet/hold_against.hpp"
 
 namespace platewright {
 namespace reading {
@@ -26,23 +27,6 @@ void read_parts(yaml::Fields& fields, std::string_view key, PartKind kind, const
     problems.attempt(pair.value_place,
                      [&] { parts.push_back(read_trim_part(kind, pair.key, pair.value, units)); });
   }
-}
-
-void attach_handbook(Worksheet& sheet, const std::string& name, const Book& book) {
-  const YieldTable& table = book.tables.yields;
-  const YieldRow row = table.row(name);
-  HandbookRow out{
-      row.name, beside_handbook(row.ladder, TestedYields::of(sheet.trim, sheet.cooking)), {}, {}};
-  if (row.kind == YieldKind::cut) {
-    const Cut& cut = table.cut(row.name);
-    const TestedBone tested = tested_bone(sheet.bought, sheet.trim, sheet.cooking);
-    out.bought = cut.bought;
-    for (HandbookComparison& comparison : out.comparisons) {
-      comparison.other_cut = is_of_another_cut(comparison, cut, tested);
-    }
-    if (out.has_other_cut()) out.instead = bought_otherwise(table, cut);
-  }
-  sheet.handbook = std::move(out);
 }
 
 class WorksheetReader {
@@ -73,7 +57,7 @@ class WorksheetReader {
       reading_.problems.add(at(problems::worksheet_empty(), top_.place()));
     }
     top_.read<bool>("handbook", [&](const std::string& name) {
-      attach_handbook(sheet_, name, reading_.book);
+      sheet_.handbook = held_against(sheet_, name, reading_.book.tables.yields);
       return true;
     });
     if (sheet_.handbook && sheet_.handbook->has_other_cut()) {
@@ -201,6 +185,8 @@ class WorksheetReader {
             at(problems::answer_unknown(pair.key, did_you_mean(pair.key, names)), pair.key_place));
         continue;
       }
+      // As an exercise is handed out.
+      if (pair.value == "____") continue;
       reading_.problems.attempt(pair.value_place, [&] {
         answers.push_back(read_answer(*step, pair.value, sheet_.weights, units_));
       });
@@ -255,7 +241,9 @@ Worksheet worksheet_from(const TrimTestText& text, const Book& book) {
   }
   sheet.trim = work_out(test);
   sheet.trim_working = working_of(*sheet.trim, sheet.weights, sheet.new_price);
-  if (!text.handbook.empty()) reading::attach_handbook(sheet, text.handbook, book);
+  if (!text.handbook.empty()) {
+    sheet.handbook = held_against(sheet, text.handbook, book.tables.yields);
+  }
   return sheet;
 }
 

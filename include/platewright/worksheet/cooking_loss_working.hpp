@@ -10,6 +10,32 @@
 
 namespace platewright {
 
+namespace detail {
+
+/// Every loss, and what is left, of the weight that was paid for: the shares that a printed test
+/// card has beside those of the oven-ready weight.
+inline void add_whole_shares(WorkingWriter& writer, const CookingLossResult& cooking,
+                             const TrimTestResult& trim) {
+  const Term purchased{"as purchased", trim.purchased};
+  const auto share = [&](const char* name, const char* of, const Mass& weight) {
+    writer.add<Rational>(name, Operation::divide, {{of, weight}, purchased});
+    writer.slip("taken of the oven-ready weight, not of the weight as purchased",
+                weight / cooking.trimmed);
+  };
+  share("trim, share as purchased", "trim", trim.trim);
+  share("cooking loss, share as purchased", "cooking loss", cooking.cooking_loss);
+  share("bones and trim, share as purchased", "bones and trim", cooking.bones_and_trim);
+  share("whole yield", "saleable", cooking.saleable);
+  writer.slip("the yields of trimming and cooking were added, not multiplied",
+              trim.yield + cooking.saleable_share);
+  writer.slip("the trim was left out: oven-ready to saleable alone", cooking.saleable_share);
+  writer.slip("the bones and trim were left in", cooking.cooked / trim.purchased);
+  writer.slip("the share that is lost (1 - whole yield), not the share that is left",
+              Rational(1) - cooking.saleable / trim.purchased);
+}
+
+}  // namespace detail
+
 /// Every step of a worked cooking loss test. `new_price` is a purchase price that the factors are
 /// to be used on; `trimmed` is the trim test that it goes on from, where there is one.
 inline Working working_of(const CookingLossResult& result, WeighedIn weights,
@@ -41,6 +67,7 @@ inline Working working_of(const CookingLossResult& result, WeighedIn weights,
   writer.slip("the bones and trim were left in", result.cooked / result.trimmed);
   writer.slip("the share that is lost (1 - yield), not the share that is left",
               Rational(1) - result.saleable_share);
+  if (trimmed != nullptr) detail::add_whole_shares(writer, result, *trimmed);
 
   writer.add<PricePerMass>("cost per " + std::string(price_weight_name(weights)), Operation::divide,
                            {{"cost", result.cost}, {"saleable", result.saleable}});

@@ -66,8 +66,11 @@ Table trim_parts(const Worksheet& worksheet, const FigureWriter& writer) {
   return table;
 }
 
+/// With a trim test in the same file also the shares of the weight as purchased, trim among them,
+/// so that the column adds up to all that was paid for.
 Table cooking_parts(const Worksheet& worksheet) {
   const CookingLossResult& result = *worksheet.cooking;
+  const bool whole = worksheet.trim.has_value();
   Table table{"cooking_parts",
               "Cooking loss test",
               {words_column("part", "Part"), figures_column("weight", "Weight"),
@@ -75,14 +78,22 @@ Table cooking_parts(const Worksheet& worksheet) {
               {},
               {},
               {}};
-  const auto add = [&](const char* part, const Mass& weight, const Rational& share) {
-    table.add({words(part), exact_weight_cell(weight, worksheet.weights), percent_cell(share, 2)});
+  if (whole) table.columns.push_back(figures_column("whole_share", "Share as purchased"));
+  const auto row = [&](const char* part, const Mass& weight, Cell share) {
+    std::vector<Cell> out{words(part), exact_weight_cell(weight, worksheet.weights),
+                          std::move(share)};
+    if (whole) out.push_back(percent_cell(weight / worksheet.trim->purchased, 2));
+    return out;
   };
+  const auto add = [&](const char* part, const Mass& weight, const Rational& share) {
+    table.add(row(part, weight, percent_cell(share, 2)));
+  };
+  if (whole) table.add(row("trim", worksheet.trim->trim, {}));
   add("cooking loss", result.cooking_loss, result.shrink);
   add("bones and trim", result.bones_and_trim, result.bones_and_trim_share);
   add("saleable", result.saleable, result.saleable_share);
-  table.totals.push_back(
-      {words("oven-ready"), exact_weight_cell(result.trimmed, worksheet.weights), percent_cell(1)});
+  table.totals.push_back(row("oven-ready", result.trimmed, percent_cell(1)));
+  if (whole) table.totals.push_back(row("as purchased", worksheet.trim->purchased, {}));
   table.notes.push_back(result.base == CostBase::invoice
                             ? "The cost starts from the invoice: by-products are not taken off."
                             : "The cost starts net of the credits for by-products.");

@@ -75,6 +75,13 @@ inline Problem class_too_large(std::size_t most) {
                       "at most " + std::to_string(most), "mark them a class at a time");
 }
 
+inline Problem no_cut_to_draw() {
+  return make_problem("cut-to-draw-missing",
+                      "tables in which no cut says what the oven alone takes",
+                      "a cut whose first rung is from purchased to cooked and holds cooking",
+                      "use the built-in tables, or add such a cut to your own");
+}
+
 inline Problem trial_stages_too_few() {
   return make_problem("trial-stages-too-few", "trials that were weighed once",
                       "two stages or more, such as [purchased, cooked, served]",
