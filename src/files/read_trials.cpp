@@ -2,6 +2,7 @@
 
 #include <filesystem>
 
+#include "files/quoted.hpp"
 #include "files/one_file.hpp"
 #include "platewright/files/read_worksheet.hpp"
 #include "platewright/problem/catalogue/books.hpp"
