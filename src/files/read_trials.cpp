@@ -2,8 +2,8 @@
 
 #include <filesystem>
 
-#include "files/quoted.hpp"
 #include "files/one_file.hpp"
+#include "files/quoted.hpp"
 #include "platewright/files/read_worksheet.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 
