@@ -91,6 +91,10 @@ constexpr ExampleOf all[] = {
      {R"(platewright worksheet --purchased "12 lb at 10 per lb" --usable "9 lb")"
       R"( --waste "bone: 2 lb" --cutting-loss "the rest")",
       "a trim test typed in, without a file"}},
+    {"exercise",
+     {R"(platewright exercise 7 --output mine.yaml)",
+      "a test to work: write your answers into the file"}},
+    {"exercise", {R"(platewright exercise 7 --solution)", "the same test, worked line by line"}},
     {"trials",
      {R"(platewright trials pork-shoulder-trials.yaml)", "the average of your own tests"}},
     {"trials",
