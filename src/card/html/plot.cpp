@@ -37,8 +37,8 @@ class PlotDrawing {
  public:
   PlotDrawing(Html& html, const Plot& plot) : html_(html), plot_(plot) {
     for (const Tick& tick : plot.up.ticks) {
-      const auto width = static_cast<int>(display_width(tick.label)) * letter_width + 14;
-      left_ = std::max(left_, width);
+      const auto label = static_cast<int>(display_width(tick.label)) * letter_width + 14;
+      left_ = std::max(left_, label);
     }
   }
 

@@ -62,7 +62,7 @@ struct Measured {
 };
 
 Measured measured(const HtmlPlace& place, const Table& table) {
-  Measured out{table, {}};
+  Measured out{table, {}, false, {}};
   unsigned least = 0;
   unsigned words = 0;
   for (std::size_t i = 0; i < table.columns.size(); ++i) {
