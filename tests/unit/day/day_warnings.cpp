@@ -15,18 +15,18 @@ HandsShort short_of(const std::string& role) {
   return out;
 }
 
-const std::vector<Person> crew{{"head cook", 1, 1}, {"cook", 1, 2}, {"cook", 2, 2}};
+const std::vector<Person> two_roles{{"head cook", 1, 1}, {"cook", 1, 2}, {"cook", 2, 2}};
 
 }  // namespace
 
 TEST_CASE("a role that nobody has is told with those that there are", "[day]") {
-  const std::string words = way_out(short_of("coook"), crew);
+  const std::string words = way_out(short_of("coook"), two_roles);
   CHECK(words.find("did you mean \"cook\"") != std::string::npos);
   CHECK(words.find("nobody in this kitchen has that role") != std::string::npos);
   CHECK(words.find("\"head cook\"") != std::string::npos);
 }
 
 TEST_CASE("where the role is there, or any would do, more people would help", "[day]") {
-  CHECK(way_out(short_of("cook"), crew).find("more people at that hour") == 0);
-  CHECK(way_out(short_of(""), crew).find("more people at that hour") == 0);
+  CHECK(way_out(short_of("cook"), two_roles).find("more people at that hour") == 0);
+  CHECK(way_out(short_of(""), two_roles).find("more people at that hour") == 0);
 }
