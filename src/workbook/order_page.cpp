@@ -23,7 +23,8 @@ struct OrderColumn {
     rounded,
     planned,
     left_value,
-    deposit
+    deposit,
+    delivery
   };
 };
 
@@ -46,7 +47,7 @@ class OrderPage {
   void write(const Order& order) {
     for (const SupplierOrder& supplier : order.suppliers) write_supplier(supplier);
     page_.headings({"Together", "", "", "", "", "", "", "", "", "", "", "Cost, exact", "", "COST",
-                    "As planned", "Left, worth", "Deposits"});
+                    "As planned", "Left, worth", "Deposits", "Deliveries"});
     const unsigned first = page_.row();
     for (std::size_t i = 0; i < totals_.size(); ++i) repeat(order.suppliers[i], totals_[i]);
     const std::string goods =
@@ -57,7 +58,9 @@ class OrderPage {
     write_sum("  of it left over", left, order.left_over_value);
     const std::string deposits = write_sum(
         "Deposits, which come back", column_sum(OrderColumn::deposit, first, last), order.deposit);
-    write_sum("To pay", goods + "+" + deposits, order.total + order.deposit);
+    const std::string deliveries = write_sum(
+        "Deliveries", column_sum(OrderColumn::delivery, first, last), order.delivery_charges);
+    write_sum("To pay", goods + "+" + deposits + "+" + deliveries, order.to_pay());
   }
 
  private:
@@ -67,6 +70,7 @@ class OrderPage {
     CellPlace left_over;
     CellPlace deposits;
     Money left_over_value;
+    std::optional<CellPlace> deliveries;
   };
 
   void repeat(const SupplierOrder& order, const Totals& totals) {
@@ -75,6 +79,10 @@ class OrderPage {
     page_.formula(OrderColumn::left_value, page_.at(totals.left_over), totals.left_over_value,
                   CellLook::price);
     page_.formula(OrderColumn::deposit, page_.at(totals.deposits), order.deposit, CellLook::money);
+    if (totals.deliveries) {
+      page_.formula(OrderColumn::delivery, page_.at(*totals.deliveries), order.delivery_charges,
+                    CellLook::money);
+    }
     page_.next();
   }
 
@@ -130,20 +138,40 @@ class OrderPage {
                       totals.left_over_value, CellLook::price, CellRole::total);
     totals.deposits = page_.formula(OrderColumn::deposit, column_sum(OrderColumn::deposit, first),
                                     order.deposit, CellLook::money, CellRole::total);
-    totals_.push_back(totals);
     page_.next();
-    write_minimum(order, totals.goods);
+    write_terms_of(order, totals);
+    totals_.push_back(totals);
     page_.next();
   }
 
+  /// What this supplier asks for beside the goods.
+  void write_terms_of(const SupplierOrder& order, Totals& totals) {
+    const auto asked = prices_.suppliers.find(order.supplier);
+    if (asked == prices_.suppliers.end()) return;
+    if (asked->second.delivery_charge) {
+      totals.deliveries = write_deliveries(order, *asked->second.delivery_charge);
+    }
+    if (asked->second.minimum) write_minimum(order, *asked->second.minimum, totals.goods);
+  }
+
+  CellPlace write_deliveries(const SupplierOrder& order, const CellPlace& charge) {
+    page_.words(OrderColumn::name, "Deliveries, at so much each");
+    const auto count = page_.number(OrderColumn::packs,
+                                    Rational(static_cast<std::int64_t>(order.deliveries.size())));
+    const auto each = page_.formula(OrderColumn::pack_cost, page_.at(charge),
+                                    order.terms.delivery_charge, CellLook::price);
+    const auto out = page_.formula(OrderColumn::exact, page_.at(count) + "*" + page_.at(each),
+                                   order.delivery_charges, CellLook::price);
+    page_.next();
+    return out;
+  }
+
   /// What the order lacks to the least that this supplier delivers for.
-  void write_minimum(const SupplierOrder& order, const CellPlace& total) {
-    const auto asked = prices_.minimum_orders.find(order.supplier);
-    if (asked == prices_.minimum_orders.end()) return;
+  void write_minimum(const SupplierOrder& order, const CellPlace& least, const CellPlace& total) {
     page_.words(OrderColumn::name, "Below the least delivered for, by");
-    const auto lacks = page_.formula(
-        OrderColumn::exact, "MAX(0," + page_.at(asked->second) + "-" + page_.at(total) + ")",
-        order.below_minimum, CellLook::price);
+    const auto lacks =
+        page_.formula(OrderColumn::exact, "MAX(0," + page_.at(least) + "-" + page_.at(total) + ")",
+                      order.below_minimum, CellLook::price);
     page_.formula(OrderColumn::rounded, half_up_formula(page_.at(lacks), currency_),
                   rounded_figure(order.below_minimum), CellLook::money);
     page_.next();

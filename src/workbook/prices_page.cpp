@@ -121,19 +121,27 @@ GoodsPlaces write_goods(Page& page, const std::string& ingredient, const PriceLi
   return out;
 }
 
-/// Of the suppliers that the goods come from.
-std::map<std::string, CellPlace> write_minimum_orders(Page& page, const PriceList& prices,
+/// Of those that the goods come from, whoever asks for a least or for a charge.
+std::map<std::string, SupplierPlaces> write_suppliers(Page& page, const PriceList& prices,
                                                       const std::set<std::string>& goods) {
   std::set<std::string> asked;
   for (const std::string& ingredient : goods) {
     asked.insert(prices.find(ingredient)->purchases.front().supplier);
   }
-  std::map<std::string, CellPlace> out;
-  for (const auto& [who, least] : prices.minimum_orders) {
+  std::map<std::string, SupplierPlaces> out;
+  for (const auto& [who, terms] : prices.suppliers) {
     if (asked.count(who) == 0) continue;
-    if (out.empty()) page.headings({"Least that is delivered for", "", "", "", "", "An order of"});
+    if (terms.minimum == Money() && terms.delivery_charge == Money()) continue;
+    if (out.empty()) page.headings({"Suppliers", "", "", "", "", "Least order", "A delivery"});
     page.words(PriceColumn::name, who);
-    out.emplace(who, page.input(PriceColumn::price, plain(least), CellLook::money));
+    SupplierPlaces& places = out[who];
+    if (terms.minimum > Money()) {
+      places.minimum = page.input(PriceColumn::price, plain(terms.minimum), CellLook::money);
+    }
+    if (terms.delivery_charge > Money()) {
+      places.delivery_charge =
+          page.input(PriceColumn::priced_by, plain(terms.delivery_charge), CellLook::money);
+    }
     page.next();
   }
   if (!out.empty()) page.next();
@@ -159,7 +167,7 @@ PricePlaces write_prices(Page& page, const Event& event, const PriceList& prices
                       write_goods(page, ingredient, prices, rates, credits[ingredient]));
   }
   page.next();
-  out.minimum_orders = write_minimum_orders(page, prices, goods);
+  out.suppliers = write_suppliers(page, prices, goods);
   if (event.has_terms) out.terms = write_terms(page, event.terms, prices.currency);
   return out;
 }

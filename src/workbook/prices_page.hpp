@@ -21,6 +21,12 @@ struct GoodsPlaces {
   std::optional<CellPlace> credit;  ///< for the by-products of one unit of the content
 };
 
+/// What a supplier asks for; a place for what the book says.
+struct SupplierPlaces {
+  std::optional<CellPlace> minimum;
+  std::optional<CellPlace> delivery_charge;
+};
+
 struct LabourPlaces {
   CellPlace rate;
   CellPlace benefits;
@@ -55,7 +61,7 @@ struct TermPlaces {
 
 struct PricePlaces {
   std::map<std::string, GoodsPlaces> goods;
-  std::map<std::string, CellPlace> minimum_orders;
+  std::map<std::string, SupplierPlaces> suppliers;
   std::optional<TermPlaces> terms;
 };
 

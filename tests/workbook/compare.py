@@ -116,7 +116,8 @@ def compare_sheets(program, event, found, *options):
     same("food", dishes["totals"][-1]["cost"], labelled(found, "Cost", "Food", "K"))
     sums = sections("order")["sums"]["facts"]
     for fact, label in (("total", "Goods"), ("used", "  of it used"),
-                        ("left_over", "  of it left over"), ("to_pay", "To pay")):
+                        ("left_over", "  of it left over"), ("to_pay", "To pay"),
+                        ("deliveries", "Deliveries")):
         if fact in sums:
             same(label, sums[fact], labelled(found, "Order", label, "N"))
     quote = sections("quote")
