@@ -7,8 +7,8 @@
 
 namespace platewright {
 
-/// A worksheet's file with the figures that are given and a `____` for each answer, ready to be read
-/// by `read_worksheet`: an answer that is still `____` is not marked.
+/// A worksheet's file with the figures that are given and a `____` for each answer, ready to be
+/// read by `read_worksheet`: an answer that is still `____` is not marked.
 std::string exercise_file(const Exercise& exercise, const YieldTable& table);
 
 }  // namespace platewright
