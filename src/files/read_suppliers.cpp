@@ -28,7 +28,9 @@ std::optional<int> days_before(const std::string& words) {
   if (words == "the same day") return 0;
   if (words == "the day before" || words == "1 day before") return 1;
   const SplitText parts = split_at(words, " days before");
-  if (parts.before == words || !parts.after.empty()) return std::nullopt;
+  const bool in_digits =
+      parts.before.find_first_not_of("0123456789") == std::string::npos && !parts.before.empty();
+  if (parts.before == words || !parts.after.empty() || !in_digits) return std::nullopt;
   const Rational days = read_number(parts.before);
   if (!is_whole(days) || days < 0 || days > 365) return std::nullopt;
   return static_cast<int>(floor_of(days));

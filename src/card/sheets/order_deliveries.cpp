@@ -77,6 +77,9 @@ Box order_box(const Order& order, const PriceList& prices,
   const ProblemList problems = order_warnings(order, prices, {}, ordered);
   for (const Problem& problem : problems.all()) {
     std::string text = problem.found + ". Wanted: " + problem.expected + ". ";
+    if (text.front() >= 'a' && text.front() <= 'z') {
+      text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    }
     out.lines.push_back(text + "What would do: " + problem.remedy + ".");
   }
   return out;
