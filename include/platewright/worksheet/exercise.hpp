@@ -30,14 +30,14 @@ struct Exercise {
 namespace detail {
 
 /// The cuts whose row says what the oven takes of the weight that goes into it.
-inline std::vector<const Cut*> cuts_to_draw(const YieldTable& table) {
-  std::vector<const Cut*> out;
+inline std::vector<Cut> cuts_to_draw(const YieldTable& table) {
+  std::vector<Cut> out;
   for (const Cut& cut : table.cuts()) {
     if (cut.ladder.loses_nothing()) continue;
     const Rung& rung = cut.ladder.rungs().front();
     const bool oven_alone = rung.to == Stage::cooked && rung.holds == std::vector{Loss::cooking};
     // An exercise of a gram is none, and goods that hardly lose anything teach nothing.
-    if (oven_alone && rung.yield < fraction(19, 20)) out.push_back(&cut);
+    if (oven_alone && rung.yield < fraction(19, 20)) out.push_back(cut);
   }
   return out;
 }
@@ -48,9 +48,9 @@ class ExerciseWriter {
   ExerciseWriter(std::uint64_t number, WeighedIn weights) : numbers_(number), weights_(weights) {}
 
   Exercise draw(const YieldTable& table, std::uint64_t number) {
-    const std::vector<const Cut*> cuts = cuts_to_draw(table);
+    const std::vector<Cut> cuts = cuts_to_draw(table);
     if (cuts.empty()) throw Failure(problems::no_cut_to_draw());
-    const Cut& cut = *cuts[static_cast<std::size_t>(
+    const Cut& cut = cuts[static_cast<std::size_t>(
         numbers_.between(0, static_cast<std::int64_t>(cuts.size()) - 1))];
     Exercise out;
     out.number = number;
