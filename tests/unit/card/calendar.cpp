@@ -131,13 +131,9 @@ TEST_CASE("who has the calendar alone is warned too") {
   TimelineEntry serve;
   serve.latest = timeline.served;
   timeline.entries.push_back(serve);
-  MinimumTemperature minimum;
-  minimum.at = Temperature::fahrenheit(145);
-  minimum.authority = "FDA Food Code 2022";
   DishNotice notice;
   notice.dish = "soup";
-  notice.undercooked.push_back({{"lamb leg"}, {}});
-  notice.undercooked.back().check.cook_to = minimum;
+  notice.not_known.push_back({{"lamb leg"}, Temperature::fahrenheit(130)});
   const Calendar told = timeline_calendar(supper_called("supper"), timeline, {notice},
                                           {Box{"short", "THE DAY DOES NOT FIT", {"Hands."}}});
   REQUIRE(told.entries.size() == 3);
