@@ -138,8 +138,9 @@ class OrderCheck {
     const auto sum = [&](const Money& money) { return sum_of_money(money, prices_.currency); };
     std::string remedy;
     if (const auto more = packs_to_minimum(order)) {
-      remedy = "order " + more->packs.str() + " more of " + in_quotes(more->line->ingredient) +
-               ", " + sum(more->cost) + "; or ";
+      remedy = "order " + sum(order.below_minimum) + " more of what keeps, " + more->packs.str() +
+               " more of " + in_quotes(more->line->ingredient) + " (" + sum(more->cost) +
+               ") being the least; or ";
     }
     if (const auto goods = goods_to_move(order, order_, prices_); !goods.empty()) {
       remedy += "buy there, too: " + names_of(goods) + "; or ";
