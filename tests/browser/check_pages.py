@@ -168,7 +168,8 @@ def frame_of(name, page):
 
 
 def run_browser(browser, arguments):
-    command = [browser, "--headless", "--no-sandbox", "--disable-gpu", "--enable-logging=stderr"]
+    command = [browser, "--headless", "--no-sandbox", "--disable-gpu",
+               "--disable-dev-shm-usage", "--enable-logging=stderr"]
     return subprocess.run(
         [*command, *arguments], capture_output=True, check=False, timeout=120)
 
