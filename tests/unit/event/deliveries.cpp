@@ -145,7 +145,8 @@ TEST_CASE("a minimum that is not met names the least that fills it up, and what 
   CHECK(warnings.all().front().found ==
         "an order of 270.00 USD from \"the butcher\", which lacks 30.00 USD");
   CHECK(warnings.all().front().remedy ==
-        "order 1 more of \"lamb leg\", 67.50 USD; or buy there, too: \"olive oil\"; or ask whether "
+        "order 30.00 USD more of what keeps, 1 more of \"lamb leg\" (67.50 USD) being the least; "
+        "or buy there, too: \"olive oil\"; or ask whether "
         "it takes a smaller order");
 }
 
