@@ -15,6 +15,8 @@
 #include "platewright/costing/margin_notice.hpp"
 #include "platewright/costing/plate_cost.hpp"
 #include "platewright/costing/plate_price.hpp"
+#include "platewright/costing/plate_prices.hpp"
+#include "platewright/costing/plate_table.hpp"
 #include "platewright/costing/price_list.hpp"
 #include "platewright/costing/purchase.hpp"
 #include "platewright/costing/purchase_builders.hpp"

@@ -8,4 +8,5 @@
 #include "platewright/number/read.hpp"
 #include "platewright/number/round.hpp"
 #include "platewright/number/square_root.hpp"
+#include "platewright/number/wide_whole.hpp"
 #include "platewright/number/write.hpp"
