@@ -4,6 +4,7 @@
 #include "platewright/files/check_files.hpp"
 #include "platewright/files/exercise_file.hpp"
 #include "platewright/files/file_schema.hpp"
+#include "platewright/files/problem_text.hpp"
 #include "platewright/files/quotable_line.hpp"
 #include "platewright/files/read_book.hpp"
 #include "platewright/files/read_class.hpp"

@@ -8,7 +8,7 @@
 #include "cli/terminal.hpp"
 #include "cli/write_file.hpp"
 #include "platewright/card/writers.hpp"
-#include "platewright/files/quotable_line.hpp"
+#include "platewright/files/problem_text.hpp"
 #include "platewright/files/read_book.hpp"
 #include "platewright/files/read_class.hpp"
 #include "platewright/problem/catalogue/books.hpp"
@@ -39,29 +39,6 @@ std::vector<std::string> files_named(const WorksheetArguments& arguments) {
   std::vector<std::string> out = worksheet_files(arguments.files, said_by_the_command);
   out.insert(out.end(), arguments.books.begin(), arguments.books.end());
   return out;
-}
-
-/// Further lines of a text stand below its first one.
-void append(std::string& out, const char* label, const std::string& text) {
-  if (text.empty()) return;
-  out += std::string("  ") + label;
-  for (const char c : text) {
-    out += c;
-    if (c == '\n') out += std::string(10, ' ');
-  }
-  out += "\n";
-}
-
-/// The first dozen of the lines that are like the one shown.
-std::string again_text(const std::vector<int>& lines) {
-  if (lines.empty()) return {};
-  constexpr std::size_t most = 12;
-  std::string out = lines.size() == 1 ? "on line " : "on lines ";
-  for (std::size_t i = 0; i < lines.size() && i < most; ++i) {
-    out += (i == 0 ? "" : ", ") + std::to_string(lines[i]);
-  }
-  if (lines.size() > most) out += " and " + std::to_string(lines.size() - most) + " more";
-  return out + ": " + std::to_string(lines.size() + 1) + " times in all";
 }
 
 /// One table of the sheet. Throws WrongArgument for one that it does not have.
@@ -116,26 +93,8 @@ void refuse_output_over_input(const CommandArguments& command, const CommonOptio
 }
 
 std::string problem_text(const ProblemList& problems, bool coloured) {
-  std::string out;
-  for (const Problem& problem : problems.all()) {
-    if (!problem.place.file.empty()) {
-      out += problem.place.file + ":" + std::to_string(problem.place.line) + ":" +
-             std::to_string(problem.place.column) + ": ";
-    }
-    const std::string head =
-        (problem.severity == Severity::error ? "problem " : "warning ") + problem.id + "\n";
-    out += coloured ? with_message_coloured(head) : head;
-    append(out, "        | ", quotable_line(problem.place));
-    append(out, "in      ", problem.place.path);
-    append(out, "found   ", problem.found);
-    append(out, "again   ", again_text(problem.again));
-    append(out, "wanted  ", problem.expected);
-    append(out, "do      ", problem.remedy);
-  }
-  if (problems.left_out() > 0) {
-    out += "and " + std::to_string(problems.left_out()) + " more\n";
-  }
-  return out;
+  return coloured ? platewright::problem_text(problems, with_message_coloured)
+                  : platewright::problem_text(problems);
 }
 
 }  // namespace platewright::cli

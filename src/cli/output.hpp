@@ -20,8 +20,7 @@ void put(const std::string& text, const CommonOptions& common);
 /// is made from is never written over.
 void refuse_output_over_input(const CommandArguments& command, const CommonOptions& common);
 
-/// Every problem with its place, the line it stands on, what was found and expected, and what to
-/// do; what it begins with in colour where `coloured`.
+/// The text of all problems; what each begins with in colour where `coloured`.
 std::string problem_text(const ProblemList& problems, bool coloured);
 
 }  // namespace platewright::cli
