@@ -24,7 +24,7 @@ struct Floor {
   const char* name;
   int height;
 };
-constexpr std::array<Floor, 17> floors{{{"problem", 0},
+constexpr std::array<Floor, 18> floors{{{"problem", 0},
                                         {"number", 1},
                                         {"quantity", 2},
                                         {"kitchen", 3},
@@ -40,6 +40,7 @@ constexpr std::array<Floor, 17> floors{{{"problem", 0},
                                         {"files", 13},
                                         {"card", 13},
                                         {"workbook", 13},
+                                        {"c", 14},
                                         {"cli", 14}}};
 
 struct Room {
@@ -190,6 +191,9 @@ bool finds_planted_faults() {
       {"src/card/v.cpp", "#include <xlsxwriter.h>", true},
       {"src/workbook/w.cpp", "#include <xlsxwriter.h>", false},
       {"src/workbook/x.cpp", "#include \"platewright/card/i.hpp\"", true},
+      {"src/c/y.cpp", "#include \"platewright/files/s.hpp\"", false},
+      {"src/files/z.cpp", "#include \"c/y.hpp\"", true},
+      {"src/c/y.hpp", "#include \"platewright/files/s.hpp\"", false},
       {"src/generate/n.cpp", "#include \"platewright/yield/b.hpp\"", true},
       {"include/platewright/heat/q.hpp", "#include \"platewright/recipe/p.hpp\"", true},
       {"include/platewright/heat/r.hpp", "#include \"platewright/yield/b.hpp\"", false},
