@@ -24,7 +24,7 @@ inline std::string folded_name(std::string_view name) {
   return out;
 }
 
-/// The same without full stops, for words that are written with and without them: `fl. oz.` is
+/// The same without full stops. For words that are written with and without them: `fl. oz.` is
 /// `fl oz`.
 inline std::string folded_abbreviation(std::string_view name) {
   std::string out(name);
