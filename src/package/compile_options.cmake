@@ -48,6 +48,16 @@ function(platewright_compile_options target)
   endif()
 endfunction()
 
+# For what ends up in shared objects, and all that reuses its precompiled header. By hand, since
+# CMake's property gives programs another option, with which the header does not fit.
+function(platewright_for_shared_objects target)
+  target_compile_options(${target} PRIVATE -fPIC)
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+    # Else what could be replaced when it is loaded is never inlined; clang inlines it anyway.
+    target_compile_options(${target} PRIVATE -fno-semantic-interposition)
+  endif()
+endfunction()
+
 # Adds `target`, which carries the headers that cost most to read, read once for all targets that are
 # compiled alike. It links `uses`; what follows are further headers.
 function(platewright_add_precompiled target uses)
