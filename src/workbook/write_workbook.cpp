@@ -13,6 +13,7 @@
 #include "platewright/number/nearest_double.hpp"
 #include "platewright/problem/catalogue/workbooks.hpp"
 #include "workbook/cell_text.hpp"
+#include "workbook/whole_workbook.hpp"
 
 namespace platewright {
 namespace {
@@ -149,9 +150,8 @@ void set_properties(lxw_workbook* book, std::string title) {
   check(workbook_set_properties(book, &properties));
 }
 
-}  // namespace
-
-std::string write_workbook(const Workbook& workbook) {
+/// What the library makes of it, all of it or not.
+std::string written_once(const Workbook& workbook) {
   const UnnamedFile file;
   std::unique_ptr<lxw_workbook, decltype(&lxw_workbook_free)> book(
       workbook_new(file.name().c_str()), &lxw_workbook_free);
@@ -161,6 +161,18 @@ std::string write_workbook(const Workbook& workbook) {
   set_properties(book.get(), cell_text(workbook.title));
   check(workbook_close(book.release()));
   return file.content();
+}
+
+}  // namespace
+
+std::string write_workbook(const Workbook& workbook) {
+  // The library does not look whether its temporary files took what it wrote. A full disk is found
+  // by what lacks at the end; a single fault, which may be anywhere, by a second writing.
+  std::string out = written_once(workbook);
+  if (!is_whole(out, workbook) || out != written_once(workbook)) {
+    throw Failure(problems::workbook_not_written("its temporary files did not take all of it"));
+  }
+  return out;
 }
 
 }  // namespace platewright

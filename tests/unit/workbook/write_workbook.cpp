@@ -3,6 +3,7 @@
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
 #include "workbook/cell_text.hpp"
+#include "workbook/whole_workbook.hpp"
 
 using namespace platewright;
 using namespace platewright::test;
@@ -42,6 +43,25 @@ TEST_CASE("what a spreadsheet does not take is said") {
   CHECK(problem_of([&] { return write_workbook(one_cell(std::string(32768, 'a'))); }).id ==
         "workbook-text-too-long");
   CHECK(!write_workbook(one_cell(std::string(32767, 'a'))).empty());
+}
+
+TEST_CASE("a workbook that lacks anything is not taken for whole") {
+  if (!can_write()) return;
+  Workbook book = one_cell("words");
+  book.sheets.front().cells.push_back({1, 0, "more words"});
+  book.sheets.front().cells.push_back({1, 1, Rational(7)});
+  book.sheets.push_back({"Empty", {}, {}});
+  const std::string bytes = write_workbook(book);
+  CHECK(is_whole(bytes, book));
+  for (std::size_t size = 0; size < bytes.size(); size += 7) {
+    CHECK_FALSE(is_whole(bytes.substr(0, size), book));
+  }
+  Workbook more = book;
+  more.sheets.front().cells.push_back({2, 0, Rational(7)});
+  CHECK_FALSE(is_whole(bytes, more));
+  more = book;
+  more.sheets.push_back({"One more", {}, {}});
+  CHECK_FALSE(is_whole(bytes, more));
 }
 
 TEST_CASE("a cell holds well-formed text alone") {
