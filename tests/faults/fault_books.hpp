@@ -7,28 +7,34 @@
 
 namespace platewright::test {
 
+/// Where the sheet of a command goes.
+enum class SheetGoes {
+  to_file,
+  to_reader,  ///< of standard output
+  to_folder,  ///< which the command makes
+};
+
 /// A command line without the program, what its sheet holds, and where it goes.
 struct FaultyCommand {
   std::string words;
   std::string prints;
-  bool to_file = true;  ///< else to standard output
-  int stride = 1;       ///< only each of so many calls; the zones are read in a thousand
+  SheetGoes goes = SheetGoes::to_file;
 };
 
 /// Every command that reads a file or writes one, each kind of file at least once.
 inline std::vector<FaultyCommand> faulty_commands() {
   return {{"cost soup.yaml", "soup"},
-          {"cost soup.yaml", "soup", false},
+          {"cost soup.yaml", "soup", SheetGoes::to_reader},
           {"card soup.yaml --format json", "soup"},
           {"card event.yaml --format markdown", "soup"},
           {"quote event.yaml --format csv", "event"},
           {"order event.yaml", "salt"},
           {"timeline event.yaml", "a supper"},
-          {"timeline zoned.yaml --format icalendar", "VCALENDAR", true, 41},
+          {"timeline zoned.yaml --format icalendar", "VCALENDAR"},
           {"day kitchen.yaml", "Plan of the day"},
           {"budget event.yaml --price 50 --margin 30% --dish 'lamb leg' --cut lamb --portion 6oz",
            "lamb"},
-          {"check event.yaml list.yaml", "", false},
+          {"check event.yaml list.yaml", "", SheetGoes::to_reader},
           {"prices list.yaml --book larder.yaml", "offers"},
           {"worksheet sheet.yaml", "shoulder"},
           {"worksheet class", "Worksheets of a class"},
@@ -37,7 +43,11 @@ inline std::vector<FaultyCommand> faulty_commands() {
           {"measure '1 cup' g --of salt --book larder.yaml", "salt"},
           {"tables units cup --book soup.yaml", "cup"},
           {"yield lamb --buy 12lb --portion 6oz --book larder.yaml", "lamb"},
-          {"roast --kind 'whole cut' --weight '5 lb' --oven '325 F' --until '130 F'", "oven"}};
+          {"roast --kind 'whole cut' --weight '5 lb' --oven '325 F' --until '130 F'", "oven"},
+          {"workbook event.yaml --format xlsx", "xl/workbook.xml"},
+          {"recipe found.json --book larder.yaml", "salt"},
+          {"exercise 7 --book larder.yaml", "exercise 7"},
+          {"new event out/first", "Written into", SheetGoes::to_folder}};
 }
 
 inline std::vector<std::pair<std::string, std::string>> fault_books() {
@@ -75,6 +85,10 @@ inline std::vector<std::pair<std::string, std::string>> fault_books() {
           {"trials.yaml",
            "trials: shoulder\nstages: [purchased, cooked]\nweighed:\n  - 10 lb, 7 lb\n"
            "  - 11 lb, 8 lb\n  - 9 lb, 6 lb\n"},
+          {"found.json",
+           "{\"@context\": \"https://schema.org\", \"@type\": \"Recipe\", \"name\": \"brine\",\n"
+           " \"recipeYield\": \"10 servings\", \"recipeIngredient\": [\"1 lb salt\"],\n"
+           " \"recipeInstructions\": [\"Stir.\"]}\n"},
           {"log.csv", "minutes,F\n0,130\n10,133\n20,133\n"}};
 }
 
