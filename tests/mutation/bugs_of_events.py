@@ -2,8 +2,7 @@
 
 BUGS = [
     ("the price of a pack is that of a unit", "costing", "costing/unit_price.hpp",
-     "return {purchase.price / purchase.content.number, purchase.content.unit};",
-     "return {purchase.price, purchase.content.unit};"),
+     "return {price / in_unit(amount, unit).number, unit};", "return {price, unit};"),
     ("the yield makes food cheaper", "costing", "costing/unit_price.hpp",
      "return {as_purchased.price / yield, as_purchased.unit};",
      "return {as_purchased.price * yield, as_purchased.unit};"),
@@ -49,7 +48,8 @@ BUGS = [
     ("goods come on the day they are used, before noon too", "event", "event/order.hpp",
      "first_used - std::chrono::hours(12)", "first_used"),
     ("no over-production", "event", "event/production.hpp",
-     "portion_count(event) * line.share * (1 + event.over)", "portion_count(event) * line.share"),
+     "portion_count(event, line) * line.share * (1 + event.over)",
+     "portion_count(event, line) * line.share"),
 
     ("145 F is not reached at 145 F", "safety", "safety/pull_temperature.hpp",
      "pull >= minimum.at", "pull > minimum.at"),

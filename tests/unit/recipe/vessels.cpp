@@ -199,7 +199,7 @@ TEST_CASE("what is lost of a recipe is made as well") {
 namespace {
 
 /// 75 L of soup in 300 portions.
-Recipe soup() {
+Recipe pot_of_soup() {
   Recipe out = recipe_for("soup", 300, {line("stock", "60 L")});
   out.makes.portion = amount("250 mL");
   return out;
@@ -224,10 +224,10 @@ RecipeVessel tray(const Rational& square_inches) {
 }  // namespace
 
 TEST_CASE("pans are counted by the volume that they are filled to") {
-  CHECK(pans_for(soup(), of_litres(fraction(37, 5))) == 11);
-  CHECK(pans_for(soup(), of_litres(25)) == 3);
-  CHECK(pans_for(soup(), of_litres(80)) == 1);
-  CHECK(pans_for(soup(), of_litres(80, usual_fill())) == 2);
+  CHECK(pans_for(pot_of_soup(), of_litres(fraction(37, 5))) == 11);
+  CHECK(pans_for(pot_of_soup(), of_litres(25)) == 3);
+  CHECK(pans_for(pot_of_soup(), of_litres(80)) == 1);
+  CHECK(pans_for(pot_of_soup(), of_litres(80, usual_fill())) == 2);
 }
 
 TEST_CASE("trays are counted by their bottom") {
@@ -258,17 +258,17 @@ TEST_CASE("heavier pieces take more of a vessel, and a smaller vessel takes fewe
 
 TEST_CASE("a vessel of no size that says nothing of its content is refused") {
   const RecipeVessel pot{"stockpot", std::nullopt, std::nullopt, ""};
-  CHECK(problem_of([&] { pans_for(soup(), pot); }).id == "vessel-size-unknown");
-  CHECK(problem_of([&] { pans_for(soup(), tray(468)); }).id == "vessel-size-unknown");
+  CHECK(problem_of([&] { pans_for(pot_of_soup(), pot); }).id == "vessel-size-unknown");
+  CHECK(problem_of([&] { pans_for(pot_of_soup(), tray(468)); }).id == "vessel-size-unknown");
   RecipeVessel of_sixty = pot;
   of_sixty.holds = 60;
-  CHECK(pans_for(soup(), of_sixty) == 5);
+  CHECK(pans_for(pot_of_soup(), of_sixty) == 5);
 }
 
 TEST_CASE("more soup than the fullest vessel takes is said") {
   RecipeVessel small = of_litres(10);
   small.holds = 60;
-  const Recipe recipe = soup();
+  const Recipe recipe = pot_of_soup();
   const auto overflow = overflow_of(
       scale(recipe, in_vessels(recipe, plan_for_factor(recipe, 1, no_book), small, no_book),
             no_book),

@@ -272,3 +272,13 @@ TEST_CASE("a stage that the ladder lacks counts where its loss has happened") {
   CHECK(unnamed.share_at(Stage::trimmed) == 1);
   CHECK(unnamed.share_at(Stage::served) == fraction(3, 4));
 }
+
+TEST_CASE("a rung that names no loss takes the bone out where it goes as far as the carving") {
+  const auto to = [](Stage end) {
+    return Ladder({rung(Stage::purchased, end, fraction(1, 2), {})}, {Loss::bone});
+  };
+  for (const Stage end : {Stage::trimmed, Stage::cooked}) {
+    CHECK(to(end).still_held() == std::vector<Loss>{Loss::bone});
+  }
+  for (const Stage end : {Stage::carved, Stage::served}) CHECK(to(end).still_held().empty());
+}
