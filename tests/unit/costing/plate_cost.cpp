@@ -119,3 +119,12 @@ TEST_CASE("the edible-portion price is that of the price less what the by-produc
   CHECK(*lamb.cost_factor == fraction(1760, 900));
   CHECK(lamb.cost == lamb.edible_portion->price * lamb.purchased->number);
 }
+
+TEST_CASE("what another recipe uses is not credited too") {
+  TestKitchen kitchen = supper_kitchen();
+  kitchen.prices.entries["lamb leg"].by_products = {
+      {"bones", fraction(1, 5), money("1.00"), amount("1 lb").unit, "bones for stock"}};
+  const CostLine lamb = cost_of(kitchen, "roast lamb").lines[0];
+  CHECK(lamb.credit == Money());
+  CHECK(lamb.edible_portion->price == lamb.as_purchased->price);
+}
