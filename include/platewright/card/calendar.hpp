@@ -29,13 +29,13 @@ struct Calendar {
 };
 
 /// Each entry at the moment that the plan of the day names, else at the latest at which it may
-/// begin; both bounds stand in its description. An alarm 15 min before, on days at 9 (common
-/// practice, no source). An entry is known again by the event's name and day, and by its kind,
-/// recipe, text and supplier. The stamp is the beginning of the first entry's day, so that one plan
-/// gives one file. Throws Failure for an event without a time zone, since other clocks would show
-/// it at other moments. What has to be known of a dish stands with its way out of the oven,
-/// `warnings`, the boxes of the timeline's sheet, with the serving: who has the calendar alone
-/// misses none.
+/// begin; both bounds stand in its description. An alarm 15 min before, on days at 9 or, where that
+/// is sooner, an hour before the hour of an order (common practice, no source). An entry is known
+/// again by the event's name and day, and by its kind, recipe, text and supplier. The stamp is the
+/// beginning of the first entry's day, so that one plan gives one file. Throws Failure for an event
+/// without a time zone, since other clocks would show it at other moments. What has to be known of
+/// a dish stands with its way out of the oven, `warnings`, the boxes of the timeline's sheet, with
+/// the serving: who has the calendar alone misses none.
 Calendar timeline_calendar(const Event& event, const Timeline& timeline,
                            const std::vector<DishNotice>& notices = {},
                            const std::vector<Box>& warnings = {});

@@ -36,7 +36,9 @@ inline void add_orders(const Order& order, Timeline& timeline) {
     }
   }
   for (auto one = order.suppliers.rbegin(); one != order.suppliers.rend(); ++one) {
-    if (one->order_by) entry_at(TimelineKind::order, *one->order_by, one->supplier);
+    if (!one->order_by) continue;
+    entry_at(TimelineKind::order, *one->order_by, one->supplier);
+    if (one->terms.cut_off) timeline.entries.back().until = one->terms.cut_off->hour;
   }
 }
 

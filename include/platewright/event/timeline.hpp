@@ -34,6 +34,9 @@ struct TimelineEntry {
   std::string text;                ///< of a step of the method
   std::string supplier;            ///< of an order and of a delivery
   std::vector<std::string> goods;  ///< of a delivery, by name
+  /// Of an order, the hour of its day until which the supplier takes it; all day where none is
+  /// said.
+  std::optional<std::chrono::minutes> until = {};
   std::optional<OvenStep> oven;
   std::optional<Temperature> inside;  ///< when it is pulled
   std::optional<TimeSpan> takes;

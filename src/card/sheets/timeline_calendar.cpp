@@ -16,6 +16,7 @@ namespace {
 
 constexpr std::chrono::minutes before_a_step{-15};
 constexpr std::chrono::minutes on_a_day{9 * 60};
+constexpr std::chrono::minutes before_the_hour{-60};
 
 /// A UUID by name (RFC 4122, version 5), of the event's inside the name space for web addresses.
 boost::uuids::uuid uuid_of(const boost::uuids::uuid& space, const std::string& name) {
@@ -73,6 +74,10 @@ CalendarEntry calendar_entry(const TimelineEntry& entry, const ZoneRules& zone) 
   if (is_a_day(entry)) {
     out.day = std::chrono::floor<std::chrono::days>(zone.local(entry.latest));
     out.alarm = on_a_day;
+    if (entry.until) {
+      out.summary += ", by " + clock_text(LocalTime(*entry.until));
+      out.alarm = std::min(on_a_day, *entry.until + before_the_hour);
+    }
   }
   if (entry.takes) out.lasts = minutes_up(entry.takes->least);
   if (entry.oven && entry.oven->time) out.lasts = minutes_up(*entry.oven->time);

@@ -13,6 +13,18 @@ std::string day_moment(const LocalTime& time) {
   return weekday_text(time) + " " + date_text(time).substr(5);
 }
 
+/// `Mon 10-04`; with the hour until which an order is taken, `Mon 10-04 14:00`.
+std::string whole_day(const TimelineEntry& entry, const LocalTime& begins) {
+  const std::string day = day_moment(begins);
+  return entry.until ? day + " " + clock_text(LocalTime(*entry.until)) : day;
+}
+
+/// The same as in ISO 8601, by the clock of the place.
+std::string latest_data(const TimelineEntry& entry, const LocalTime& begins) {
+  const std::string day = date_text(begins);
+  return entry.until ? day + "T" + clock_text(LocalTime(*entry.until)) : day;
+}
+
 /// The clocks that are turned while something is being done.
 std::vector<ZoneOffset> clocks_turned(const Timeline& timeline) {
   Instant first = timeline.served;
@@ -97,7 +109,7 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
   for (const TimelineEntry& entry : timeline.entries) {
     const bool span = entry.earliest && *entry.earliest != entry.latest;
     const LocalTime local = timeline.zone.local(entry.latest);
-    std::string latest = is_a_day(entry) ? day_moment(local) : moment(entry.latest, timeline);
+    std::string latest = is_a_day(entry) ? whole_day(entry, local) : moment(entry.latest, timeline);
     if (entry.open) latest += " or sooner";
     Row row{words(span ? moment(*entry.earliest, timeline) : ""),
             words(latest),
@@ -105,7 +117,8 @@ Sheet timeline_sheet(const Event& event, const Timeline& timeline) {
             words(begin_text(entry)),
             words(kind_text(entry.kind)),
             words(entry.earliest ? instant_text(*entry.earliest, timeline.zone) : ""),
-            words(is_a_day(entry) ? date_text(local) : instant_text(entry.latest, timeline.zone))};
+            words(is_a_day(entry) ? latest_data(entry, local)
+                                  : instant_text(entry.latest, timeline.zone))};
     if (planned) {
       const auto& at = entry.planned;
       row.insert(row.begin() + 1, words(at ? moment(*at, timeline) : ""));

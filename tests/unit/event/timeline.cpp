@@ -46,6 +46,15 @@ TEST_CASE("a timeline goes backwards from the serving") {
   CHECK(entries[5].takes->least == time_of("20 min"));
 }
 
+TEST_CASE("an order has the hour until which its supplier takes it") {
+  TestKitchen kitchen = supper_kitchen();
+  CHECK(!timeline_for(supper(), kitchen).entries[0].until);
+  kitchen.prices.suppliers["the butcher"].cut_off = CutOff{2, std::chrono::hours(14)};
+  const auto entries = timeline_for(supper(), kitchen).entries;
+  CHECK(entries[0].kind == TimelineKind::order);
+  CHECK(entries[0].until == std::chrono::hours(14));
+}
+
 TEST_CASE("deliveries stand on their last day, by supplier and day") {
   std::vector<TimelineEntry> deliveries = whole_timeline(supper(), supper_kitchen()).entries;
   std::erase_if(deliveries,
