@@ -30,6 +30,7 @@
 #include "platewright/event/order_remedies.hpp"
 #include "platewright/event/order_warnings.hpp"
 #include "platewright/event/paper.hpp"
+#include "platewright/event/payment_warnings.hpp"
 #include "platewright/event/price_movers.hpp"
 #include "platewright/event/price_spread.hpp"
 #include "platewright/event/production.hpp"

@@ -15,6 +15,7 @@
 #include "platewright/event/margin_warnings.hpp"
 #include "platewright/event/order_of_day.hpp"
 #include "platewright/event/order_warnings.hpp"
+#include "platewright/event/payment_warnings.hpp"
 #include "platewright/event/safety_warnings.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
@@ -276,6 +277,7 @@ class BookCheck {
         problems_.add_all(safety_warnings(plan, table));
         problems_.add_all(guest_warnings(event, book_.recipes, book_.tables.allergens));
         problems_.add_all(margin_warnings(plan));
+        problems_.add_all(payment_warnings(plan));
         if (book_.events.size() == 1) {
           problems_.add_all(order_warnings(plan.order(), plan.prices(), event.place));
         }

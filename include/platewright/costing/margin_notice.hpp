@@ -25,12 +25,14 @@ struct MarginNotice {
   std::optional<Money> asked_price;
 };
 
-/// Nothing where the income comes to the cost and to what the rule asks for. The price is rounded
-/// up, so that less is left only by an agreed price, by what is off for the number of guests or by
-/// a discount, or by a rule that looks at the food alone. It never fails.
+/// Nothing where the income comes to the cost and to what the rule asks for, to within less than
+/// the smallest coin, which no one can pay. The price is rounded up, so that less is left only by
+/// an agreed price, by what is off for the number of guests or by a discount, or by a rule that
+/// looks at the food alone. It never fails.
 inline std::optional<MarginNotice> margin_notice(const Quote& quote) {
-  const bool loss = quote.margin < Money();
-  if (!loss && quote.income >= quote.target) return std::nullopt;
+  const Money coin = minor_unit(quote.currency);
+  const bool loss = quote.cost - quote.income >= coin;
+  if (!loss && quote.target - quote.income < coin) return std::nullopt;
   const Money step = quote.terms.round_up_to.value_or(minor_unit(quote.currency));
   const IncomeOfPrice income = IncomeOfPrice::with_discounts(quote);
   const auto price_of = [&](const Money& all) -> std::optional<Money> {

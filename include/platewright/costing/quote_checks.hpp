@@ -1,6 +1,7 @@
 #pragma once
 // What a quote can't be made from.
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -75,12 +76,26 @@ inline void check_service(const QuoteTerms& terms) {
   if (terms.prices_include_tax) throw Failure(problems::charge_after_tax_included());
 }
 
+namespace detail {
+
+/// As it is written where no currency is known: `25`, `25.50`; all of its digits where those are
+/// not enough.
+inline std::string plain_sum(const Money& sum) {
+  const Rational number = sum.in(units::currency_unit);
+  const bool in_hundredths = denominator_of(number * 100) == 1;
+  return in_hundredths && denominator_of(number) != 1 ? as_decimal(number, 2) : as_exact(number);
+}
+
+}  // namespace detail
+
 /// Throws Failure for an agreed price below 0, or below the minimum for a guest.
 inline void check_agreed_price(const QuoteTerms& terms) {
   if (!terms.agreed_price) return;
   check_not_negative("an agreed price", *terms.agreed_price);
   if (terms.minimum_price && *terms.agreed_price < *terms.minimum_price) {
-    throw Failure(problems::agreed_below_minimum());
+    throw Failure(problems::agreed_below_minimum(
+        detail::plain_sum(*terms.agreed_price), detail::plain_sum(*terms.minimum_price),
+        detail::plain_sum(*terms.minimum_price - *terms.agreed_price)));
   }
 }
 

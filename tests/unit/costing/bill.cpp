@@ -147,9 +147,14 @@ TEST_CASE(
   CHECK(quote_of_guests("2000", {{"guests", 40, 1}}, terms).price == money("60"));
   CHECK(quote_of_guests("4000", {{"guests", 40, 1}}, terms).price == money("100"));
   terms.agreed_price = money("55");
+  const Problem problem = problem_of([&] { quote_of_guests("2000", {{"guests", 40, 1}}, terms); });
+  CHECK(problem.id == "agreed-below-minimum");
+  CHECK(problem.found == "an agreed price of 55 and a minimum for a guest of 60, which is 5 more");
+  terms.agreed_price = money("59.995");
   CHECK(problem_of([&] {
           quote_of_guests("2000", {{"guests", 40, 1}}, terms);
-        }).id == "agreed-below-minimum");
+        }).found ==
+        "an agreed price of 59.995 and a minimum for a guest of 60, which is 0.005 more");
 }
 
 TEST_CASE("discounts take no more than there is, and cut the margin") {

@@ -2,6 +2,7 @@
 
 #include "platewright/event/invoice.hpp"
 
+#include "platewright/event/payment_warnings.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
 #include "support/supper.hpp"
@@ -46,6 +47,30 @@ TEST_CASE("who was guaranteed and did not come is on the invoice") {
     if (pays(line.guests)) paying += line.guests.count;
   }
   CHECK(billed.missing->guests.count + paying == *billed.terms.conditions.guaranteed_guests);
+}
+
+TEST_CASE("more received than the bill comes to is warned of, the invoice's where there is one") {
+  const EventPlan plan = plan_with_invoice(supper().guests.front().count);
+  Occasion occasion = plan.occasion();
+  occasion.event.has_terms = true;
+  auto& payments = occasion.event.terms.conditions.payments;
+  const auto warned = [&] {
+    const ProblemList found = payment_warnings(EventPlan(occasion));
+    return found.all();
+  };
+  CHECK(warned().empty());
+  // What came on top is on the invoice, and may have been paid for.
+  const Invoice invoice = make_invoice(plan);
+  payments = {{LocalDay{}, invoice.billed.total, {}}};
+  CHECK(invoice.quoted.total < invoice.billed.total);
+  CHECK(warned().empty());
+  payments.push_back({LocalDay{}, money("0.01"), {}});
+  REQUIRE(warned().size() == 1);
+  CHECK(warned().front().id == "paid-too-much");
+  CHECK(warned().front().remedy.substr(0, 17) == "pay 0.01 USD back");
+  payments.pop_back();
+  occasion.event.invoice.reset();
+  CHECK(warned().size() == 1);
 }
 
 TEST_CASE("an event without an invoice has none yet") {

@@ -44,9 +44,13 @@ inline Problem charge_after_tax_included() {
       "leave out `after tax`: the charge is then on the prices as they are written");
 }
 
-inline Problem agreed_below_minimum() {
-  return make_problem("agreed-below-minimum", "an agreed price below the minimum for a guest",
-                      "an agreed price of the minimum or more",
+inline Problem agreed_below_minimum(std::string_view agreed, std::string_view minimum,
+                                    std::string_view lacks) {
+  return make_problem("agreed-below-minimum",
+                      "an agreed price of " + std::string(agreed) +
+                          " and a minimum for a guest of " + std::string(minimum) + ", which is " +
+                          std::string(lacks) + " more",
+                      "an agreed price of " + std::string(minimum) + " or more",
                       "ask which of the two holds, and correct the other");
 }
 

@@ -107,6 +107,16 @@ inline Problem quote_at_a_loss(std::string_view event, std::string_view paid, st
                       "ask for more, or take cost out of the event, before the quote is sent");
 }
 
+inline Problem paid_too_much(std::string_view event, std::string_view received,
+                             std::string_view total, std::string_view over) {
+  return make_problem(
+      "paid-too-much",
+      "payments of " + std::string(received) + " for " + in_quotes(event) +
+          ", whose bill comes to " + std::string(total),
+      "payments of the total or less",
+      "pay " + std::string(over) + " back, or correct a payment that is written twice or too high");
+}
+
 inline Problem margin_below_asked(std::string_view event, std::string_view paid,
                                   std::string_view asked, std::string_view cause,
                                   std::string_view asked_price) {
