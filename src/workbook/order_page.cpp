@@ -1,5 +1,6 @@
 #include "workbook/order_page.hpp"
 
+#include "platewright/event/order_warnings.hpp"
 #include "workbook/rounding_formulas.hpp"
 
 namespace platewright::pages {
@@ -24,7 +25,8 @@ struct OrderColumn {
     planned,
     left_value,
     deposit,
-    delivery
+    delivery,
+    day
   };
 };
 
@@ -64,6 +66,11 @@ class OrderPage {
   }
 
  private:
+  struct LineRows {
+    unsigned first;
+    unsigned last;
+  };
+
   /// The sums of one supplier.
   struct Totals {
     CellPlace goods;
@@ -102,11 +109,15 @@ class OrderPage {
     return page_.at(cell);
   }
 
+  std::string cells(unsigned column, const LineRows& rows) const {
+    const std::string sheet = page_.here(0).sheet;
+    return page_.range({sheet, rows.first, column}, {sheet, rows.last, column});
+  }
+
   /// Of the rows from `first` to `last`, which may be none.
   std::string column_sum(unsigned column, unsigned first, unsigned last) const {
     if (last < first) return "0";
-    const std::string sheet = page_.here(0).sheet;
-    return "SUM(" + page_.range({sheet, first, column}, {sheet, last, column}) + ")";
+    return "SUM(" + cells(column, {first, last}) + ")";
   }
   /// To the row before the one under way.
   std::string column_sum(unsigned column, unsigned first) const {
@@ -119,7 +130,7 @@ class OrderPage {
     page_.next();
     page_.headings({"Goods", "Needed", "There already", "To buy", "", "A pack holds", "At least",
                     "PACKS", "Ordered", "Left", "A pack costs", "Cost, exact", "Remainder", "COST",
-                    "As planned", "Left, worth", "Deposits"});
+                    "As planned", "Left, worth", "Deposits", "", "There on"});
     const unsigned first = page_.row();
     std::vector<std::optional<Money>> costs;
     Totals totals;
@@ -130,6 +141,7 @@ class OrderPage {
       page_.next();
     }
     page_.words(OrderColumn::name, "Total");
+    const LineRows lines{first, page_.row() - 1};
     totals.goods = page_.here(OrderColumn::exact);
     round_lines(page_, first, costs, order_columns, currency_);
     page_.number(OrderColumn::planned, rounded_figure(order.total), CellLook::money);
@@ -139,19 +151,22 @@ class OrderPage {
     totals.deposits = page_.formula(OrderColumn::deposit, column_sum(OrderColumn::deposit, first),
                                     order.deposit, CellLook::money, CellRole::total);
     page_.next();
-    write_terms_of(order, totals);
+    write_terms_of(order, lines, totals);
     totals_.push_back(totals);
     page_.next();
   }
 
   /// What this supplier asks for beside the goods.
-  void write_terms_of(const SupplierOrder& order, Totals& totals) {
+  void write_terms_of(const SupplierOrder& order, const LineRows& lines, Totals& totals) {
     const auto asked = prices_.suppliers.find(order.supplier);
     if (asked == prices_.suppliers.end()) return;
     if (asked->second.delivery_charge) {
       totals.deliveries = write_deliveries(order, *asked->second.delivery_charge);
     }
-    if (asked->second.minimum) write_minimum(order, *asked->second.minimum, totals.goods);
+    if (!asked->second.minimum) return;
+    for (const Delivery& delivery : order.deliveries) {
+      write_minimum(delivery, *asked->second.minimum, lines);
+    }
   }
 
   CellPlace write_deliveries(const SupplierOrder& order, const CellPlace& charge) {
@@ -166,20 +181,29 @@ class OrderPage {
     return out;
   }
 
-  /// What the order lacks to the least that this supplier delivers for.
-  void write_minimum(const SupplierOrder& order, const CellPlace& least, const CellPlace& total) {
+  /// What a delivery lacks to the least that this supplier comes for.
+  void write_minimum(const Delivery& delivery, const CellPlace& least, const LineRows& lines) {
     page_.words(OrderColumn::name, "Below the least delivered for, by");
+    const auto day = page_.words(OrderColumn::day, day_text(delivery.on));
+    const std::string goods = "SUMIF(" + cells(OrderColumn::day, lines) + "," + page_.at(day) +
+                              "," + cells(OrderColumn::exact, lines) + ")";
     const auto lacks =
-        page_.formula(OrderColumn::exact, "MAX(0," + page_.at(least) + "-" + page_.at(total) + ")",
-                      order.below_minimum, CellLook::price);
+        page_.formula(OrderColumn::exact, "MAX(0," + page_.at(least) + "-" + goods + ")",
+                      delivery.below_minimum, CellLook::price);
     page_.formula(OrderColumn::rounded, half_up_formula(page_.at(lacks), currency_),
-                  rounded_figure(order.below_minimum), CellLook::money);
+                  rounded_figure(delivery.below_minimum), CellLook::money);
     page_.next();
+  }
+
+  /// `Fri 2027-10-08`, which a spreadsheet takes for words.
+  static std::string day_text(const std::optional<LocalTime>& day) {
+    return day ? weekday_and_date(*day) : "no day known";
   }
 
   void write_line(const OrderLine& line) {
     const GoodsPlaces& goods = prices_.goods.at(line.ingredient);
     page_.words(OrderColumn::name, line.ingredient);
+    page_.words(OrderColumn::day, day_text(line.deliver_on));
     page_.words(OrderColumn::unit, line.need.unit.symbol_for(line.need.number));
     const Rational known = already_there(line);
     const auto all = page_.number(OrderColumn::needed, line.need.number + known);

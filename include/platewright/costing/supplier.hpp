@@ -35,7 +35,7 @@ struct Supplier {
   std::optional<CutOff> cut_off = std::nullopt;
   /// Nothing is delivered on these days, and no order is taken.
   std::vector<DaySpan> closed = {};
-  Money minimum = {};          ///< the least that an order must come to, deliveries beside it
+  Money minimum = {};          ///< the least that each delivery must come to, its charge beside it
   Money delivery_charge = {};  ///< for each delivery
   bool one_delivery = false;   ///< all of an order is to come on the earliest of its days
   std::string address = {};

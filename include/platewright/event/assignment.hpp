@@ -23,7 +23,7 @@ struct BuyingWay {
 
 /// What a supplier asks beside the prices.
 struct SupplierCharges {
-  Money minimum = {};   ///< paid in full where anything is bought, however little it comes to
+  Money minimum = {};   ///< paid in full for each of these days, however little is bought
   Money delivery = {};  ///< for each of the days on which goods come
 };
 
@@ -64,10 +64,10 @@ class AssignmentSearch {
   }
 
  private:
+  /// What comes from one supplier on one day.
   struct Bought {
     Money goods;
     std::size_t lines = 0;
-    std::map<std::optional<LocalTime>, std::size_t> days;
   };
 
   /// Goods without a choice first, then those that the choice makes the greatest difference to; and
@@ -94,17 +94,15 @@ class AssignmentSearch {
   }
 
   void buy(const BuyingWay& way) {
-    Bought& bought = bought_[way.supplier];
+    Bought& bought = bought_[way.supplier][way.day];
     bought.goods += way.cost;
     ++bought.lines;
-    ++bought.days[way.day];
   }
   void give_back(const BuyingWay& way) {
-    Bought& bought = bought_[way.supplier];
-    bought.goods = bought.goods - way.cost;
-    --bought.lines;
-    const auto day = bought.days.find(way.day);
-    if (--day->second == 0) bought.days.erase(day);
+    auto& days = bought_[way.supplier];
+    const auto day = days.find(way.day);
+    day->second.goods = day->second.goods - way.cost;
+    if (--day->second.lines == 0) days.erase(day);
   }
 
   Money cost_so_far() const { return at_least(Money()); }
@@ -115,12 +113,10 @@ class AssignmentSearch {
     Money with_minimums;
     Money goods = rest;
     for (std::size_t i = 0; i < suppliers_.size(); ++i) {
-      const Bought& bought = bought_[i];
-      if (bought.lines == 0) continue;
-      const Money charges =
-          suppliers_[i].delivery * Rational(static_cast<std::int64_t>(bought.days.size()));
-      with_minimums += std::max(bought.goods, suppliers_[i].minimum) + charges;
-      goods += bought.goods + charges;
+      for (const auto& [day, bought] : bought_[i]) {
+        with_minimums += std::max(bought.goods, suppliers_[i].minimum) + suppliers_[i].delivery;
+        goods += bought.goods + suppliers_[i].delivery;
+      }
     }
     return std::max(with_minimums, goods);
   }
@@ -164,7 +160,7 @@ class AssignmentSearch {
   const std::vector<SupplierCharges>& suppliers_;
   std::vector<std::size_t> order_;
   std::vector<Money> rest_;
-  std::vector<Bought> bought_;
+  std::vector<std::map<std::optional<LocalTime>, Bought>> bought_;  ///< of each supplier
   std::vector<std::size_t> chosen_;
   Assignment best_;
   std::optional<Money> open_;  ///< the least bound of what was not looked at
@@ -174,8 +170,8 @@ class AssignmentSearch {
 
 }  // namespace detail
 
-/// What these ways cost together: goods, or the supplier's minimum where that is more, and its
-/// deliveries.
+/// What these ways cost together: the goods of each delivery, or the supplier's minimum where that
+/// is more, and its charge.
 inline Money cost_of_ways(const std::vector<std::vector<BuyingWay>>& goods,
                           const std::vector<SupplierCharges>& suppliers,
                           const std::vector<std::size_t>& ways) {

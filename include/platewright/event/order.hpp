@@ -1,9 +1,9 @@
 #pragma once
 // What to order: whole packs and whole pieces, by supplier.
 
+#include <algorithm>
 #include <map>
 #include <optional>
-#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -46,19 +46,26 @@ struct OrderLine {
   }
 };
 
+/// What one supplier brings on one day.
+struct Delivery {
+  std::optional<LocalTime> on;  ///< its midnight; none where no day is known
+  Money goods;
+  /// What the goods lack to the least that this supplier delivers for; nothing where it is enough.
+  Money below_minimum = {};
+};
+
 /// All that goes to one supplier, by ingredient.
 struct SupplierOrder {
   std::string supplier;  ///< empty where the book names none
   std::vector<OrderLine> lines;
   Money total;
-  std::optional<LocalTime> deliver_by;                 ///< the earliest of the lines
-  std::optional<LocalTime> order_by;                   ///< the earliest of the lines
-  Money deposit;                                       ///< on containers, beside the total
-  Supplier terms = {};                                 ///< what the book says of the supplier
-  std::set<std::optional<LocalTime>> deliveries = {};  ///< their days, each once
-  Money delivery_charges = {};                         ///< for all of them, beside the total
-  /// What the total lacks to the least that this supplier delivers for; nothing where it is enough.
-  Money below_minimum;
+  std::optional<LocalTime> deliver_by;    ///< the earliest of the lines
+  std::optional<LocalTime> order_by;      ///< the earliest of the lines
+  Money deposit;                          ///< on containers, beside the total
+  Supplier terms = {};                    ///< what the book says of the supplier
+  std::vector<Delivery> deliveries = {};  ///< by day; their goods sum to the total
+  Money delivery_charges = {};            ///< for all of them, beside the total
+  Money below_minimum;                    ///< what all deliveries lack together
 };
 
 /// Lines sum to their supplier's total and these to the whole. total = used + left over.
@@ -128,6 +135,17 @@ inline void plan_delivery_days(SupplierOrder& order) {
   }
 }
 
+/// A supplier comes for each of them, so that each is held to its minimum.
+inline std::vector<Delivery> deliveries_of(const SupplierOrder& order) {
+  std::map<std::optional<LocalTime>, Money> goods;
+  for (const OrderLine& line : order.lines) goods[line.deliver_on] += line.cost;
+  std::vector<Delivery> out;
+  for (const auto& [day, cost] : goods) {
+    out.push_back({day, cost, std::max(Money(), order.terms.minimum - cost)});
+  }
+  return out;
+}
+
 inline void plan_deliveries(SupplierOrder& order, const Suppliers& suppliers) {
   order.terms = supplier_called(order.supplier, suppliers);
   plan_delivery_days(order);
@@ -135,11 +153,11 @@ inline void plan_deliveries(SupplierOrder& order, const Suppliers& suppliers) {
     if (line.deliver_on) line.order_by = last_order(order.terms, line.purchase, *line.deliver_on);
     keep_earlier(order.deliver_by, line.deliver_by);
     keep_earlier(order.order_by, line.order_by);
-    order.deliveries.insert(line.deliver_on);
   }
+  order.deliveries = deliveries_of(order);
   order.delivery_charges =
       order.terms.delivery_charge * Rational(static_cast<std::int64_t>(order.deliveries.size()));
-  if (order.total < order.terms.minimum) order.below_minimum = order.terms.minimum - order.total;
+  for (const Delivery& delivery : order.deliveries) order.below_minimum += delivery.below_minimum;
 }
 
 }  // namespace detail

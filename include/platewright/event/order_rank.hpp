@@ -13,8 +13,9 @@ inline bool comes_at_a_wrong_time(const OrderLine& line) {
   return line.keeping.days && line.days_early() > *line.keeping.days;
 }
 
-/// The goods and their deliveries; of a supplier whose minimum is not met, the minimum, since the
-/// rest is paid for goods that no one needs. Deposits, which come back, do not count.
+/// The goods and their deliveries; of a delivery that does not meet its supplier's minimum, the
+/// minimum, since the rest is paid for goods that no one needs. Deposits, which come back, do not
+/// count.
 inline Money cost_of_order(const Order& order) {
   Money out = order.total + order.delivery_charges;
   for (const SupplierOrder& supplier : order.suppliers) out += supplier.below_minimum;

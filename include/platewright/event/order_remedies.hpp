@@ -53,13 +53,14 @@ struct MorePacks {
   Money cost;
 };
 
-/// The least that fills an order up to its minimum by more of one of its lines; nothing where none
-/// has a price.
-inline std::optional<MorePacks> packs_to_minimum(const SupplierOrder& order) {
+/// The least that fills a delivery of this order up to its minimum by more of one of its lines;
+/// nothing where none has a price.
+inline std::optional<MorePacks> packs_to_minimum(const SupplierOrder& order,
+                                                 const Delivery& delivery) {
   std::optional<MorePacks> least;
   for (const OrderLine& line : order.lines) {
-    if (line.purchase.price <= Money()) continue;
-    const Integer packs = ceiling_of(order.below_minimum / line.purchase.price);
+    if (line.deliver_on != delivery.on || line.purchase.price <= Money()) continue;
+    const Integer packs = ceiling_of(delivery.below_minimum / line.purchase.price);
     const Money cost = line.purchase.price * Rational(packs);
     if (!least || cost < least->cost) least = MorePacks{&line, packs, cost};
   }

@@ -134,20 +134,36 @@ class OrderCheck {
   }
 
   void check_minimum(const SupplierOrder& order) {
-    if (order.below_minimum == Money()) return;
-    const auto sum = [&](const Money& money) { return sum_of_money(money, prices_.currency); };
+    for (const Delivery& delivery : order.deliveries) {
+      if (delivery.below_minimum > Money()) check_delivery(order, delivery);
+    }
+  }
+
+  std::string sum(const Money& money) const { return sum_of_money(money, prices_.currency); }
+
+  void check_delivery(const SupplierOrder& order, const Delivery& delivery) {
+    const bool several = order.deliveries.size() > 1;
     std::string remedy;
-    if (const auto more = packs_to_minimum(order)) {
-      remedy = "order " + sum(order.below_minimum) + " more of what keeps, " + more->packs.str() +
-               " more of " + in_quotes(more->line->ingredient) + " (" + sum(more->cost) +
-               ") being the least; or ";
+    if (several && order.total >= order.terms.minimum) {
+      remedy =
+          "have all of it on one day (`one delivery: yes`), which is " + sum(order.total) + "; or ";
+    }
+    if (const auto more = packs_to_minimum(order, delivery)) {
+      remedy += "order " + sum(delivery.below_minimum) + " more of what keeps, " +
+                more->packs.str() + " more of " + in_quotes(more->line->ingredient) + " (" +
+                sum(more->cost) + ") being the least; or ";
     }
     if (const auto goods = goods_to_move(order, order_, prices_); !goods.empty()) {
       remedy += "buy there, too: " + names_of(goods) + "; or ";
     }
-    add(problems::order_below_minimum(order.supplier, sum(order.total), sum(order.terms.minimum),
-                                      sum(order.below_minimum),
-                                      remedy + "ask whether it takes a smaller order"));
+    const std::string what =
+        !several
+            ? "an order"
+            : "a delivery on " + (delivery.on ? weekday_and_date(*delivery.on) : "no known day");
+    add(problems::order_below_minimum(
+        what, order.supplier, sum(delivery.goods), sum(order.terms.minimum),
+        sum(delivery.below_minimum),
+        remedy + "ask whether it takes a smaller " + (several ? "delivery" : "order")));
   }
 
   const Order& order_;
@@ -160,9 +176,9 @@ class OrderCheck {
 }  // namespace detail
 
 /// A warning for each delivery that is not in time or comes on an earlier day since the supplier is
-/// closed, for goods that wait longer than they keep, for each order below its supplier's minimum
-/// and, where it is known when it is `ordered`, for what can't be ordered any more. `prices` has
-/// the other offers, for what would do. It never fails.
+/// closed, for goods that wait longer than they keep, for each delivery below its supplier's
+/// minimum and, where it is known when it is `ordered`, for what can't be ordered any more.
+/// `prices` has the other offers, for what would do. It never fails.
 inline ProblemList order_warnings(const Order& order, const PriceList& prices, const Place& event,
                                   const std::optional<LocalTime>& ordered = std::nullopt) {
   return detail::OrderCheck(order, prices, ordered, event).run();

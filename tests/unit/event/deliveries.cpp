@@ -150,6 +150,29 @@ TEST_CASE("a minimum that is not met names the least that fills it up, and what 
         "it takes a smaller order");
 }
 
+TEST_CASE("a minimum is held for each delivery, and one delivery of all would do") {
+  TestKitchen kitchen = supper_kitchen();
+  const Order before = order_from(kitchen);
+  const SupplierOrder& market = before.suppliers[2];
+  REQUIRE(market.deliveries.size() == 2);
+  const Delivery& first = market.deliveries[0];
+  const Delivery& second = market.deliveries[1];
+  CHECK(first.on == day("2027-10-07"));
+  CHECK(first.goods + second.goods == market.total);
+  // All of it would be enough.
+  kitchen.prices.suppliers["the market"].minimum = market.total;
+  const Order order = order_from(kitchen);
+  CHECK(order.suppliers[2].below_minimum == market.total);
+  CHECK(order.suppliers[2].deliveries[0].below_minimum == second.goods);
+  const ProblemList warnings = order_warnings(order, kitchen.prices, {});
+  REQUIRE(ids_of(warnings) ==
+          std::vector<std::string>{"order-below-minimum", "order-below-minimum"});
+  CHECK(warnings.all()[0].found.substr(0, 31) == "a delivery on Thu 2027-10-07 of");
+  CHECK(warnings.all()[0].remedy.substr(0, 45) == "have all of it on one day (`one delivery: yes");
+  kitchen.prices = with_one_delivery(kitchen.prices);
+  CHECK(ids_of(order_warnings(order_from(kitchen), kitchen.prices, {})).empty());
+}
+
 TEST_CASE("what is ordered too late is said where the hour of ordering is known") {
   const TestKitchen kitchen = kitchen_with(tuesdays_and_fridays());
   const Order order = order_from(kitchen);

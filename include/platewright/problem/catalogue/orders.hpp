@@ -82,11 +82,12 @@ inline Problem order_too_late(std::string_view supplier, std::string_view goods,
                       "an order in time for the first use", std::move(remedy));
 }
 
-inline Problem order_below_minimum(std::string_view supplier, std::string_view total,
-                                   std::string_view least, std::string_view lacks,
-                                   std::string remedy) {
+/// `what` is an order, or a delivery of one on some day.
+inline Problem order_below_minimum(const std::string& what, std::string_view supplier,
+                                   std::string_view total, std::string_view least,
+                                   std::string_view lacks, std::string remedy) {
   return make_problem("order-below-minimum",
-                      "an order of " + std::string(total) + " from " + in_quotes(supplier) +
+                      what + " of " + std::string(total) + " from " + in_quotes(supplier) +
                           ", which lacks " + std::string(lacks),
                       "its minimum of " + std::string(least) + " or more", std::move(remedy));
 }
