@@ -7,6 +7,7 @@
 #include "platewright/costing/cost_of_food.hpp"
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/costing/day_text.hpp"
+#include "platewright/costing/delivery_cost.hpp"
 #include "platewright/costing/discount.hpp"
 #include "platewright/costing/divide_bill.hpp"
 #include "platewright/costing/income_of_price.hpp"

@@ -4,6 +4,7 @@
 
 #include <rapidcheck.h>
 
+#include "platewright/event/event_cost.hpp"
 #include "platewright/event/order_of_day.hpp"
 #include "support/catch.hpp"
 #include "support/random_kitchen.hpp"
@@ -24,6 +25,7 @@ Supplier random_supplier() {
     out.closed.push_back({first, first + std::chrono::days(*rc::gen::inRange(0, 12))});
   }
   if (*rc::gen::inRange(0, 2) == 0) out.cut_off = CutOff{*rc::gen::inRange(0, 6), std::nullopt};
+  out.minimum = money(fraction(*rc::gen::inRange<std::int64_t>(0, 400), 4));
   out.delivery_charge = money(fraction(*rc::gen::inRange<std::int64_t>(0, 40), 4));
   out.one_delivery = *rc::gen::inRange(0, 4) == 0;
   return out;
@@ -36,7 +38,7 @@ bool may_come(const Supplier& supplier, const std::chrono::local_days& day) {
 }  // namespace
 
 TEST_CASE("goods come on the last open delivery day before they are used") {
-  rc::check([] {
+  CHECK(rc::check([] {
     const Supplier supplier = random_supplier();
     const auto latest = read_local_day("2027-10-09");
     const auto found = last_delivery(supplier, LocalTime(latest));
@@ -47,11 +49,11 @@ TEST_CASE("goods come on the last open delivery day before they are used") {
       return;
     }
     RC_ASSERT(!found || day_part(*found) == latest - std::chrono::days(most_days_before_use));
-  });
+  }));
 }
 
 TEST_CASE("every line of an order comes in time, and each of its days is charged once") {
-  rc::check([] {
+  CHECK(rc::check([] {
     TestKitchen kitchen = random_kitchen();
     for (const char* name : {"the market", "the butcher", ""}) {
       kitchen.prices.suppliers[name] = random_supplier();
@@ -68,6 +70,17 @@ TEST_CASE("every line of an order comes in time, and each of its days is charged
         if (line.order_by) RC_ASSERT(*line.order_by <= *line.deliver_on);
         if (line.order_by) RC_ASSERT(!supplier.terms.closed_on(day_part(*line.order_by)));
       }
+      Money goods;
+      Money lacks;
+      for (const Delivery& delivery : supplier.deliveries) {
+        goods += delivery.goods;
+        lacks += delivery.below_minimum;
+        RC_ASSERT(days.count(delivery.on) == 1);
+        RC_ASSERT(delivery.goods + delivery.below_minimum >= supplier.terms.minimum);
+      }
+      RC_ASSERT(goods == supplier.total);
+      RC_ASSERT(lacks == supplier.below_minimum);
+      RC_ASSERT(supplier.deliveries.size() == days.size());
       if (supplier.terms.one_delivery) {
         days.erase(std::nullopt);
         RC_ASSERT(days.size() <= 1);
@@ -75,6 +88,7 @@ TEST_CASE("every line of an order comes in time, and each of its days is charged
       charges += supplier.delivery_charges;
     }
     RC_ASSERT(charges == order.delivery_charges);
+    RC_ASSERT(cost_of_deliveries(delivery_costs(order)) == charges);
     RC_ASSERT(order.to_pay() == order.total + order.deposit + charges);
-  });
+  }));
 }

@@ -37,8 +37,8 @@ TEST_CASE("an order covers the need, and one pack fewer would not") {
 TEST_CASE("what is used of an order costs what the plates cost") {
   CHECK(rc::check([] {
     const OrderedOccasion occasion;
-    const EventCost cost =
-        event_cost(occasion.production, occasion.kitchen.book, occasion.kitchen.prices);
+    const EventCost cost = event_cost(occasion.event, occasion.production, occasion.kitchen.book,
+                                      occasion.kitchen.prices);
     RC_ASSERT(occasion.order.used_value == cost.food);
     RC_ASSERT(occasion.order.used_value + occasion.order.left_over_value == occasion.order.total);
   }));

@@ -164,6 +164,7 @@ class Book:
             if line.get("billed") != "yes":
                 each = heads if line.get("per guest") == "yes" else 1
                 direct += Fraction(line["price"]) * each
+        direct += self.order()["deliveries"]
         return (direct * (1 + share(terms.get("overhead", "0")))
                 * (1 + share(terms.get("contingency", "0"))))
 

@@ -19,7 +19,7 @@ struct EventCostParts {
 /// (1 + contingency). Every question about a quote's cost goes through here.
 class CostOfFood {
  public:
-  /// `rest` is labour and extras.
+  /// `rest` is labour, extras and deliveries.
   CostOfFood(const QuoteTerms& terms, Money rest)
       : q_factor_(terms.q_factor),
         overhead_(terms.overhead),

@@ -1,6 +1,7 @@
 #pragma once
 // Works a quote out.
 
+#include <utility>
 #include <vector>
 
 #include "platewright/costing/cost_of_food.hpp"
@@ -15,7 +16,7 @@ namespace platewright {
 
 /// How the cost of this quote's event follows from that of its food.
 inline CostOfFood cost_of_food(const Quote& quote) {
-  return {quote.terms, quote.labour_total + quote.extras_total};
+  return {quote.terms, quote.labour_total + quote.extras_total + quote.deliveries_total};
 }
 
 namespace detail {
@@ -127,23 +128,29 @@ inline void count_guests(Quote& quote, const std::vector<PayingGuests>& guests) 
 
 }  // namespace detail
 
-/// The quote for `food` (the plate costs of all dishes) and these guests, in this currency. cost =
-/// ((food x (1 + Q) + labour + extras) x (1 + overhead) + overhead of the event) x (1 +
-/// contingency); the price of a guest is rounded up to its step, or to the minor unit where there
-/// is none, and a share of it to the minor unit. It is divided among those who pay, be they there
-/// or guaranteed and missing, less what guests with a price of their own bring in. Service charge,
-/// gratuity, tax and extras that are billed at cost are not the caterer's income here: margin and
-/// food cost look at what the guests pay without tax. Discounts cut into it and leave the price as
-/// it is. Throws Failure for shares outside their range (a margin of 100 % or more, a food-cost
-/// share of 0, a tax above 100
+/// The quote for `food` (the plate costs of all dishes), what suppliers ask for its `deliveries`,
+/// and these guests, in this currency. cost = ((food x (1 + Q) + labour + extras + deliveries) x (1
+/// + overhead) + overhead of the event) x (1 + contingency); the price of a guest is rounded up to
+/// its step, or to the minor unit where there is none, and a share of it to the minor unit. It is
+/// divided among those who pay, be they there or guaranteed and missing, less what guests with a
+/// price of their own bring in. Service charge, gratuity, tax and extras that are billed at cost
+/// are not the caterer's income here: margin and food cost look at what the guests pay without tax.
+/// Discounts cut into it and leave the price as it is. Throws Failure for shares outside their
+/// range (a margin of 100 % or more, a food-cost share of 0, a tax above 100
 /// %), a cost of 0 or less, a price step of 0 or less, figures below 0, and for no guest who pays.
 inline Quote make_quote(const Money& food, const std::vector<PayingGuests>& guests,
-                        const QuoteTerms& terms, const Currency& currency) {
+                        const QuoteTerms& terms, const Currency& currency,
+                        std::vector<DeliveryCost> deliveries = {}) {
   detail::check_terms(terms);
   check_guests(guests);
   check_not_negative("a cost of the food", food);
+  for (const DeliveryCost& supplier : deliveries) {
+    check_not_negative("a charge for a delivery", supplier.charge);
+  }
   Quote quote{terms, currency};
   quote.food = food;
+  quote.deliveries_total = cost_of_deliveries(deliveries);
+  quote.deliveries = std::move(deliveries);
   if (terms.prices_include_tax) quote.net_share = without_tax(terms.price_taxed, terms.tax);
   detail::count_guests(quote, guests);
   detail::add_costs(quote);

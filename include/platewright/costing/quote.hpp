@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "platewright/costing/delivery_cost.hpp"
 #include "platewright/costing/quote_terms.hpp"
 
 namespace platewright {
@@ -63,8 +64,8 @@ struct QuoteLine {
 };
 
 /// Money is exact unless a member says how it is rounded. The cost of a quote is food, Q factor,
-/// labour, extras, overhead and contingency; what is paid is subtotal, billed extras, service
-/// charge, gratuity and tax.
+/// labour, extras, deliveries, overhead and contingency; what is paid is subtotal, billed extras,
+/// service charge, gratuity and tax.
 struct Quote {
   Quote(QuoteTerms by, Currency in) : terms(std::move(by)), currency(std::move(in)) {}
 
@@ -81,7 +82,9 @@ struct Quote {
   Money labour_total;
   std::vector<ExtraCost> extras;
   Money extras_total;
-  Money overhead;     ///< share of food, Q factor, labour and extras, and the sum for the event
+  std::vector<DeliveryCost> deliveries;  ///< of the goods, by supplier
+  Money deliveries_total;
+  Money overhead;     ///< share of all above, and the sum for the event
   Money contingency;  ///< share of all of these
   Money cost;
 

@@ -90,7 +90,7 @@ inline BudgetChoice choice_of(const PricePerMass& price, const std::string& cut,
 inline BudgetAnswer turn_round(const Occasion& occasion, const Budget& budget) {
   check_pricing_rule(PricingRule::margin, budget.margin);
   const Production production = plan_production(occasion.event, occasion.book, occasion.prices);
-  const EventCost costs = event_cost(production, occasion.book, occasion.prices);
+  const EventCost costs = event_cost(occasion.event, production, occasion.book, occasion.prices);
   const Quote quote = quote_for(occasion.event, costs, occasion.prices);
   const std::size_t at_dish = detail::position_on_menu(production, budget.dish);
   BudgetAnswer out;

@@ -1,10 +1,12 @@
 #pragma once
-// What the food of an occasion costs, and its quote.
+// What the food of an occasion costs, what its deliveries do, and its quote.
 
+#include <algorithm>
+#include <optional>
 #include <vector>
 
 #include "platewright/costing/make_quote.hpp"
-#include "platewright/event/needs.hpp"
+#include "platewright/event/order.hpp"
 
 namespace platewright {
 
@@ -15,22 +17,49 @@ struct EventCost {
   Money food;                     ///< the sum of their totals - what is saved
   /// What by-products of cuts save where another recipe uses them instead of buying.
   Money saved = {};
+  /// What suppliers ask for bringing the order of this event alone; those who ask for nothing are
+  /// left out.
+  std::vector<DeliveryCost> deliveries = {};
 };
 
-/// Throws Failure as `PlateCosting::cost` does.
-inline EventCost event_cost(const Production& production, const RecipeBook& book,
-                            const PriceList& prices) {
+/// Whether a supplier of these prices asks for its deliveries.
+inline bool any_delivery_charge(const PriceList& prices) {
+  return std::any_of(prices.suppliers.begin(), prices.suppliers.end(), [](const auto& supplier) {
+    return supplier.second.delivery_charge > Money();
+  });
+}
+
+/// What is charged for the deliveries of an order.
+inline std::vector<DeliveryCost> delivery_costs(const Order& order) {
+  std::vector<DeliveryCost> out;
+  for (const SupplierOrder& supplier : order.suppliers) {
+    if (supplier.delivery_charges == Money()) continue;
+    out.push_back({supplier.supplier, static_cast<std::int64_t>(supplier.deliveries.size()),
+                   supplier.terms.delivery_charge});
+  }
+  return out;
+}
+
+/// Throws Failure as `PlateCosting::cost` does, and where a delivery is charged for, as
+/// `make_order` does.
+inline EventCost event_cost(const Event& event, const Production& production,
+                            const RecipeBook& book, const PriceList& prices) {
   PlateCosting costing(book, prices);
   EventCost out;
   for (const DishPlan& dish : production.dishes) {
     out.dishes.push_back(costing.cost(dish.scaled));
     out.food += out.dishes.back().total;
   }
-  for (const Need& need : needs_of(production, book, prices)) {
+  // On which day goods are used makes no difference where no delivery is charged for.
+  const bool charged = any_delivery_charge(prices);
+  const std::vector<Need> needs =
+      needs_of(production, book, prices, charged ? event.at : std::nullopt);
+  for (const Need& need : needs) {
     if (!need.from_by_products) continue;
     out.saved += price_of(*need.from_by_products, prices.find(need.ingredient)->purchases.front());
   }
   out.food -= out.saved;
+  if (charged) out.deliveries = delivery_costs(make_order(needs, prices.suppliers));
   return out;
 }
 
@@ -54,11 +83,12 @@ inline Money food_of_full_price(const Event& event, const EventCost& cost) {
   return cost.food / full_prices;
 }
 
-/// The quote for an occasion by its own terms. Throws Failure, at the event's place, as
-/// `make_quote` does.
+/// The quote for an occasion by its own terms, deliveries in its cost. Throws Failure, at the
+/// event's place, as `make_quote` does.
 inline Quote quote_for(const Event& event, const EventCost& cost, const PriceList& prices) {
   try {
-    return make_quote(cost.food, paying_guests(event), event.terms, prices.currency);
+    return make_quote(cost.food, paying_guests(event), event.terms, prices.currency,
+                      cost.deliveries);
   } catch (const Failure& failure) {
     throw Failure(at(failure.problem(), event.place));
   }

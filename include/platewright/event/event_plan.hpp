@@ -27,7 +27,7 @@ class EventPlan {
   const Production& production() const { return production_; }
 
   /// Throws Failure as `event_cost` does.
-  EventCost cost() const { return event_cost(production_, recipes(), prices()); }
+  EventCost cost() const { return event_cost(event(), production_, recipes(), prices()); }
   /// Throws Failure as `quote_for` does.
   Quote quote() const { return quote_for(event(), cost(), prices()); }
   /// Throws Failure as `make_order` does.

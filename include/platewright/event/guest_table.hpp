@@ -27,7 +27,7 @@ inline std::vector<GuestTableRow> guest_table(const Occasion& occasion,
     Event event = occasion.event;
     change_guests(event, count);
     const Production production = plan_production(event, occasion.book, occasion.prices);
-    const EventCost cost = event_cost(production, occasion.book, occasion.prices);
+    const EventCost cost = event_cost(event, production, occasion.book, occasion.prices);
     const Quote priced = quote_for(event, cost, occasion.prices);
     event.terms.agreed_price = quoted;
     out.push_back({count, priced, quote_for(event, cost, occasion.prices)});

@@ -12,10 +12,10 @@ struct Occasion {
   PriceList prices;
 };
 
-/// What its food costs. Throws Failure as `plan_production` and `event_cost` do.
+/// What its food and deliveries cost. Throws Failure as `plan_production` and `event_cost` do.
 inline EventCost event_cost(const Occasion& occasion) {
   const Production production = plan_production(occasion.event, occasion.book, occasion.prices);
-  return event_cost(production, occasion.book, occasion.prices);
+  return event_cost(occasion.event, production, occasion.book, occasion.prices);
 }
 
 /// The quote from the very beginning: production, plate costs, price. Throws Failure as these do.

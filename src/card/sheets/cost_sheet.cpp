@@ -146,6 +146,31 @@ void add_plate_price(const std::optional<PlatePrice>& price, const std::string& 
   sheet.add(std::move(facts));
 }
 
+/// What the order of this event is charged for beside its goods; nothing where it is not.
+void add_deliveries(const EventCost& cost, const PriceList& prices, Sheet& sheet) {
+  if (cost.deliveries.empty()) return;
+  Table table{"deliveries",
+              "Deliveries, by the order of this event",
+              {words_column("supplier", "Supplier"), figures_column("deliveries", "Times"),
+               figures_column("charge", "For each"), figures_column("cost", "Cost")},
+              {},
+              {},
+              {}};
+  std::vector<Money> costs;
+  for (const DeliveryCost& supplier : cost.deliveries) costs.push_back(supplier.cost());
+  const auto cells = card::apportioned_cells(costs, prices);
+  for (std::size_t i = 0; i < cost.deliveries.size(); ++i) {
+    const DeliveryCost& supplier = cost.deliveries[i];
+    table.add({words(supplier.supplier), number_cell(Rational(supplier.deliveries), 0),
+               card::money(supplier.charge, prices), cells[i]});
+  }
+  const Money all = cost_of_deliveries(cost.deliveries);
+  table.totals.push_back({words("Deliveries"), {}, {}, card::money(all, prices)});
+  table.totals.push_back(
+      {words("Food and deliveries"), {}, {}, card::money(cost.food + all, prices)});
+  sheet.add(std::move(table));
+}
+
 const char* const note =
     "AP: as purchased. EP: edible portion; of meat, as served. Factor: EP price / AP price, the "
     "cost factor. EP price = (AP price - credit for by-products) / yield. What is used, not what "
@@ -197,6 +222,7 @@ Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceLis
         card::money(printed, prices).text + ".");
   }
   sheet.add(std::move(summary));
+  add_deliveries(cost, prices, sheet);
   add_plate_price(price, "a guest at the full price", prices, sheet);
   std::size_t number = 0;
   for (const PlateCost& dish : cost.dishes) {

@@ -33,6 +33,12 @@ std::string extra_working(const ExtraCost& extra, const PriceList& money) {
   return decimal(extra.count) + " guests at " + sum_text(extra.line.price, money);
 }
 
+/// `2 at 12.50`, as the order of the event has them.
+std::string delivery_working(const DeliveryCost& supplier, const PriceList& money) {
+  return std::to_string(supplier.deliveries) + " at " + sum_text(supplier.charge, money) +
+         ", by the order";
+}
+
 std::string overhead_working(const QuoteTerms& terms, const PriceList& money) {
   std::string out = percent_text(terms.overhead) + " of all above";
   if (terms.overhead_of_event > Money()) {
@@ -81,6 +87,10 @@ std::vector<QuoteStep> cost_steps(const Quote& quote, const PriceList& money) {
   for (const ExtraCost& extra : quote.extras) {
     steps.push_back(
         {QuoteStepKind::extra, extra.line.name, extra_working(extra, money), extra.cost});
+  }
+  for (const DeliveryCost& supplier : quote.deliveries) {
+    steps.push_back({QuoteStepKind::delivery, "Deliveries, " + supplier.supplier,
+                     delivery_working(supplier, money), supplier.cost()});
   }
   steps.push_back(
       {QuoteStepKind::overhead, "Overhead", overhead_working(quote.terms, money), quote.overhead});

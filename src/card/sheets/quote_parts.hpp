@@ -16,6 +16,7 @@ enum class QuoteStepKind {
   q_factor,
   labour,
   extra,
+  delivery,
   overhead,
   contingency,
   billed,

@@ -105,6 +105,23 @@ TEST_CASE("the search comes to what walking guest by guest comes to") {
   }
 }
 
+TEST_CASE("deliveries are covered, too, however many there are for so many guests") {
+  for (const int adults : {2, 49, 50, 51, 300}) {
+    for (const int percent : {1, 7, 50, 90}) {
+      Occasion occasion = bread_for(adults, fraction(percent, 100));
+      PriceEntry& flour = occasion.prices.entries["flour"];
+      flour.purchases.front().supplier = "the mill";
+      // From the 41st guest on it has to come.
+      flour.in_store = amount("40 lb");
+      occasion.prices.suppliers["the mill"].delivery_charge = money("37.50");
+      const auto even = break_even(occasion);
+      REQUIRE(even);
+      CHECK(even->is_fewest);
+      CHECK(even->guests == walked(occasion));
+    }
+  }
+}
+
 TEST_CASE("where guests leave nothing the search ends, and says that it did") {
   // What each pays is what each costs: no range of numbers is told apart from a loss by its ends.
   Occasion occasion = bread_for(10'000'000, 0);

@@ -90,7 +90,7 @@ TEST_CASE("an order's totals are the sums of its lines") {
   // Here no sub-recipe is made of whole pieces, so that all that is used is on the plates.
   const TestKitchen kitchen = supper_kitchen();
   const Production production = plan_production(supper(), kitchen.book, kitchen.prices);
-  CHECK(order.used_value == event_cost(production, kitchen.book, kitchen.prices).food);
+  CHECK(order.used_value == event_cost(supper(), production, kitchen.book, kitchen.prices).food);
 }
 
 TEST_CASE("goods are there on the day of their first use, or the day before if it begins early") {

@@ -5,6 +5,7 @@
 #include <cstddef>
 #include <map>
 #include <optional>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -30,6 +31,7 @@ class MarginSearch {
     const Production production = plan_production(event_, book_, prices_);
     left_ = most_trials(size_of_plan(event_, production));
     rises_with_guests_ = rises_with_size(production);
+    if (any_delivery_charge(prices_)) most_deliveries_ = most_deliveries(production);
   }
 
   bool is_spent() const { return left_ == 0; }
@@ -38,7 +40,7 @@ class MarginSearch {
   Money margin(const Integer& guests) {
     set_guests(guests);
     const Planned planned = plan();
-    return quote(planned.food - planned.saved).margin;
+    return quote(planned.food - planned.saved, planned.deliveries).margin;
   }
 
   /// Whether anyone of so many guests pays.
@@ -49,23 +51,27 @@ class MarginSearch {
 
   /// What the margin lies between for every number of guests from `fewest` to `most`: they pay no
   /// less than the fewest and no more than the most, and cost no less and no more, since each part
-  /// of the cost is a share of another, whole pieces, or whole workers. Nothing where a recipe
-  /// takes less of something for more pieces (what covers them in a vessel), and where so few are
-  /// too few to plan for.
+  /// of the cost is a share of another, whole pieces, or whole workers. Deliveries may be fewer for
+  /// more guests, where longer work moves goods to one day: they are anything from none to one for
+  /// each of the goods. Nothing where a recipe takes less of something for more pieces (what covers
+  /// them in a vessel), and where so few are too few to plan for.
   std::optional<MoneyBand> between(const Integer& fewest, const Integer& most) {
     if (!rises_with_guests_) return std::nullopt;
     const auto low = side(fewest, Rounding::down);
     const auto high = side(most, Rounding::up);
     if (!low || !high) return std::nullopt;
-    return MoneyBand{
-        low->paid - cost(most, Rounding::up, high->food - low->saved),
-        high->paid - cost(fewest, Rounding::down, std::max(Money(), low->food - high->saved))};
+    const auto highest = cost(most, Rounding::up, high->food - low->saved, most_deliveries_);
+    const auto lowest =
+        cost(fewest, Rounding::down, std::max(Money(), low->food - high->saved), {});
+    if (!highest || !lowest) return std::nullopt;
+    return MoneyBand{low->paid - *highest, high->paid - *lowest};
   }
 
  private:
   struct Planned {
     Money food;  ///< before what by-products save
     Money saved;
+    std::vector<DeliveryCost> deliveries;
   };
   struct Side {
     Money paid;
@@ -93,13 +99,29 @@ class MarginSearch {
   Planned plan() {
     if (left_ > 0) --left_;
     const Production production = plan_production(event_, book_, prices_);
-    const EventCost cost = event_cost(production, book_, prices_);
-    return {cost.food + cost.saved, cost.saved};
+    const EventCost cost = event_cost(event_, production, book_, prices_);
+    return {cost.food + cost.saved, cost.saved, cost.deliveries};
   }
 
-  Quote quote(const Money& food) const {
+  /// As if each of the goods came on a day of its own.
+  std::vector<DeliveryCost> most_deliveries(const Production& production) const {
+    std::map<std::string, DeliveryCost> out;
+    for (const Need& need : needs_of(production, book_, prices_)) {
+      if (!need.offer) continue;
+      const Supplier terms = supplier_called(need.offer->supplier, prices_.suppliers);
+      DeliveryCost& supplier = out[need.offer->supplier];
+      supplier.charge = terms.delivery_charge;
+      if (supplier.deliveries == 0 || (event_.at && !terms.one_delivery)) ++supplier.deliveries;
+    }
+    std::vector<DeliveryCost> all;
+    for (auto& [name, supplier] : out) all.push_back(std::move(supplier));
+    return all;
+  }
+
+  Quote quote(const Money& food, std::vector<DeliveryCost> deliveries) const {
     EventCost cost;
     cost.food = food;
+    cost.deliveries = std::move(deliveries);
     return quote_for(event_, cost, prices_);
   }
 
@@ -131,15 +153,21 @@ class MarginSearch {
     if (!anyone_here_pays()) return std::nullopt;
     try {
       const Planned planned = plan();
-      return Side{quote(planned.food).income, planned.food, planned.saved};
+      return Side{quote(planned.food, planned.deliveries).income, planned.food, planned.saved};
     } catch (const Failure&) {
       return std::nullopt;
     }
   }
 
-  Money cost(const Integer& guests, Rounding rounding, const Money& food) {
+  /// Nothing where there is no such quote: one of nothing, since a bound of its parts is 0.
+  std::optional<Money> cost(const Integer& guests, Rounding rounding, const Money& food,
+                            const std::vector<DeliveryCost>& deliveries) {
     set_rounded(guests, rounding);
-    return quote(food).cost;
+    try {
+      return quote(food, deliveries).cost;
+    } catch (const Failure&) {
+      return std::nullopt;
+    }
   }
 
   Event event_;
@@ -149,6 +177,7 @@ class MarginSearch {
   std::vector<Rational> mix_;
   std::size_t left_ = 0;
   bool rises_with_guests_ = false;
+  std::vector<DeliveryCost> most_deliveries_;
   std::map<Integer, std::optional<Side>> ups_;
   std::map<Integer, std::optional<Side>> downs_;
 };
