@@ -1,7 +1,9 @@
 """Compares the program's sheets with a second engine, to the last digit: compare.py PROGRAM [BOOKS
 [SEED]]."""
 
+import functools
 import json
+import multiprocessing
 import pathlib
 import random
 import subprocess
@@ -123,6 +125,16 @@ class Comparison:
         self.compare_bill("client's quote", client, wanted)
         self.compare_payments("client's quote", client, wanted)
 
+    def compare_event_cost(self):
+        """The food, and what its order is charged for deliveries."""
+        sheet = self.sheet("cost", "event.yaml")
+        wanted, deliveries = self.book.quote(), self.book.order()["deliveries"]
+        self.same("event, food", sheet["dishes_totals"][-1]["cost"], wanted["food"])
+        if "deliveries" in sheet:
+            self.same("event, deliveries", sheet["deliveries_totals"][0]["cost"], deliveries)
+        elif deliveries != 0:
+            raise Difference(f"event: no deliveries, the second engine has {deliveries}")
+
     def compare_invoice(self):
         sheet, wanted = self.sheet("quote", "event.yaml", "--invoice"), self.book.invoice()
         self.compare_bill("invoice", sheet, wanted)
@@ -130,6 +142,7 @@ class Comparison:
 
 
 def compare_book(program, seed):
+    """Whether all is the same, how many figures were compared, and what is not the same."""
     chance = random.Random(seed)
     with tempfile.TemporaryDirectory(prefix="platewright-") as name:
         folder = pathlib.Path(name)
@@ -140,25 +153,33 @@ def compare_book(program, seed):
                 factor = Fraction(chance.randint(1, 400), chance.choice([1, 3, 8, 100]))
                 comparison.compare_plate(dish, factor)
             comparison.compare_order()
+            comparison.compare_event_cost()
             comparison.compare_quote()
             comparison.compare_invoice()
         except (Difference, KeyError) as difference:
-            print(f"book of seed {seed}: {difference!r}")
+            report = f"book of seed {seed}: {difference!r}"
             for file in sorted(folder.glob("*.yaml")):
-                print(f"--- {file.name}\n{file.read_text()}")
-            return False, comparison.figures
-        return True, comparison.figures
+                report += f"\n--- {file.name}\n{file.read_text()}"
+            return False, comparison.figures, report
+        return True, comparison.figures, ""
 
 
 def main():
     program = sys.argv[1]
     books = int(sys.argv[2]) if len(sys.argv) > 2 else 60
     first = int(sys.argv[3]) if len(sys.argv) > 3 else 1
-    results = [compare_book(program, seed) for seed in range(first, first + books)]
-    figures = sum(count for _, count in results)
+    compare = functools.partial(compare_book, program)
+    # Each works while the program of the other does.
+    with multiprocessing.Pool(2) as workers:
+        results = workers.map(compare, range(first, first + books), chunksize=4)
+    figures = 0
+    for good, count, report in results:
+        figures += count
+        if not good:
+            print(report)
     print(f"{books} books, {figures} figures compared")
     # A comparison of nothing would be none.
-    return 0 if all(good for good, _ in results) and figures > 20 * books else 1
+    return 0 if all(good for good, _, _ in results) and figures > 20 * books else 1
 
 
 if __name__ == "__main__":
