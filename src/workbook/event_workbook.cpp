@@ -39,7 +39,7 @@ Workbook event_workbook(const EventPlan& plan) {
       write_prices(prices, plan.event(), plan.prices(), goods_of(costed, order));
   Page costs("Cost", {34, 18, 11, 9, 21, 11, 12, 15, 13, 11, 12, 12});
   const CellPlace food = write_costs(costs, plan, costed, places);
-  Page to_buy("Order", {34, 10, 13, 10, 9, 12, 9, 8, 10, 10, 12, 12, 11, 12, 12, 12, 10, 10});
+  Page to_buy("Order", {34, 10, 13, 10, 9, 12, 9, 8, 10, 10, 12, 12, 11, 12, 12, 12, 10, 10, 15});
   write_order(to_buy, plan, order, places);
   Workbook out{plan.event().name, plan.prices().currency, {}};
   out.sheets.push_back(std::move(prices).sheet());
@@ -47,7 +47,7 @@ Workbook event_workbook(const EventPlan& plan) {
   out.sheets.push_back(std::move(to_buy).sheet());
   if (!places.terms) return out;
   Page quote("Quote", {34, 9, 11, 12, 9, 13, 11, 13, 13});
-  write_quote(quote, plan, plan.quote(), *places.terms, food);
+  write_quote(quote, plan, plan.quote(), places, food);
   out.sheets.push_back(std::move(quote).sheet());
   return out;
 }

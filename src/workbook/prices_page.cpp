@@ -168,7 +168,7 @@ PricePlaces write_prices(Page& page, const Event& event, const PriceList& prices
   }
   page.next();
   out.suppliers = write_suppliers(page, prices, goods);
-  if (event.has_terms) out.terms = write_terms(page, event.terms, prices.currency);
+  if (event.has_terms) out.terms = write_terms(page, event, prices.currency);
   return out;
 }
 

@@ -51,12 +51,16 @@ struct TermPlaces {
   CellPlace rule_share;
   CellPlace price_step;
   std::optional<StepPlaces> steps;
+  std::map<std::string, CellPlace> own_prices;  ///< of guests, by kind
   std::optional<CellPlace> minimum_charge;
+  std::optional<CellPlace> minimum_price;
   std::optional<CellPlace> agreed_price;
+  std::vector<CellPlace> discounts;  ///< each a share or a sum, in the order of the terms
   std::optional<CellPlace> service;
   std::optional<CellPlace> gratuity;
-  CellPlace tax;
-  std::optional<CellPlace> deposit;  ///< a share of the total, or a sum
+  std::vector<CellPlace> tax;               ///< of each rate
+  std::optional<CellPlace> deposit;         ///< a share of the total, or a sum
+  std::optional<CellPlace> second_deposit;  ///< likewise
 };
 
 struct PricePlaces {
@@ -70,6 +74,6 @@ PricePlaces write_prices(Page& page, const Event& event, const PriceList& prices
                          const std::set<std::string>& goods);
 
 /// The terms of the event's quote, below the prices.
-TermPlaces write_terms(Page& page, const QuoteTerms& terms, const Currency& currency);
+TermPlaces write_terms(Page& page, const Event& event, const Currency& currency);
 
 }  // namespace platewright::pages

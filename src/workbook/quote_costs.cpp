@@ -2,14 +2,19 @@
 
 #include "platewright/costing/round_money.hpp"
 #include "workbook/quote_columns.hpp"
+#include "workbook/quote_rows.hpp"
 
 namespace platewright::pages {
 namespace {
 
 class CostTable {
  public:
-  CostTable(Page& page, const Quote& quote, const TermPlaces& terms, const CellPlace& guests)
-      : page_(page), quote_(quote), terms_(terms), guests_(guests) {}
+  CostTable(Page& page, const Quote& quote, const PricePlaces& prices, const CellPlace& guests)
+      : page_(page),
+        quote_(quote),
+        suppliers_(prices.suppliers),
+        terms_(*prices.terms),
+        guests_(guests) {}
 
   QuoteCosts write(const CellPlace& food) {
     page_.headings({"What it costs us", "Number", "Price", "Hours", "On top", "Exact", "Remainder",
@@ -21,6 +26,7 @@ class CostTable {
                              quote_.q_factor);
     for (std::size_t i = 0; i < quote_.labour.size(); ++i) add_labour(i);
     add_extras();
+    for (const DeliveryCost& supplier : quote_.deliveries) add_deliveries(supplier);
     add_overhead();
     if (terms_.contingency) {
       add_share("Contingency", so_far(), *terms_.contingency, quote_.terms.contingency,
@@ -82,12 +88,6 @@ class CostTable {
                          labour.workers, CellLook::number);
   }
 
-  /// A figure of the plan inside a formula: `20`, `(1/3)`.
-  static std::string number_formula(const Rational& number) {
-    const std::string text = as_exact(number);
-    return text.find('/') == std::string::npos ? text : "(" + text + ")";
-  }
-
   void add_extras() {
     std::size_t next = 0;
     for (std::size_t i = 0; i < quote_.terms.extras.size(); ++i) {
@@ -98,6 +98,16 @@ class CostTable {
                                        extra.line.price, CellLook::price);
       add(extra.line.name, page_.at(count) + "*" + page_.at(price), extra.cost);
     }
+  }
+
+  /// How often it comes is planned; the charge is the one of the prices.
+  void add_deliveries(const DeliveryCost& supplier) {
+    const auto count = page_.number(QuoteColumn::count, Rational(supplier.deliveries));
+    const auto& charge = suppliers_.at(supplier.supplier).delivery_charge;
+    const auto each =
+        page_.formula(QuoteColumn::price, page_.at(*charge), supplier.charge, CellLook::price);
+    add("Deliveries, " + supplier.supplier, page_.at(count) + "*" + page_.at(each),
+        supplier.cost());
   }
 
   CellPlace write_count(const ExtraCost& extra) {
@@ -116,6 +126,7 @@ class CostTable {
 
   Page& page_;
   const Quote& quote_;
+  const std::map<std::string, SupplierPlaces>& suppliers_;
   const TermPlaces& terms_;
   const CellPlace& guests_;
   unsigned first_ = 0;
@@ -124,9 +135,9 @@ class CostTable {
 
 }  // namespace
 
-QuoteCosts write_quote_costs(Page& page, const Quote& quote, const TermPlaces& terms,
+QuoteCosts write_quote_costs(Page& page, const Quote& quote, const PricePlaces& prices,
                              const CellPlace& guests, const CellPlace& food) {
-  return CostTable(page, quote, terms, guests).write(food);
+  return CostTable(page, quote, prices, guests).write(food);
 }
 
 }  // namespace platewright::pages

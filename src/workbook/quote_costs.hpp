@@ -15,7 +15,7 @@ struct QuoteCosts {
 
 /// Writes the table of costs. `guests` is
 /// the place of the number of heads, `food` that of the cost of the food.
-QuoteCosts write_quote_costs(Page& page, const Quote& quote, const TermPlaces& terms,
+QuoteCosts write_quote_costs(Page& page, const Quote& quote, const PricePlaces& prices,
                              const CellPlace& guests, const CellPlace& food);
 
 }  // namespace platewright::pages

@@ -6,10 +6,9 @@
 
 namespace platewright::pages {
 
-/// The sheet `Quote`; `food` is the place of the exact cost of the food. Break-even is not on it:
-/// each number of guests is another plan. Of a quote with terms that it does not follow it says so
-/// and holds nothing else.
-void write_quote(Page& page, const EventPlan& plan, const Quote& quote, const TermPlaces& terms,
+/// The sheet `Quote`; `prices` have the places of its terms, `food` is that of the exact cost of
+/// the food. Break-even is not on it: each number of guests is another plan.
+void write_quote(Page& page, const EventPlan& plan, const Quote& quote, const PricePlaces& prices,
                  const CellPlace& food);
 
 }  // namespace platewright::pages

@@ -60,6 +60,12 @@ std::string half_up_formula(const std::string& sum, const Currency& currency) {
   return units.empty() ? whole : whole + "/" + units;
 }
 
+std::string down_formula(const std::string& sum, const Currency& currency) {
+  const std::string units = minor_units(currency);
+  const std::string whole = "INT(" + in_minor_units(sum, currency) + ")";
+  return units.empty() ? whole : whole + "/" + units;
+}
+
 std::string whole_up_formula(const std::string& number) {
   return "ROUNDUP(ROUND(" + number + ",9),0)";
 }

@@ -13,6 +13,9 @@ namespace platewright::pages {
 /// Half up to the minor unit of the currency. `sum` is a cell or stands in brackets.
 std::string half_up_formula(const std::string& sum, const Currency& currency);
 
+/// Down to the minor unit, likewise.
+std::string down_formula(const std::string& sum, const Currency& currency);
+
 /// Up to a whole number.
 std::string whole_up_formula(const std::string& number);
 

@@ -91,26 +91,65 @@ std::optional<StepPlaces> write_steps(Page& page, std::vector<PriceStep> steps) 
   return out;
 }
 
+/// Of guests who pay no share of the full price.
+std::map<std::string, CellPlace> write_own_prices(Page& page,
+                                                  const std::vector<GuestKind>& guests) {
+  std::map<std::string, CellPlace> out;
+  for (const GuestKind& kind : guests) {
+    if (!kind.own_price) continue;
+    if (out.empty()) page.headings({"Prices of their own", "", "", "", "", "A guest"});
+    out.emplace(kind.name, sum_term(page, kind.name, *kind.own_price));
+  }
+  if (!out.empty()) page.next();
+  return out;
+}
+
+CellPlace share_or_sum(Page& page, const std::string& label, const std::optional<Rational>& share,
+                       const std::optional<Money>& sum) {
+  return sum ? sum_term(page, label, *sum) : share_term(page, label, share.value_or(0));
+}
+
+std::vector<CellPlace> write_discounts(Page& page, const QuoteTerms& terms) {
+  std::vector<CellPlace> out;
+  if (terms.discounts.empty()) return out;
+  page.headings({"Discounts", "", "", "", "", "Share or sum", "off"});
+  for (const Discount& discount : terms.discounts) {
+    page.words(beside_term, discount.of.empty() ? "what the guests pay" : discount.of);
+    out.push_back(share_or_sum(page, discount.name, discount.share, discount.sum));
+  }
+  page.next();
+  return out;
+}
+
 void write_charges(Page& page, const QuoteTerms& terms, TermPlaces& out) {
   if (terms.service) out.service = share_term(page, "Service charge", terms.service->share);
   if (terms.gratuity) out.gratuity = share_term(page, "Gratuity", terms.gratuity->share);
-  out.tax = share_term(page, "Tax", terms.tax[0].share);
-  const auto& deposit = terms.conditions.deposit;
-  if (!deposit) return;
-  out.deposit = deposit->sum ? sum_term(page, "Deposit", *deposit->sum)
-                             : share_term(page, "Deposit", deposit->share.value_or(0));
+  for (const TaxRate& rate : terms.tax.all()) {
+    std::string label = rate.name.empty() ? "Tax" : "Tax, " + rate.name;
+    if (terms.prices_include_tax) label += ", in the prices";
+    out.tax.push_back(share_term(page, label, rate.share));
+  }
+  const auto deposit = [&](const std::string& label, const std::optional<Deposit>& asked) {
+    return asked ? std::optional(share_or_sum(page, label, asked->share, asked->sum))
+                 : std::nullopt;
+  };
+  out.deposit = deposit("Deposit", terms.conditions.deposit);
+  out.second_deposit = deposit("Second deposit", terms.conditions.second_deposit);
 }
 
 }  // namespace
 
-TermPlaces write_terms(Page& page, const QuoteTerms& terms, const Currency& currency) {
+TermPlaces write_terms(Page& page, const Event& event, const Currency& currency) {
+  const QuoteTerms& terms = event.terms;
   TermPlaces out;
   out.labour = write_labour(page, terms);
   out.extras = write_extras(page, terms);
+  out.own_prices = write_own_prices(page, event.guests);
   out.steps = write_steps(page, terms.price_steps);
+  out.discounts = write_discounts(page, terms);
   page.headings({"Terms of the quote", "", "", "", "", "Share or sum"});
   out.q_factor = share_term(page, "Q factor, of the food", terms.q_factor);
-  out.overhead = share_term(page, "Overhead, of food, labour and extras", terms.overhead);
+  out.overhead = share_term(page, "Overhead, of all before it", terms.overhead);
   out.overhead_of_event = sum_term(page, "Overhead of the event", terms.overhead_of_event);
   if (terms.contingency > 0) {
     out.contingency = share_term(page, "Contingency, of all costs", terms.contingency);
@@ -119,8 +158,12 @@ TermPlaces write_terms(Page& page, const QuoteTerms& terms, const Currency& curr
   out.price_step =
       sum_term(page, "Step of the price", terms.round_up_to.value_or(minor_unit(currency)));
   if (terms.agreed_price) out.agreed_price = sum_term(page, "Price agreed", *terms.agreed_price);
-  if (terms.minimum_charge)
+  if (terms.minimum_price) {
+    out.minimum_price = sum_term(page, "Minimum for a guest", *terms.minimum_price);
+  }
+  if (terms.minimum_charge) {
     out.minimum_charge = sum_term(page, "Minimum charge", *terms.minimum_charge);
+  }
   write_charges(page, terms, out);
   return out;
 }
