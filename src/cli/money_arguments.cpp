@@ -12,6 +12,7 @@ void add_cost_command(CLI::App& program, CostArguments& parsed, CommonOptions& c
   add_scale(*cost, parsed.scale);
   add_prices(*cost, parsed.prices);
   add_changes(*cost, parsed.prices);
+  add_deliveries(*cost, parsed.prices);
   Options(*cost, group::prices)
       .flag("--round-unit-prices", parsed.prices.round_unit_prices,
             "round the price of a unit before it is multiplied: not exact");
@@ -32,6 +33,7 @@ void add_quote_command(CLI::App& program, QuoteArguments& parsed, CommonOptions&
   argument(*quote, "file", placeholder::file, parsed.file, "an event's file");
   add_prices(*quote, parsed.prices);
   add_changes(*quote, parsed.prices);
+  add_deliveries(*quote, parsed.prices);
   Options what_if(*quote, group::what_if);
   what_if.value("--agreed-price", placeholder::price, parsed.agreed_price,
                 "the full price of a guest is this, whatever the rule asks");
@@ -74,6 +76,7 @@ void add_budget_command(CLI::App& program, BudgetArguments& parsed, CommonOption
             "its weight as served; once for each")
       ->required();
   add_prices(*budget, parsed.prices);
+  add_deliveries(*budget, parsed.prices);
 }
 
 /// A workbook is a file: it is not for the screen.
@@ -86,6 +89,7 @@ void add_workbook_command(CLI::App& program, WorkbookArguments& parsed, CommonOp
   workbook->get_option("--output")->required();
   add_prices(*workbook, parsed.prices);
   add_changes(*workbook, parsed.prices);
+  add_deliveries(*workbook, parsed.prices);
 }
 
 }  // namespace platewright::cli
