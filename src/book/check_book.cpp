@@ -168,8 +168,7 @@ class BookCheck {
     const PriceEntry* prices = book_.prices.find(ingredient.name);
     if (!amount.low() || prices == nullptr) return;
     for (const Purchase& purchase : prices->purchases) {
-      bought_for(*amount.low(), stage_of(line, ingredient), prepared(ingredient, line.preparation),
-                 purchase);
+      bought_for(*amount.low(), stage_of(line, ingredient), ingredient, purchase, line.preparation);
     }
   }
 

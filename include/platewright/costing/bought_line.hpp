@@ -62,8 +62,8 @@ inline std::optional<Bought> bought_for(const ScaledRecipe& scaled, const Scaled
       const Rational yield = same ? used->canonical() / pieces->canonical() : Rational(1);
       return Bought{*pieces, yield};
     }
-    return bought_for(*used, stage_of(*line.line, ingredient),
-                      prepared(ingredient, line.line->preparation), purchase);
+    return bought_for(*used, stage_of(*line.line, ingredient), ingredient, purchase,
+                      line.line->preparation);
   } catch (const Failure& failure) {
     throw Failure(at(failure.problem(), line.line->place));
   }

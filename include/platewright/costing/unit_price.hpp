@@ -37,9 +37,9 @@ inline Amount as_content(const Amount& amount, const Purchase& purchase) {
 /// portion, so that the trim is in them already where goods are bought by the count and used by
 /// weight.
 inline Bought bought_by_weight(const Amount& used, Stage stage, const Ingredient& ingredient,
-                               const Unit& unit) {
+                               const Unit& unit, std::string_view preparation) {
   const Rational yield = yield_to(ingredient, stage);
-  const Amount amount = as_purchased(used, stage, ingredient, unit);
+  const Amount amount = as_purchased(used, stage, ingredient, unit, preparation);
   if (unit.dimension() != UnitDimension::pieces) return {amount, yield};
   const Rational trim_yield = yield_to(ingredient, Stage::trimmed);
   return {scaled(amount, trim_yield), yield / trim_yield};
@@ -67,12 +67,12 @@ inline UnitPrice edible_portion_price(const UnitPrice& as_purchased, const Ratio
   return {as_purchased.price / yield, as_purchased.unit};
 }
 
-/// What `used` of the ingredient at `stage` takes from a supplier's pack. Tried in this order: the
-/// measure of the content; whole pieces of goods that are bought by the piece; the pack's second
-/// measure; the ingredient's own weights of measures and pieces. Throws Failure where none of them
-/// leads from one to the other, and for a pack that holds 0 or less.
+/// What `used` of the ingredient at `stage`, prepared so, takes from a supplier's pack. Tried in
+/// this order: the measure of the content; whole pieces of goods that are bought by the piece; the
+/// pack's second measure; the ingredient's own weights of measures and pieces. Throws Failure where
+/// none of them leads from one to the other, and for a pack that holds 0 or less.
 inline Bought bought_for(const Amount& used, Stage stage, const Ingredient& ingredient,
-                         const Purchase& purchase) {
+                         const Purchase& purchase, std::string_view preparation = {}) {
   check_content(purchase);
   const Unit& unit = purchase.content.unit;
   const bool counted = used.dimension() == UnitDimension::pieces;
@@ -84,10 +84,11 @@ inline Bought bought_for(const Amount& used, Stage stage, const Ingredient& ingr
     return {detail::as_content(used, purchase), 1};
   }
   if (purchase.weighs && !same_measure(used.unit, unit)) {
-    const Bought weighed = detail::bought_by_weight(used, stage, ingredient, purchase.weighs->unit);
+    const Bought weighed =
+        detail::bought_by_weight(used, stage, ingredient, purchase.weighs->unit, preparation);
     return {detail::as_content(weighed.amount, purchase), weighed.yield};
   }
-  return detail::bought_by_weight(used, stage, ingredient, unit);
+  return detail::bought_by_weight(used, stage, ingredient, unit, preparation);
 }
 
 /// What `bought`, in the measure of the offer's content, costs: price x amount / content.

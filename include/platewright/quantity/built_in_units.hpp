@@ -1,10 +1,10 @@
 #pragma once
 // The units that are built into the program.
 
-#include <algorithm>
 #include <stdexcept>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "platewright/quantity/detail/unit_rows.hpp"
@@ -58,11 +58,14 @@ inline const std::vector<Unit>& built_in_units() {
 /// The built-in unit of that name, as the table writes it: `pound`, `US cup`. Throws
 /// std::out_of_range for another name: which names there are is known when a program is written.
 inline const Unit& built_in_unit(std::string_view name) {
-  const std::vector<Unit>& units = built_in_units();
-  const auto found = std::find_if(units.begin(), units.end(),
-                                  [&](const Unit& unit) { return unit.name() == name; });
-  if (found == units.end()) throw std::out_of_range("no built-in unit " + std::string(name));
-  return *found;
+  static const std::unordered_map<std::string_view, const Unit*> by_name = [] {
+    std::unordered_map<std::string_view, const Unit*> out;
+    for (const Unit& unit : built_in_units()) out.emplace(unit.name(), &unit);
+    return out;
+  }();
+  const auto found = by_name.find(name);
+  if (found == by_name.end()) throw std::out_of_range("no built-in unit " + std::string(name));
+  return *found->second;
 }
 
 }  // namespace platewright

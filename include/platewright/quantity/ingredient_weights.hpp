@@ -86,15 +86,15 @@ inline std::string known_kinds(const IngredientWeights& weights) {
   return out;
 }
 
-/// The figure for `unit`, or Failure naming what is missing.
+/// The figure for `unit`, or Failure naming what is missing on the way from `amount` to `to`.
 inline const MeasureWeight& need_row(const IngredientWeights& weights, const Unit& unit,
-                                     const std::optional<Rational>& canonical,
-                                     std::string_view from, std::string_view to) {
+                                     const std::optional<Rational>& canonical, const Amount& amount,
+                                     std::string_view to) {
   if (const MeasureWeight* row = best_row(weights, unit, canonical)) return *row;
   if (unit.dimension() == UnitDimension::pieces) {
     throw Failure(problems::piece_weight_missing(weights.name, unit.kind(), known_kinds(weights)));
   }
-  throw Failure(problems::density_missing(weights.name, from, to));
+  throw Failure(problems::density_missing(weights.name, amount_text(amount), to));
 }
 
 }  // namespace detail
@@ -105,13 +105,24 @@ inline bool weighs_by(const IngredientWeights& weights, const Unit& unit) {
          detail::best_row(weights, unit, std::nullopt) != nullptr;
 }
 
+namespace detail {
+
+/// The figure that a measure or a count is weighed by. Throws Failure as `convert` does.
+inline const MeasureWeight& weighed_by(const Amount& amount, const IngredientWeights& weights) {
+  return need_row(weights, amount.unit, amount.canonical(), amount, "weight");
+}
+
+inline Rational grams_by(const MeasureWeight& row, const Amount& amount) {
+  return row.weighs.in(units::gram) * (amount.canonical() / row.measure.canonical());
+}
+
+}  // namespace detail
+
 /// What `amount` of an ingredient weighs. Throws Failure as `convert` does.
 inline Mass weight_of(const Amount& amount, const IngredientWeights& weights) {
   if (amount.dimension() == UnitDimension::mass) return to_mass(amount);
   if (!can_be_weighed(amount.unit)) return to_mass(amount);  // throws: it is no weight
-  const MeasureWeight& row =
-      detail::need_row(weights, amount.unit, amount.canonical(), amount_text(amount), "weight");
-  return row.weighs * (amount.canonical() / row.measure.canonical());
+  return Mass::of(detail::grams_by(detail::weighed_by(amount, weights), amount), units::gram);
 }
 
 /// The same; nothing where a figure for it is missing.
@@ -129,12 +140,14 @@ inline Conversion convert(const Amount& amount, const Unit& unit,
   if (!can_be_weighed(amount.unit) || !can_be_weighed(unit)) {
     return {in_unit(amount, unit), {}};  // throws: names both dimensions
   }
-  const std::string from = amount_text(amount);
   std::vector<const MeasureWeight*> through;
-  Rational grams = amount.canonical();
-  if (amount.dimension() != UnitDimension::mass) {
-    grams = weight_of(amount, weights).in(units::gram);
-    through.push_back(detail::best_row(weights, amount.unit, amount.canonical()));
+  Rational grams;
+  if (amount.dimension() == UnitDimension::mass) {
+    grams = amount.canonical();
+  } else {
+    const MeasureWeight& row = detail::weighed_by(amount, weights);
+    grams = detail::grams_by(row, amount);
+    through.push_back(&row);
   }
   Rational canonical = grams;
   if (unit.dimension() != UnitDimension::mass) {
@@ -144,7 +157,7 @@ inline Conversion convert(const Amount& amount, const Unit& unit,
       about = grams * any->measure.canonical() / any->weighs.in(units::gram);
     }
     const MeasureWeight& row =
-        detail::need_row(weights, unit, about, from, dimension_name(unit.dimension()));
+        detail::need_row(weights, unit, about, amount, dimension_name(unit.dimension()));
     canonical = grams * row.measure.canonical() / row.weighs.in(units::gram);
     through.push_back(&row);
   }

@@ -44,6 +44,7 @@ struct Ingredient {
 inline const IngredientWeights& weights_of(const Ingredient& ingredient,
                                            std::string_view preparation) {
   const IngredientWeights* best = &ingredient.weights;
+  if (ingredient.prepared_weights.empty() || preparation.empty()) return *best;
   std::size_t longest = 0;
   const std::string wanted = " " + folded_name(preparation) + " ";
   for (const auto& [name, weights] : ingredient.prepared_weights) {
@@ -58,12 +59,6 @@ inline const IngredientWeights& weights_of(const Ingredient& ingredient,
 /// Refers to the ingredient, which must live longer.
 const IngredientWeights& weights_of(const Ingredient&&, std::string_view) = delete;
 
-/// The ingredient with the weights that count for this preparation.
-inline Ingredient prepared(Ingredient ingredient, std::string_view preparation) {
-  ingredient.weights = weights_of(ingredient, preparation);
-  return ingredient;
-}
-
 /// A line's amount is written at this stage unless the line says otherwise: a cut as purchased,
 /// everything else ready to cook (edible portion).
 inline Stage usual_stage(const Ingredient& ingredient) {
@@ -76,16 +71,18 @@ inline Rational yield_to(const Ingredient& ingredient, Stage stage) {
   return ingredient.ladder.share_at(stage);
 }
 
-/// `used` of the ingredient at `stage`, as the amount to take from the store, in `unit`. A count of
-/// whole things is a count as purchased where it is bought by that count; everything else goes
-/// through its yield. Throws Failure where a weight of a measure or a piece is missing.
+/// `used` of the ingredient at `stage`, as the amount to take from the store, in `unit`; through
+/// the weights that count for what the line does with it (`weights_of`). A count of whole things is
+/// a count as purchased where it is bought by that count; everything else goes through its yield.
+/// Throws Failure where a weight of a measure or a piece is missing.
 inline Amount as_purchased(const Amount& used, Stage stage, const Ingredient& ingredient,
-                           const Unit& unit) {
+                           const Unit& unit, std::string_view preparation = {}) {
   if (used.dimension() == UnitDimension::pieces && same_measure(used.unit, unit)) {
     return in_unit(used, unit);
   }
   const Rational yield = yield_to(ingredient, stage);
-  return scaled(convert(used, unit, ingredient.weights).amount, Rational(1) / yield);
+  return scaled(convert(used, unit, weights_of(ingredient, preparation)).amount,
+                Rational(1) / yield);
 }
 
 }  // namespace platewright

@@ -46,9 +46,10 @@ namespace detail {
 inline ScaledLine scaled_line(const RecipeLine& line, const LineAmount& tested,
                               const Rational& factor, const RecipeBook& book) {
   const LineAmount amount = scaled(tested, factor);
+  const Recipe* recipe = book.recipe_of(line);
   return {&line,
-          book.recipe_of(line),
-          book.ingredient_of(line),
+          recipe,
+          recipe == nullptr ? book.find_ingredient(line.name) : nullptr,
           factor,
           tested,
           amount,

@@ -99,7 +99,7 @@ class TakenCount {
     const Ingredient* ingredient = book_.find_ingredient(name_);
     if (ingredient == nullptr) return in_unit(amount, unit_).number;
     const Rational purchased = as_purchased(amount, line.stage.value_or(usual_stage(*ingredient)),
-                                            prepared(*ingredient, line.preparation), unit_)
+                                            *ingredient, unit_, line.preparation)
                                    .number;
     return stage_ ? purchased * yield_to(*ingredient, *stage_) : purchased;
   }
