@@ -21,7 +21,7 @@
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/orders.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
-#include "platewright/problem/scripts.hpp"
+#include "platewright/problem/look_alikes.hpp"
 #include "platewright/recipe/nesting.hpp"
 #include "platewright/recipe/portions_by_yield.hpp"
 #include "platewright/recipe/scaled_recipe.hpp"
@@ -75,16 +75,8 @@ class BookCheck {
     return true;
   }
 
-  /// A letter of another script that looks like the right one makes another name, with prices and
-  /// allergens of its own.
   void check_letters(const std::string& name, const Place& place) {
-    const auto mixed = mixed_word(name);
-    if (!mixed) return;
-    problems_.add(
-        as_warning(at(problems::names_look_alike(name, mixed->word,
-                                                 std::string(name_of(mixed->first)) + " and of " +
-                                                     std::string(name_of(mixed->second))),
-                      place)));
+    if (const auto warning = look_alike_warning(name)) problems_.add(at(*warning, place));
   }
 
   /// A supplier spelt in two ways gets two orders, and kinds of guests are met by their names.
@@ -125,19 +117,7 @@ class BookCheck {
     }
   }
 
-  /// With so many errors in front of it the next is only counted: to look for the name nearest to
-  /// each of a hundred thousand slips takes hours.
-  bool leave_out_unknown(const std::string& name) {
-    if (!problems_.is_full() || book_.recipes.find_recipe(name) != nullptr ||
-        book_.recipes.find_ingredient(name) != nullptr) {
-      return false;
-    }
-    problems_.leave_out();
-    return true;
-  }
-
   void check_line(const Recipe& recipe, const RecipeLine& line) {
-    if (leave_out_unknown(line.name)) return;
     problems_.attempt(line.place,
                       [&] { check_scaling_rule(line, recipe, recipe.vessel.has_value()); });
     LineAmount amount;
@@ -153,7 +133,6 @@ class BookCheck {
 
   void check_menu(const Event& event) {
     for (const MenuLine& line : event.menu) {
-      if (leave_out_unknown(line.recipe)) continue;
       problems_.attempt(line.place, [&] {
         const Recipe& recipe = book_.recipes.recipe(line.recipe);
         if (!recipe.makes.portions) throw Failure(problems::recipe_has_no_portions(recipe.name));
@@ -299,11 +278,8 @@ class BookCheck {
       for (const std::string& name : step.uses) {
         used.insert(name);
         if (known.count(name) != 0) continue;
-        if (problems_.is_full()) {
-          problems_.leave_out();
-        } else {
-          problems_.add(at(problems::step_uses_unknown(name, names), step.place));
-        }
+        problems_.attempt(step.place,
+                          [&] { throw Failure(problems::step_uses_unknown(name, names)); });
       }
     }
     if (used.empty()) return;

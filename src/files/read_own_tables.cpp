@@ -3,6 +3,7 @@
 #include "files/reading.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/catalogue/own_tables.hpp"
+#include "platewright/problem/look_alikes.hpp"
 
 namespace platewright::reading {
 namespace {
@@ -13,9 +14,17 @@ struct Names {
   std::vector<std::string> others;
 };
 
+/// Those whose letters only look right are warned of: their row would be found by no one.
 Names names_of(yaml::Fields& fields, std::string_view key) {
-  return {fields.needed_text(key, std::string(key) + ": its name").value_or(""),
-          fields.texts("names")};
+  Names out{fields.needed_text(key, std::string(key) + ": its name").value_or(""),
+            fields.texts("names")};
+  const auto check_letters = [&](const std::string& name) {
+    const auto warning = look_alike_warning(name);
+    if (warning) fields.context().problems.add(at(*warning, fields.place()));
+  };
+  check_letters(out.name);
+  for (const std::string& name : out.others) check_letters(name);
+  return out;
 }
 
 /// Every figure has a source, the user's own too: a sheet says whose number it used.

@@ -99,20 +99,10 @@ class ListTaker {
     return reading_.book.recipes.find_ingredient(item) != nullptr ? item : std::string();
   }
 
-  /// Throws Failure for none of the book. With so much said already no nearest names are looked
-  /// for.
-  const Ingredient& ingredient_of(const std::string& name) const {
-    constexpr std::size_t enough = 100;
-    const RecipeBook& recipes = reading_.book.recipes;
-    if (recipes.find_ingredient(name) == nullptr && reading_.problems.all().size() >= enough) {
-      throw Failure(problems::name_unknown("ingredient", name, {}, "add it to the larder"));
-    }
-    return recipes.ingredient(name);
-  }
-
   /// A row by itself, so that what is wrong with it stops no other.
   void try_row(const csv::Record& record, TakenPrices& out) {
     ProblemList own;
+    const OnlyCounted counted(reading_.problems.is_full());
     take_row(record, own, out);
     const bool left_out = own.has_errors() && bad_rows_ == BadRows::left_out;
     if (left_out) {
@@ -141,7 +131,7 @@ class ListTaker {
       return;
     }
     problems.attempt(place_of(item, "item"), [&] {
-      const Ingredient& ingredient = ingredient_of(name);
+      const Ingredient& ingredient = reading_.book.recipes.ingredient(name);
       const yaml::Node offer = offer_of(record);
       const Purchase purchase = checked_offer(offer, ingredient, problems);
       if (!taken_.insert({name, purchase.pack_text}).second) {

@@ -17,7 +17,8 @@ import hostile_files
 import hostile_lists
 
 CASES = [hostile_files.texts, hostile_files.many_ingredients,
-         hostile_files.above_all_bounds, hostile_files.misspelt_names,
+         hostile_files.at_all_bounds, hostile_files.above_all_bounds,
+         hostile_files.misspelt_names,
          hostile_files.chain, hostile_files.diamonds, hostile_lists.price_lists,
          hostile_lists.logs, hostile_lists.worksheets, hostile_lists.fractions,
          hostile_lists.events, hostile_lists.own_rows]

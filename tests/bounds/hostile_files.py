@@ -111,32 +111,37 @@ def event_text(name, files, menu, guests="{adults: 84}"):
             f"guests: {guests}\nmenu: [{menu}]\nquote:\n  overhead: 12 %\n  margin: 30 %\n")
 
 
-def recipes_of(folder, names, lines_of_each=4_900):
+def recipes_of(folder, names, lines_of_each=4_900, called="recipe"):
     """As many recipes as it takes for a line of each name; their files."""
     files = []
     for first in range(0, len(names), lines_of_each):
-        files.append(f"recipe{first}.yaml")
+        files.append(f"{called}{first}.yaml")
         write(folder, files[-1], f"recipe: soup {first}\nwith: larder.yaml\nmakes: 100 portions\n"
               "ingredients:\n", *(f"  - {name}\n" for name in names[first:first + lines_of_each]))
     return files
 
 
-def many_ingredients(folder, count=48_000):
-    """Tens of thousands of ingredients, each with its offer and in a recipe of one event."""
-    for first in (0, count // 2):
+def many_ingredients(folder, count=48_000, used=19_500):
+    """Tens of thousands of ingredients, each with its offer; the recipes of one event use some."""
+    firsts = range(0, count, 30_000)
+    for first in firsts:
         write(folder, f"larder{first}.yaml", "currency: USD\nlarder:\n",
-              up_to(BYTES - 100, larder_lines(range(first, first + count // 2))))
-    write(folder, "larder.yaml",
-          f"currency: USD\nwith: [larder0.yaml, larder{count // 2}.yaml]\nlarder: {{}}\n")
-    files = recipes_of(folder, [f"a{i}: 1 oz" for i in range(count)])
+              up_to(BYTES - 100, larder_lines(range(first, min(first + 30_000, count)))))
+    larders = ", ".join(f"larder{first}.yaml" for first in firsts)
+    write(folder, "larder.yaml", f"currency: USD\nwith: [{larders}]\nlarder: {{}}\n")
+    files = recipes_of(folder, [f"a{i}: 1 oz" for i in range(used)])
     menu = ", ".join(f"soup {file[6:-5]}: 50 %" for file in files)
     write(folder, "event.yaml", event_text("an event", files, menu))
     return on(RECIPE_COMMANDS, files[0]) + on(EVENT_COMMANDS, "event.yaml")
 
 
+def at_all_bounds(folder):
+    """As many ingredients with offers as a run may read, and as many of them used as may be."""
+    return many_ingredients(folder, 83_000)
+
+
 def above_all_bounds(folder):
-    """10^5 ingredients with offers, and recipes with a line of each."""
-    commands = many_ingredients(folder, 100_000)
+    commands = many_ingredients(folder, 100_000, 100_000)
     return [command for command in commands if command[0] in ("check", "quote")][:2]
 
 
@@ -146,7 +151,7 @@ def misspelt_names(folder):
           up_to(BYTES - 100, (f"  goods {i}: {{}}" for i in range(100_000))))
     names = recipes_of(folder, [f"godos {i}: 1 oz" for i in range(100_000)])
     write(folder, "event.yaml", event_text("an event", names, "soop 0: 40 %"))
-    units = recipes_of(folder, [f"goods {i}: 1 lbb{i}" for i in range(50_000)])
+    units = recipes_of(folder, [f"goods {i}: 1 lbb{i}" for i in range(50_000)], called="units")
     write(folder, "units.yaml", event_text("an event", units, "soop 0: 40 %"))
     return on(["check", "cost"], names[0]) + on(["check", "quote"], "event.yaml") + on(
         ["check"], "units.yaml")

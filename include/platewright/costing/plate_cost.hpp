@@ -70,6 +70,7 @@ class PlateCosting {
   PlateCost cost(const ScaledRecipe& scaled) {
     PlateCost out;
     out.recipe = scaled.recipe->name;
+    out.lines.reserve(scaled.lines.size());
     for (const ScaledLine& line : scaled.lines) {
       out.lines.push_back(line.recipe != nullptr ? recipe_line(line) : bought_line(scaled, line));
       out.total += out.lines.back().cost;

@@ -135,7 +135,9 @@ inline std::vector<Need> needs_of(const Production& production, const RecipeBook
     need.keeping = entry->keeping;
   }
   std::vector<Need> out;
-  for (auto& [name, need] : needs) out.push_back(std::move(need));
+  out.reserve(needs.size());
+  // Each is taken out of the map, so that there are never two of all of them.
+  while (!needs.empty()) out.push_back(std::move(needs.extract(needs.begin()).mapped()));
   return out;
 }
 

@@ -149,7 +149,7 @@ inline void add_sub_recipes(const std::vector<std::string>& makers_first, SubRec
 /// else with those it was tested on. A dish that other recipes use as well stands in both lists.
 /// Throws Failure, at its place in the book, for a dish that is no recipe or counts no portions,
 /// for no portions wanted, for a sub-recipe that does not make what is taken of it, and for recipes
-/// below the menu that use each other in a circle or stand too deep, and for more than 50000 lines.
+/// below the menu that use each other in a circle or stand too deep, and for more than 20000 lines.
 inline Production plan_production(const Event& event, const RecipeBook& book,
                                   const PriceList& prices) {
   std::vector<std::string> dishes;

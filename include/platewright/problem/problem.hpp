@@ -35,12 +35,16 @@ inline Problem make_problem(std::string_view id, std::string found, std::string 
                  std::move(expected), std::move(remedy), {}};
 }
 
-/// Whether two problems of one file say the same, wherever they stand in it: one name that is wrong
-/// on many lines is one problem.
-inline bool say_the_same(const Problem& left, const Problem& right) {
+/// Whether two problems of one file say that the same is wrong, wherever they stand in it.
+inline bool find_the_same(const Problem& left, const Problem& right) {
   return left.id == right.id && left.severity == right.severity &&
          left.place.file == right.place.file && left.found == right.found &&
-         left.expected == right.expected && left.remedy == right.remedy;
+         left.expected == right.expected;
+}
+
+/// Whether they say the same in all words: one name that is wrong on many lines is one problem.
+inline bool say_the_same(const Problem& left, const Problem& right) {
+  return find_the_same(left, right) && left.remedy == right.remedy;
 }
 
 /// The same problem as a warning.

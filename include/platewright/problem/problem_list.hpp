@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "platewright/problem/failure.hpp"
+#include "platewright/problem/only_counted.hpp"
 
 namespace platewright {
 
@@ -20,16 +21,18 @@ class ProblemList {
   explicit ProblemList(std::size_t limit = 200) : limit_(limit) {}
 
   void add(Problem problem) {
+    const bool error = problem.severity == Severity::error;
+    if (error) ++errors_met_;
     const auto same = std::find_if(problems_.begin(), problems_.end(), [&](const Problem& known) {
-      return say_the_same(known, problem);
+      return OnlyCounted::now() ? find_the_same(known, problem) : say_the_same(known, problem);
     });
     if (same != problems_.end()) return add_lines(*same, problem);
-    const bool error = problem.severity == Severity::error;
     has_errors_ = has_errors_ || error;
     if (problems_.size() >= limit_) {
       ++left_out_;
       if (!error || !drop_last_warning()) return;
     }
+    if (!error) ++warnings_;
     problems_.push_back(std::move(problem));
   }
 
@@ -40,9 +43,13 @@ class ProblemList {
     left_out_ += others.left_out_;
   }
 
-  /// Runs `work`; if it fails, keeps the problem at `place` and returns false.
+  /// Runs `work`; if it fails, keeps the problem at `place` and returns false. Where the list is
+  /// full, and behind two thousand errors, that problem is `OnlyCounted`: one slip may stand on
+  /// each of a hundred thousand lines.
   template <class Work>
   bool attempt(const Place& place, Work&& work) {
+    constexpr std::size_t most_with_suggestions = 2000;
+    const OnlyCounted counted(is_full() || errors_met_ >= most_with_suggestions);
     try {
       std::forward<Work>(work)();
       return true;
@@ -54,7 +61,7 @@ class ProblemList {
 
   /// Whether an error that is added now would only be counted. Whoever has many more to look for
   /// may then count it by `leave_out`, without working out what to say of it.
-  bool is_full() const { return problems_.size() >= limit_ && !holds_warning(); }
+  bool is_full() const { return problems_.size() >= limit_ && warnings_ == 0; }
   void leave_out() {
     ++left_out_;
     has_errors_ = true;
@@ -80,12 +87,6 @@ class ProblemList {
     }
   }
 
-  bool holds_warning() const {
-    return std::any_of(problems_.begin(), problems_.end(), [](const Problem& problem) {
-      return problem.severity == Severity::warning;
-    });
-  }
-
   /// Makes room for an error, which must not be hidden by warnings that came before it.
   bool drop_last_warning() {
     const auto is_warning = [](const Problem& problem) {
@@ -94,12 +95,15 @@ class ProblemList {
     const auto last = std::find_if(problems_.rbegin(), problems_.rend(), is_warning);
     if (last == problems_.rend()) return false;
     problems_.erase(std::next(last).base());
+    --warnings_;
     return true;
   }
 
   std::size_t limit_;
   std::size_t left_out_ = 0;
   bool has_errors_ = false;
+  std::size_t errors_met_ = 0;  ///< those of the same words too
+  std::size_t warnings_ = 0;    ///< of those that are held
   std::vector<Problem> problems_;
 };
 

@@ -53,7 +53,7 @@ class UnitTable {
       }
     }
     if (!choices.empty()) throw Failure(problems::unit_ambiguous(name, choices));
-    throw Failure(problems::unit_unknown(name, all_names()));
+    throw Failure(problems::unit_unknown(name, names_that_may_be_meant()));
   }
 
   /// Every unit, the built-in ones first.
@@ -88,12 +88,10 @@ class UnitTable {
     return local ? look_up_bare(plain, MeasuringSystem::metric) : std::nullopt;
   }
 
-  std::vector<std::string> all_names() const {
+  std::vector<std::string> names_that_may_be_meant() const {
     std::vector<std::string> out;
-    for (const auto& [name, unit] : by_name_) out.push_back(name);
-    for (const auto& [system, names] : bare_) {
-      for (const auto& [name, unit] : names) out.push_back(name);
-    }
+    add_names_of(by_name_, out);
+    for (const auto& [system, names] : bare_) add_names_of(names, out);
     return out;
   }
 

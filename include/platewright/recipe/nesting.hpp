@@ -18,9 +18,9 @@ namespace platewright {
 /// filling in a pie is four; below this bound whatever walks down a book may call itself.
 inline constexpr std::size_t most_levels = 100;
 
-/// How many lines may be kept of all that is made, for one plan or its cost: so many are thousands
-/// of recipes.
-inline constexpr std::size_t most_plan_lines = 50'000;
+/// How many lines may be kept of all that is made, for one plan or its cost: so many are a thousand
+/// recipes and more, and what is worked out of each takes thirteen thousand bytes in an order.
+inline constexpr std::size_t most_plan_lines = 20'000;
 
 namespace detail {
 

@@ -37,15 +37,15 @@ struct RecipeBook {
   const Recipe& recipe(const std::string& name) const& {
     if (const Recipe* found = find_recipe(name)) return *found;
     std::vector<std::string> names;
-    for (const auto& [other, recipe] : recipes) names.push_back(other);
+    add_names_of(recipes, names);
     throw Failure(problems::name_unknown("recipe", name, names, "add the recipe's file to `with`"));
   }
   /// The ingredient of that name. Throws Failure with the nearest names.
   const Ingredient& ingredient(const std::string& name) const& {
     if (const Ingredient* found = find_ingredient(name)) return *found;
     std::vector<std::string> names;
-    for (const auto& [other, ingredient] : ingredients) names.push_back(other);
-    for (const auto& [other, recipe] : recipes) names.push_back(other);
+    add_names_of(ingredients, names);
+    add_names_of(recipes, names);
     throw Failure(problems::name_unknown("ingredient", name, names,
                                          "add it to the larder, or name the file that holds it, "
                                          "as in `with: [larder.yaml]`"));

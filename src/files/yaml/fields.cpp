@@ -166,6 +166,7 @@ const std::vector<Node>& Fields::list(std::string_view key, std::string remedy) 
 void Fields::finish(bool read_to_its_end) {
   const std::pair<Node, Node>* before = nullptr;
   for (const auto& entry : node_.entries) {
+    const OnlyCounted counted(context_.problems.is_full());
     const auto* const last = std::exchange(before, &entry);
     const auto& [name, value] = entry;
     if (is_known(name.text)) continue;

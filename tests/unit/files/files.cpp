@@ -159,6 +159,18 @@ TEST_CASE("marks without end on one letter are refused, and those of languages a
   CHECK(marked(4).front() != "marks-piled-up");
 }
 
+TEST_CASE(
+    "a row of the user's own with letters of two scripts is warned of, by each of its names") {
+  SmallBook files(Files{
+      {"own.yaml",
+       "tables: own\nunits:\n  - {unit: l\u0430dle, names: [sc\u043Eop, dipper], is: 4 fl oz, "
+       "source: mine}\n"
+       "cuts:\n  - cut: g\u043Eat leg\n    rungs:\n"
+       "      - {from: purchased, to: cooked, yield: 60 %, source: mine}\n"}});
+  files.read({"own.yaml"});
+  CHECK(files.ids() == Ids{"names-look-alike", "names-look-alike", "names-look-alike"});
+}
+
 TEST_CASE("suppliers and kinds of guests with letters of two scripts are warned of") {
   SmallBook files(
       Files{{"larder.yaml",

@@ -84,3 +84,31 @@ TEST_CASE("work that fails leaves its problem at the place") {
   REQUIRE(list.all().size() == 1);
   CHECK(list.all()[0].place == place);
 }
+
+TEST_CASE("what only counts is said to whoever would work out a suggestion") {
+  ProblemList list(2);
+  bool only_counted = true;
+  const auto note = [&] { only_counted = OnlyCounted::now(); };
+  list.add(as_warning(numbered(1)));
+  list.add(numbered(2));
+  list.attempt({}, note);
+  CHECK_FALSE(only_counted);  // an error would take the warning's place
+  list.add(numbered(3));
+  list.attempt({}, note);
+  CHECK(only_counted);
+  CHECK_FALSE(OnlyCounted::now());
+}
+
+TEST_CASE("one slip on thousands of lines is one problem, whose suggestion was looked for") {
+  ProblemList list;
+  for (int line = 1; line <= 5000; ++line) {
+    list.attempt(Place{"a.yaml", line, 1, {}}, [] {
+      Problem slip = numbered(1);
+      slip.remedy = OnlyCounted::now() ? "" : "did you mean 2?";
+      throw Failure(slip);
+    });
+  }
+  REQUIRE(list.all().size() == 1);
+  CHECK(list.all().front().remedy == "did you mean 2?");
+  CHECK(list.all().front().again.size() == 4999);
+}

@@ -11,6 +11,7 @@
 #include "platewright/problem/catalogue/yields.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/problem/folded_name.hpp"
+#include "platewright/problem/only_counted.hpp"
 
 namespace platewright::detail {
 
@@ -54,7 +55,9 @@ class NamedRows {
     add_names(by_key_.at(folded_name(key)), names);
   }
 
+  /// None where no one would look at them.
   void append_names(std::vector<std::string>& out) const {
+    if (OnlyCounted::now()) return;
     for (const Row& row : rows_) {
       out.push_back(key_of(row));
       for (std::string& name : other_names_of(row)) out.push_back(std::move(name));
