@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a guest pays when more come, or fewer: `guests_and_prices EVENT.yaml 60 84 120`. The event
 // is planned anew for each number, since pieces, batches and workers come whole.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How many legs of lamb to buy for so many guests, with nothing but the built-in tables:
 // `legs_to_buy 84`.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The book: all that a kitchen has written down, with the built-in tables.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Everything of the floor `day`: ovens, hobs, people.
 

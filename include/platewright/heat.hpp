@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Conduction into a roast, and lethality of the curve of its core.
 

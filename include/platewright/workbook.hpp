@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The floor of workbooks: what a spreadsheet opens.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What can be known to be wrong is reported before anyone asks.
 
 #include "platewright/book/check_book.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The quote of a book's event.
 
 #include "c/reply.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Books, and their recipes scaled and costed.
 
 #include "c/reply.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What every function of the C interface gives: a status, a text, and what was asked for.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Cuts, produce and grains walked from the weight bought to the plate.
 
 #include "platewright/yield/yield_answer.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/arrays.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A sheet as flat tables, each under a name: what a program reads, in JSON and in CSV alike.
 

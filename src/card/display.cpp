@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/display.hpp"
 
 #include <utf8proc.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/records.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/text_bands.hpp"
 
 #include <algorithm>

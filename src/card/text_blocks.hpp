@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The blocks of a sheet, other than tables, on a page of text.
 

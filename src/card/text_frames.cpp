@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is drawn on a page of text: frames and lines to sign on.
 
 #include <algorithm>

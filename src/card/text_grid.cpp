@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/text_grid.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A table's texts, and how wide its columns are on a given page.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A text parted into pages of equal length, each with its foot.
 
 #include <algorithm>

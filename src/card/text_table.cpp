@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/text_table.hpp"
 
 #include <algorithm>

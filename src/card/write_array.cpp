@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One table of a sheet, flat: for a spreadsheet or a script.
 
 #include "card/arrays.hpp"

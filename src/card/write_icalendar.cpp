@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/calendar.hpp"
 #include "platewright/problem/text.hpp"
 #include "platewright/version.hpp"

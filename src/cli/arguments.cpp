@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "cli/arguments.hpp"
 
 #include <CLI/CLI.hpp>

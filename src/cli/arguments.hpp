@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What stands on the command line, as plain values. CLI11 is used behind this header and nowhere
 // else.

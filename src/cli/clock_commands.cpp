@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // timeline, day.
 
 #include "cli/commands.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What the program takes, as plain values: help, manual and completions are made from them.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Each command: arguments in, a sheet out. No arithmetic here: every command is a call or two of
 // the library.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The names that a shell offers, a line each.
 
 #include "cli/commands.hpp"

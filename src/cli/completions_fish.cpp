@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "cli/completions.hpp"
 
 namespace platewright::cli {

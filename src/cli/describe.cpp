@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // From the parser's own table of arguments to plain values.
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Worked examples of each command, for its help and its page of the manual.
 

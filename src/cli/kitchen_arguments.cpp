@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is cooked from: cards, the clock and the day.
 
 #include "cli/add_commands.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // card.
 
 #include "cli/commands.hpp"

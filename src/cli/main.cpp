@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The program: arguments in, sheets out.
 
 #include <unistd.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "cli/manual_page.hpp"
 
 #include "cli/option_groups.hpp"

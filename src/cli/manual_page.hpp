@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The manual page, in the language of `man` (man-pages(7), groff_man(7)).
 

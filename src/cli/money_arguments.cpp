@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What it costs and what is charged.
 
 #include "cli/add_commands.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // cost, quote, budget, order.
 
 #include "cli/commands.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A folder to begin with.
 
 #include <filesystem>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "cli/open_book.hpp"
 
 #include "platewright/book/kitchen_for.hpp"

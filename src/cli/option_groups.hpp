@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The groups in which a command's options are listed, and those in which the commands are.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How an option is declared: its group, its placeholder and its words in one line. Help, manual and
 // completions are made from what is declared here. CLI11 is used in the sources named for

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The words in capitals that stand for what is typed. Each says on the help page how it is written,
 // and to a shell what may be put in its place.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "cli/planned.hpp"
 
 #include "cli/open_book.hpp"

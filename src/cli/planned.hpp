@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The plan that the options of a command ask for. Every command that shows a plan takes them all.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // prices: a supplier's list becomes a file of the book.
 
 #include "cli/commands.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // recipe: one of schema.org becomes a file of the book.
 
 #include "cli/commands.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "cli/add_commands.hpp"
 #include "cli/command_options.hpp"
 

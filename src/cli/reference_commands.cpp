@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // measure, tables, check.
 
 #include "cli/commands.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // roast, lethality.
 
 #include <algorithm>

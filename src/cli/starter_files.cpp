@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The files of a starter folder. Everything in them is invented; a test checks and prints them.
 
 #include "cli/starter_files.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What the terminal is like, if there is one. Files and pipes never depend on it.
 

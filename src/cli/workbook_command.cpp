@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // workbook.
 
 #include "cli/commands.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "cli/write_file.hpp"
 
 #include <fcntl.h>

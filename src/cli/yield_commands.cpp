@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // yield, worksheet, exercise, trials.
 
 #include "cli/commands.hpp"

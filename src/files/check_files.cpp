@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/check_files.hpp"
 
 #include <filesystem>

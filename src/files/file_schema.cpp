@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/file_schema.hpp"
 
 #include <string_view>

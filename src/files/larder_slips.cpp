@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/larder_slips.hpp"
 
 #include <algorithm>

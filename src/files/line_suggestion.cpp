@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/line_suggestion.hpp"
 
 namespace platewright::reading {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // An ingredient's line that is no `name: amount`, as it was most likely meant.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/one_file.hpp"
 
 #include "files/file_kind.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/pack_content.hpp"
 
 #include <array>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/price_list_header.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/problem_text.hpp"
 
 #include <vector>

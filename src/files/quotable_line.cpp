@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/quotable_line.hpp"
 
 #include <algorithm>

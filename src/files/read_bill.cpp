@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What stands on a bill: rates of tax and what is taxed at them, discounts, payments.
 
 #include <algorithm>

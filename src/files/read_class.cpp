@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/read_class.hpp"
 
 #include <algorithm>

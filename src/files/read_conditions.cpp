@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a client signs besides the price: dates, deposits, cancellation.
 
 #include "files/terms_of_quote.hpp"

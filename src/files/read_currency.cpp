@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // In which currency prices are written, and what that is in the book's own.
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // An event's file.
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The kitchen that a book declares: what it measures and weighs with, how its cards are rounded,
 // what it cooks in and who works in it.
 

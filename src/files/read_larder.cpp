@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Ingredients: what is lost of them, what they weigh, how they are bought, what they contain.
 
 #include "files/larder_slips.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A user's own rows, in the form of the program's own tables. They win over the built-in ones.
 
 #include "files/reading.hpp"

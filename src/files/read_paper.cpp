@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Who a quote is for, and what its paper says besides sums.
 
 #include "files/terms_of_quote.hpp"

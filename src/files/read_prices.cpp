@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A later price list: offers that join those of the larder.
 
 #include "files/reading.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How an ingredient is bought, and what there is of it already.
 
 #include <cctype>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The `quote` of an event: what comes on top of the food, and the pricing rule.
 
 #include "files/terms_of_quote.hpp"

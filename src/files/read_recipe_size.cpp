@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // In what a recipe is made, and in what batches.
 
 #include "files/reading.hpp"

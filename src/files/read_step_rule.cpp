@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rules for steps of another country, or of a kitchen's own plan.
 
 #include "files/reading.hpp"

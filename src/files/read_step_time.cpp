@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How long a step takes, and how that grows.
 
 #include "files/reading.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The method of a recipe.
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How suppliers deliver, and where goods are kept until they are used.
 
 #include <array>

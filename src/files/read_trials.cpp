@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Trials that a kitchen keeps, and the file of tables that they become.
 
 #include <filesystem>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a kitchen cooks in, and who works in it.
 
 #include "files/reading.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Worksheets: a trim test, the cooking loss test that goes on from it, and a student's answers.
 
 #include "platewright/files/read_worksheet.hpp"

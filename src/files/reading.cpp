@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/reading.hpp"
 
 #include "platewright/problem/catalogue/books.hpp"

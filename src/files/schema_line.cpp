@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/schema_line.hpp"
 
 #include "platewright/problem/folded_name.hpp"

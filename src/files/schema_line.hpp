@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // An ingredient line as it is written for readers: `2 1/4 cups flour, sifted`.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/schema_recipe.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/take_in_prices.hpp"
 
 #include <filesystem>

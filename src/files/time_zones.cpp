@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/time_zones.hpp"
 
 #include <date/tz.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Weights of measures and of pieces.
 
 #include <map>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Checks the tables of units-data/ and yields/ and turns them into C++, when platewright is built.
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "generate/row_fields.hpp"
 
 #include "platewright/number/read.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Minimum temperatures, holds, limits, lethality and allergens.
 
 #include "generate/row_fields.hpp"

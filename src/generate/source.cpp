@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "generate/source.hpp"
 
 #include <cctype>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rules for kinds of steps, and rates of thawing.
 
 #include <map>

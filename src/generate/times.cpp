@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Times of roasting, thawing and carry-over. They are shown, not calculated with, so the figures
 // stay as the table writes them.
 

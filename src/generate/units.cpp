@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The units: named ones for the compiler, rows for the run-time table, both from one list.
 
 #include <cctype>

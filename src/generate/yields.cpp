@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Cuts with their ladders; produce and grains.
 
 #include "generate/row_fields.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/cell_text.hpp"
 
 #include <cstddef>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/cost_page.hpp"
 
 #include "workbook/rounding_formulas.hpp"

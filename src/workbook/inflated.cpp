@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/inflated.hpp"
 
 #include <algorithm>

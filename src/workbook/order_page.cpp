@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/order_page.hpp"
 
 #include "platewright/event/order_warnings.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/page.hpp"
 
 namespace platewright::pages {

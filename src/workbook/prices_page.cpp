@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/prices_page.hpp"
 
 #include "platewright/costing/by_products.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The sheet on which every price and every term of the quote stands, each in one cell.
 

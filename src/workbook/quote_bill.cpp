@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/quote_bill.hpp"
 
 #include "workbook/quote_charges.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What is paid, on the sheet of the quote: from the guests' lines to the total.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/quote_charges.hpp"
 
 #include "workbook/quote_columns.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Service charge, gratuity, taxes and total, on the sheet of the quote.
 

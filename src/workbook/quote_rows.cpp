@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/quote_rows.hpp"
 
 #include "platewright/costing/round_money.hpp"

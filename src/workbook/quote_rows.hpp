@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Rows of the sheet `Quote`: a sum with its formula, what it comes to, and what was planned.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/rounding_formulas.hpp"
 
 #include "platewright/costing/round_money.hpp"

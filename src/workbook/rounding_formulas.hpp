@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The roundings of the house as formulas of a spreadsheet. Each first takes off what binary
 // fractions add to or take from a figure that is whole.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "workbook/whole_workbook.hpp"
 
 #include <map>

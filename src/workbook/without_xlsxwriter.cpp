@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Stands in for `write_workbook.cpp` where libxlsxwriter is not there.
 
 #include "platewright/problem/catalogue/workbooks.hpp"

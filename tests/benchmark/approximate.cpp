@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a sum and a scaling of a thousand weights cost in plain doubles, in approximate quantities
 // and in exact ones.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A million plates of twelve lines, drawn by number: the same on every machine.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A million plates costed again after every price has changed: against one reading of as much
 // memory, and against plain fractions. With `--results FILE` it measures in pairs and writes the
 // page; else it is an ordinary Google Benchmark.

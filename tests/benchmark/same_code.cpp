@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Pairs of functions, one on plain doubles and one on approximate quantities, that must be the same
 // machine code: tests/benchmark/same_code compares each `raw_NAME` with its `typed_NAME`.
 

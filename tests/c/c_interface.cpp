@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The C interface against the library that it is made of: the same numbers, and nothing thrown.
 
 #include <string>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: Rational
 // says: Write_fraction_or_read_number_or_exact_value
 // never says: boost::

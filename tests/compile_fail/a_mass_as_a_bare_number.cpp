@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: MassDimension
 // says: double
 // never says: boost::units

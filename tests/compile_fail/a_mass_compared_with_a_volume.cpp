@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: MassDimension
 // says: VolumeDimension
 // says: delete

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: MassDimension
 // says: VolumeDimension
 // never says: boost::units

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: MassDimension
 // says: ProductOf
 // never says: boost::units

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: PricePerMassDimension
 // says: VolumeDimension
 // says: MoneyDimension

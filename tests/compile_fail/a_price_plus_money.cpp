@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: PricePerMassDimension
 // says: MoneyDimension
 // says: delete

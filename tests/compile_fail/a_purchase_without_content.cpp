@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: Purchase
 // never says: boost::
 // means: A pack that holds nothing has no price for a pound of it: there is none to be filled in

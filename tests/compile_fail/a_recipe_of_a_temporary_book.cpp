@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: recipe
 // says: delete
 // never says: boost::

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: Temperature
 // says: TemperatureStepDimension
 // never says: boost::

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: TemperatureStepDimension
 // says: MassDimension
 // never says: boost::

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: scale
 // says: Recipe
 // says: delete

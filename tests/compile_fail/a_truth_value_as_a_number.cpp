@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: Rational
 // says: A_truth_value_is_no_number
 // never says: boost::

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: VolumeDimension
 // says: PiecesDimension
 // says: delete

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: Amount
 // never says: boost::
 // means: An amount is a number and a unit from the beginning: there is none to be filled in later.

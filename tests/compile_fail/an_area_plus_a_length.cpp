@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: AreaDimension
 // says: LengthDimension
 // says: delete

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: preferred_purchase
 // says: PriceList
 // says: delete

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: MoneyDimension
 // says: MassDimension
 // says: delete

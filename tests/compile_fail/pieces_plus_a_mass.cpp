@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // says: PiecesDimension
 // says: MassDimension
 // says: delete

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every call of the system that a command makes goes wrong once, and the program is killed before
 // it: `check_faults PROGRAM LIBRARY NUMBER COUNT [all]` for one of so many commands. In every way
 // for `cost`, to a file and to whoever reads it; of the other commands in every way with `all`, and

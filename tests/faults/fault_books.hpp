@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The files that commands read while calls of the system go wrong, and the commands.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A library that is loaded before the C library and lets one call of the system go wrong:
 // FAULT_AT=N is the call, counted from 1; FAULT_KIND is EIO, ENOSPC, EINTR, short or kill;
 // FAULT_MET is a file that is made when that call is reached. With FAULT_LOG none goes wrong, and

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever a file of the book says, it is read, or there are problems; nothing else is thrown.
 
 #include "platewright/files/check_files.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever is typed as an amount is one, with a range the right way round, or a problem.
 
 #include "platewright/quantity/read_amount.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever a supplier sends is a table of equal records, or problems.
 
 #include "csv/read_csv.hpp"

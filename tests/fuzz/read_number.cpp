@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever is typed as a number is a number or a problem.
 
 #include <cstddef>

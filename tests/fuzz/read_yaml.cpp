@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever bytes a file holds, they are a node, or problems, or both; within the bounds.
 
 #include "yaml/read_yaml.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Stands in for the fuzzer: gives every file of the folders named to the target, whole and cut
 // short at every quarter. A target that can't bear one ends the program.
 

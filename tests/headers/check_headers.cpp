@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Does each public header compile alone? `check_headers BOOST FOLDER... -- COMPILER FLAG...`.
 //
 // Reading Boost takes more than a second a header, so BOOST, a header of which there is a

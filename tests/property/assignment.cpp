@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Goods and suppliers made up at random: the search against every assignment there is.
 
 #include "platewright/event/assignment.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for any bill: taxes in or on top of the prices, discounts, prices by kind, payers.
 
 #include <rapidcheck.h>

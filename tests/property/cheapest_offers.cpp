@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for the offers that `--cheapest` chooses.
 
 #include "platewright/event/cheapest_offers.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A file means the same in any company and in any order.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for the cost of any recipe.
 
 #include "platewright/costing/plate_cost.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A plan of a day keeps to what the recipes and the kitchen say, whatever they say.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Suppliers' days made up at random: what is planned is the last day that may be, and no other.
 
 #include "platewright/event/deliveries.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // No path through sub-recipes loses an allergen, and no one is told that they can eat it.
 
 #include "platewright/event/eating.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Laws of conduction into a roast that hold for any figures.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What must hold for every capacity in kitchen measures.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What must hold for every amount that is rounded by a table of steps.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Laws of ladders that hold for any yields.
 
 #include "platewright/yield/ladder.hpp"

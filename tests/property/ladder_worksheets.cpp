@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Laws of the trim test and the cooking loss test that hold for any sheet.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for any number that is read, written or shared out.
 
 #include <rapidcheck.h>

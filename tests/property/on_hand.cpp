@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is on hand is used up, whatever the recipes below take of it.
 
 #include "platewright/event/production.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is cooked, what is ordered and when it is done are views of one plan.
 
 #include <rapidcheck.h>

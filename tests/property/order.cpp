@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for any production and its order.
 
 #include "platewright/event/order.hpp"

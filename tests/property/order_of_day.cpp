@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for one order for several events.
 
 #include "platewright/event/order_of_day.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What must hold for the kitchens that cooks name, and for the crossing to floating-point numbers.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for any table of plates.
 
 #include "platewright/costing/plate_table.hpp"

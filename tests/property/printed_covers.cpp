@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is printed to buy, typed back in, covers the guests.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The time of a step as a card prints it: never turned round, whatever its fractions are.
 
 #include <rapidcheck.h>

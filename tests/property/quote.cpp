@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for any quote.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever becomes of a book's files, reading them gives a book or a problem.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What one sheet warns of, every sheet and every check warns of.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Scaling by a and then by b is scaling by ab: for which rules it holds, and for which it can't.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is wrong with a step is said by every sheet and every check alike.
 
 #include <rapidcheck.h>

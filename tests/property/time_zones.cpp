@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a clock shows and what it is stand for each other.
 
 #include "platewright/files/time_zones.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // There and back through any two units.
 
 #include <rapidcheck.h>

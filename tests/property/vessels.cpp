@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Vessels and batches hold what is made, and their parts are the whole.
 
 #include <rapidcheck.h>

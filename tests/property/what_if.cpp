@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A what-if gives what the same book gives when it is written so.
 
 #include <rapidcheck.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Laws of marking: a figure written out with any number of places is right, one that is cut off
 // short is found to be, every known slip is named, and one wrong figure makes one wrong answer.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Prices and quotes against published figures.
 
 #include "platewright/costing/make_quote.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Unit prices and amounts to buy, against published figures.
 
 #include "platewright/event/order.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The codes of currencies against ISO 4217 as Debian's package iso-codes has it.
 
 #include <filesystem>

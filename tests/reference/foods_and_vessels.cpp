@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The tables of foods and of vessels: how much they cover, that every row has its source, and
 // figures of the sources themselves.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every unit that has an expression in GNU units, against the program of that name.
 
 #include <cmath>

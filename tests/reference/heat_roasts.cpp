@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Roasts of published examples and charts, worked out by the model.
 
 #include <cmath>

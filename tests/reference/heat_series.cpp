@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The middle of a body against the one-term series of transient conduction. Coefficients: Y. A.
 // Cengel, Heat Transfer: A Practical Approach, table 4-1 of the one-term approximation (the same
 // figures in F. P. Incropera and others, Fundamentals of Heat and Mass Transfer, table 5.1), typed

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rounding tables and conversions against what published cards print.
 
 #include <array>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Scaled amounts in kitchen measures, against what published recipes and tables print.
 
 #include <array>

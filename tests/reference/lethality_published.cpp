@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The tables of FSIS Appendix A (2021) and of FDA Food Code 2022, 3-401.11(B): every row is met by
 // a curve that just meets it and missed by one just below.
 

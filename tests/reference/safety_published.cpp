@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The built-in minimums and limits against the paragraphs of the FDA Food Code 2022 and the chart
 // of USDA FSIS that they come from, typed in once more.
 

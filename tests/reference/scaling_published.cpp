@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Scaling against what published recipes and rules print.
 
 #include "platewright/kitchen/measure_text.hpp"

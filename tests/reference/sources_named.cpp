@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every figure that is built in says where it comes from: a publication, and neither a web domain,
 // nor memory, nor a habit of the trade.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The rules for steps against what the authorities print.
 
 #include <map>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sizes of units against the figures that their authorities print.
 
 #include "platewright/number/write.hpp"

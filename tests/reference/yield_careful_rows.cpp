@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a plain name buys, and what is said where the bone is still in the weight, on figures of the
 // two tables of the US Department of Agriculture: Table of Cooking Yields for Meat and Poultry,
 // Release 2 (2014), and SR28 (2016), WEIGHT and refuse.

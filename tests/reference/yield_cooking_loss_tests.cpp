@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A cooking loss test against a published card whose own parts do not add up.
 
 #include "platewright/worksheet/cooking_loss_test.hpp"

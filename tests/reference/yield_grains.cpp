@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The built-in yields of grains, pulses and pasta against the water of the dry and of the cooked
 // food in USDA SR28 (2016), typed in once more from the abbreviated file of the release:
 // cooked weight / dry weight = (100 - water dry) / (100 - water cooked), the dry matter being kept.

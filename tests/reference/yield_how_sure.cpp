@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How sure a weight makes the kitchen, against a simulation that knows nothing of the method: days
 // are drawn roast by roast and counted. Its generator and its seed are fixed, so that it comes out
 // alike everywhere.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What cooks expect, against the built-in table. Common practice, no source: each rule is loose,
 // and so is its check.
 

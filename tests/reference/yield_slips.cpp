@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Published sheets with slips in them, read as a student's answers: each slip has to be found.
 
 #include "platewright/worksheet/check_answers.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Trim tests against published sheets. Each case asserts the exact figure; a comment says what the
 // source prints and why it differs.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The built-in yields of cuts against figures of the two tables of the US Department of Agriculture
 // that they come from, taken from the sources once more and worked out here.
 

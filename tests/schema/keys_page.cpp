@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is made from the tables of keys:
 //   keys_page page           the page examples/KEYS.md
 //   keys_page schema KIND    the schema of a kind of file, as in `keys_page schema "price list"`

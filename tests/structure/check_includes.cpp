@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Walks the #include lines and reports each that runs up the house or reaches for a library that
 // lives on another floor: `check_includes ROOT`, or `check_includes` alone for its own test.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every problem that the catalogue can make has its entry on the page of problems, and no entry is
 // left over: `check_problems page ROOT`. Every one is met in a test: `check_problems met ROOT`.
 

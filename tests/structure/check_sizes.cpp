@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Source files stay small: `check_sizes ROOT`. Half of them under 150 lines, 95 in 100 under 350,
 // none past 500, and no line past 100 columns.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whether each floor's umbrella header has all of it, no two headers of different floors have one
 // name, and the version is the package's: `check_umbrellas ROOT VERSION`.
 

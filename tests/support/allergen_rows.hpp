@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Some rows of allergens (21 U.S.C. 321(qq); Regulation (EU) 1169/2011, Annex II).
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A student's answers as they are written, and what a marker said of them.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "support/case_file.hpp"
 
 #include <cstddef>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A golden case: files, commands, and what each command must print, complain and write.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Runs golden case files: `case_runner --program PATH --examples DIR [--renew] FILE...`.
 // With --renew each file is rewritten with what the program says now; read the difference.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Catch2, whichever of its two versions the system has, and how it prints an exact number.
 

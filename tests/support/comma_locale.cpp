@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every test program runs under a locale with a decimal comma, since nothing of this library may
 // depend on the locale. The standard library's own streams do.
 

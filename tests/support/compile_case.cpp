@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A line that must not compile, and its good twin:
 //   compile_case check CASE KIND COMMAND...    KIND is gnu or clang, COMMAND... compiles {source}
 //   compile_case page CASE...                  prints the page that is made from the cases

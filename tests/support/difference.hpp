@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The difference between an expected text and a found one, as short as a reader needs it.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Recipes, larders and prices as tests write them: amounts as a cook writes them.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Runs what a page shows, from the project's root:
 //   page_runner commands PROGRAM ROOT PAGE       ```console blocks that run platewright
 //   page_runner books PROGRAM ROOT PAGE...       ```yaml blocks that begin with "# file: NAME"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "support/process.hpp"
 
 #include <fcntl.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Kitchens and occasions made up at random, for the property tests.
 

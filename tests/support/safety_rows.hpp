@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Some rows of the FDA Food Code 2022 (3-401.11, 3-501.16, 3-501.19) and of the USDA FSIS chart of
 // safe minimum internal temperatures.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Rules for steps of the FDA Food Code 2022 (3-501.13, 3-501.14, 3-501.16, 3-403.11), and the rate
 // of thawing of the USDA FSIS.

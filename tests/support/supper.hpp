@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // An occasion with its recipes and prices, for the tests of everything that needs a whole one.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every two units of one dimension that have a UCUM code, against the UCUM reference library
 // (@lhncbc/ucum-lhc): check_ucum NODE SCRIPT FOLDER. Ends with 77 where Node or the package is not
 // there.

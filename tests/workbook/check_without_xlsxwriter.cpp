@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a build without libxlsxwriter answers.
 
 #include <exception>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A library that gives the program it is loaded into the locale of its environment: a program never
 // asks for it by itself, but a library that it uses may.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // All that a program needs to write a book down: `using namespace platewright::builders` and
 // `platewright::literals`.

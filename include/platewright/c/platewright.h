@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: MIT */
 #ifndef PLATEWRIGHT_C_PLATEWRIGHT_H
 #define PLATEWRIGHT_C_PLATEWRIGHT_H
 /*

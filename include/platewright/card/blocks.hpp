@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a sheet is made of. Every `key` is in snake_case: it names the block, column or fact in CSV
 // and JSON and is part of the interface; it is unique among its neighbours.

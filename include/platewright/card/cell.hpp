@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // One value on a sheet: what is printed, and the exact number behind it.
 

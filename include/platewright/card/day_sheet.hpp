@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The plan of a day: ovens, people, what does not fit.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Text measured as a page shows it: in columns, not in bytes.
 

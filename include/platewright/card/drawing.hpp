@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What is drawn on a sheet: figures along axes, with the words that stand at them.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Cells for the figures that most sheets have: the exact value, rounded once, in its usual writing.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What whoever plans or prices an event has to know of temperatures and steps before it is served.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // In whose measures a sheet is written, and an amount as a cell in them.
 

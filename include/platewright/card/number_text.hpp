@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How the figures of a sheet are written: money, shares, temperatures, durations. Each rounds here,
 // at the edge, and half up unless it says otherwise.

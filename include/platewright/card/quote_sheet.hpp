@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A quote, with every step from the food to the price of a guest.
 

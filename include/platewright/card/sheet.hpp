@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A sheet: everything that stands on a page, computed and rounded, and no layout.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A worksheet with its working, a student's answers marked, and the handbook beside it.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The writers: one sheet, five formats. None of them computes; none of them throws for any data,
 // valid UTF-8 or not.

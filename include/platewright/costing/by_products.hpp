@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What is left of a piece: credited, or used in another recipe, never both.
 

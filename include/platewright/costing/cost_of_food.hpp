@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What an event costs as its food costs more or less: the formula, turned round, and its slope.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Which of many offers counts by day, and with a unit price rounded or not.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What suppliers ask for bringing the goods of an event.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a caterer has of the guests as their price is higher or lower: the formula, and turned
 // round.

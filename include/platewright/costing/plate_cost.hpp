@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a recipe costs, line by line: what is used, not what must be bought in whole packs.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The food against the price: which share it is, and which price a share asks for.
 

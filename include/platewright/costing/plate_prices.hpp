@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Prices that many plates are costed with, as whole numbers of one small part of a cent.
 

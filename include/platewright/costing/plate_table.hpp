@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A great many plates, costed again to the exact cent whenever prices change.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Words for writing offers down in a program: `pack(25_lb, ...)`.
 

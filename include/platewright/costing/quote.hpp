@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // From the cost of the food to what a guest pays, with every step.
 

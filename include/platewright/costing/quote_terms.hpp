@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a caterer adds to the food, and by which rule a price is made.
 

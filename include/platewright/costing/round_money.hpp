@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Money at the steps that can be paid. Only prices, charges and sheets round.
 

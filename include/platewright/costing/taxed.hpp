@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Rates of tax, and at which of them a sum is taxed.
 

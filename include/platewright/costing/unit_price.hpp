@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What an amount of an ingredient costs by one supplier's offer.
 

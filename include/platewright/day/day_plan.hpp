@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The day of an event: which oven when, who does what, what does not go.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How few guests may come before the event costs more than it brings in.
 

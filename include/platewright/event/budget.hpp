@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The budget turned round: given the price of a guest and the margin, which cuts and portions fit.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What if: other prices, other guests, one thing in place of another.
 

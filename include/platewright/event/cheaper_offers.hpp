@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Offers of the book that would make an order cheaper than those it goes by.
 

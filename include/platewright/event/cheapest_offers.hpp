@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The cheapest offer of each ingredient: by what must be bought, whole packs and whole pieces.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // On which day goods come, and by when they are ordered.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What has to be known of each dish before it is eaten: allergens, food that is undercooked, steps
 // that are not safe.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What the food of an occasion costs, what its deliveries do, and its quote.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The one plan of an event, of which cards, cost, quote, order and timeline are views.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The price of a guest at several numbers of guests, and what each leaves at the price quoted.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The bill after an event: who came, what came on top, at the price that was quoted.
 

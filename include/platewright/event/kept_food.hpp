@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Recipes that are made ahead: how they are kept, and until when.
 

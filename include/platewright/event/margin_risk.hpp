@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How likely it is that an event earns less than a floor, as prices and yields spread.
 //

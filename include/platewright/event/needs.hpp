@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a whole production takes from the store, ingredient by ingredient.
 

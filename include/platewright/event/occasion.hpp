@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // An occasion with all that its price rests on, as one value that can be changed and asked again.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What to order: whole packs and whole pieces, by supplier.
 

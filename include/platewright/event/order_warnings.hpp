@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What of an order can't be had as it is planned, as warnings: of deliveries and of minimums.
 

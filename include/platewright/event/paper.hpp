@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Who a quote is for, what its paper says besides sums, and what is written down afterwards.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What was paid beyond what is to be paid, as a warning.
 

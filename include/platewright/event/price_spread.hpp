@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How far prices and yields of an event's ingredients lie apart.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What the kitchen makes for an occasion: every dish scaled, every sub-recipe made once for all.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // When an event is, as typed: `2027-10-09 18:30 America/Chicago`.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What any sheet would warn of, gathered once, for all commands alike.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What is wrong with the steps of a recipe, as warnings.
 

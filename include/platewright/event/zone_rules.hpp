@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How far a place's wall clock is from UTC, and when it is turned.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A supplier's price list, as a file of prices for the book.
 

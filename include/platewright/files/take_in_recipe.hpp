@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A recipe of schema.org, as a file of a recipe for the book.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Heat conduction from the surface of a body to its middle.
 

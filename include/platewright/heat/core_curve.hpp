@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The temperature in the middle of a roast over time, planned or logged.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Whether a core curve holds a temperature as long as an authority's table asks.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How meat conducts and holds heat, from what it is made of.
 

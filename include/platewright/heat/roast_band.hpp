@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // When a roast is likely to be done, at the soonest and at the latest.
 

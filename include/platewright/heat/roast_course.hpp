@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // One roast from the closing of the oven's door to the end of its rest.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The figures behind a roast that nobody knows exactly, at their fast, likely and slow ends.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a cook asks about a roast: the piece, the oven, when it is taken out, how long it rests.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A kitchen: its measures, its scale, its tape, its tolerance and its rounding.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A capacity in the fewest measures that a kitchen owns.
 

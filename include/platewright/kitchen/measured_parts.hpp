@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // An amount as a cook measures it: a few terms, and how far they are from what was asked.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The bottom of a pan or of a rack, and how many of the one stand on the other.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How much work a kitchen measure is: what a cook fills, and how often.
 

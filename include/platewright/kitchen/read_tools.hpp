@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The measures and scales of a kitchen as a cook names them: `1/4 tsp`, `100-1000 mL by 50 mL`, `5
 // g from 1 kg`.

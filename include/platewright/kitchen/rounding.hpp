@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // By which rule the amounts of a kitchen's cards are rounded: by a published table, to a step, or
 // not.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Published rounding tables for the amounts of a scaled recipe.
 

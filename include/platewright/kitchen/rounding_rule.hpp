@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Amounts rounded by a table and written in a chain of units.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What kitchen scales show, and when a cook weighs instead of measuring.
 

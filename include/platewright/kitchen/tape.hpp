@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Lengths as they are cut off: twine, netting, paper.
 

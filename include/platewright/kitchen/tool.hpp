@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // One kind of measure that a kitchen owns, and the numbers that can be measured with it.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A value written exactly in a chain of units: pounds, then ounces.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The measures that kitchens usually own, by measuring system.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // From exact fractions to floating-point numbers and back. Nothing crosses unless it is asked by
 // name.

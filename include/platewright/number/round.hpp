@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Rounding, always by name and always to a stated step. Only sheets, orders and prices round.
 

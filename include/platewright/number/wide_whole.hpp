@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Whole numbers of 128 bits, which both compilers have and the standard has not.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Names as they are compared: capitals and the spaces around and between words do not matter.
 

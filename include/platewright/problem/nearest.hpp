@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // "Did you mean": the known names nearest to a name that is not known.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Where something stands: in a file, and in the book that the file is part of.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The one type for everything that can be wrong with what a user wrote.
 

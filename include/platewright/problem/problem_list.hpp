@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // All the problems of one run, in the order they were met.
 

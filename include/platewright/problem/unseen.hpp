@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Signs that show nothing by themselves, and so can make two names that look the same.
 

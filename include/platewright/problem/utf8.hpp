@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // One character at a time out of UTF-8 that may be broken.
 

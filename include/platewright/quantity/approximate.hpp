@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Quantities in floating-point numbers beside the exact ones. The caller says each step from one to
 // the other.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The dimensions a kitchen deals in. Boost.Units supplies the algebra and nothing else.
 

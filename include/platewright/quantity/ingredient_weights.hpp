@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // From cups and pieces to weight and back: only through an ingredient's own figures.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Quantities as they are spoken: `2.5_lb`, `1_fl_oz`, `3_each`. The digits are read exactly as they
 // stand in the source, not through a floating-point number.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Where the spoons and the cups of a food disagree: what the measures that were not used would
 // give.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A number that knows its dimension, so that weight and capacity can't be mixed up.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Amounts from text: `2 1/4 cups`, `2 lb 3 oz`, `1 cup plus 2 tbsp`, `2-3 tbsp`, `to taste`.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Temperatures from text: `325 F`, `163 °C`, `130 degrees F`.
 

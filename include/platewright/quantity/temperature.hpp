@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Temperatures. A temperature is not a step between temperatures: two types, exact offsets.
 

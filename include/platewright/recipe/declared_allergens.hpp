@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The allergens of a dish as the chosen law lists them, each once.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a kitchen knows about an ingredient: what it weighs, what is lost of it, what it contains.
 

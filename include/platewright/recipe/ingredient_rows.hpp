@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Ingredients from the rows of the tables of yields and weights.
 

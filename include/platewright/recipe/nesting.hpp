@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Recipes that are made of each other: in no circle, and not too deep.
 

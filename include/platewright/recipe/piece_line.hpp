@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Which line of a recipe its whole pieces are, and at which stage a line is written.
 

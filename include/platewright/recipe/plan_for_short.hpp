@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // As much as an ingredient that is on hand allows.
 

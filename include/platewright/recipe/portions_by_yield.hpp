@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The portions that whole pieces serve by the yield of their cut, beside those the recipe names.
 

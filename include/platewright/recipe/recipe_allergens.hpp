@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The allergens of a recipe, up through all that it is made of.
 

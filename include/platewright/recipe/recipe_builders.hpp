@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Words for writing recipes down in a program: `line("garlic", "8 cloves")`.
 

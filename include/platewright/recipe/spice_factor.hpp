@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Published rules for herbs and spices, whose strength does not follow the size of the batch.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Rules of steps and what goes against them, in the same words wherever they are printed.
 

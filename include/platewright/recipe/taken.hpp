@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What one tested batch takes of an ingredient, with what is in its sub-recipes.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a recipe's temperature inside leaves undercooked, or leaves unsaid.
 

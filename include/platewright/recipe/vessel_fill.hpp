@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The vessel that a recipe is cooked, marinated or brined in.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The temperature at which a cook takes the meat out, beside what the authorities ask.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The oven that a whole meat roast needs before its hold counts as cooking.
 

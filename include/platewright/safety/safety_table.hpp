@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Minimum temperatures, holds and limits, as the authorities print them.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a step of a recipe is, for the rule that goes with it.
 

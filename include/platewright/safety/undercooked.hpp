@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What may be done where food does not reach its minimum temperature.
 

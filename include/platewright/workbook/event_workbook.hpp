@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Cost, order and quote of an event as a workbook that goes on calculating.
 

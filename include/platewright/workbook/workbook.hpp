@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A workbook as a plain value: words, numbers, and formulas with the figures that they come to.
 

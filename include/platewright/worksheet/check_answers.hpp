@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A student's answers beside a worked sheet: right, right as far as they are written out, right
 // from an earlier slip, or wrong and by which slip.

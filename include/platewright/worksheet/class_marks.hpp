@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The marks of a class: what came of each answer of each student, and which slips are common.
 

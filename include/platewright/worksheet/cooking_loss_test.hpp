@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The cooking loss test: what a servable weight costs after the oven and the carving board.
 

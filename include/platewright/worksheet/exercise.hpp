@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // New exercises: a trim test and the cooking loss test that goes on from it, drawn for a number.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A figure of a worked sheet: a share or a factor, a weight, money, or a price by weight. A sheet
 // that shows its working calculates with whichever of them a step has.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Whether the row of a table is of the cut that was tested: a yield of meat with its bone is not
 // one of meat without it.

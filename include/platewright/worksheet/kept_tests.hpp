@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Trials of one cut that were weighed at two or more stages, kept as the book's own yield.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A student's answer to a step, and what a marker finds of it.
 

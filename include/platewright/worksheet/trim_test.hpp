@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The trim test (trade: butcher's yield test): what a usable weight costs when a piece was cut up.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A trim test, step by step as it is worked with a pencil.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Pounds and ounces, or kilograms and hundreds of grams: the weights that a sheet is worked in.
 

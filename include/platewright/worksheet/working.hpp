@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The working of a sheet: every figure as it comes from the ones before it, one step a line.
 

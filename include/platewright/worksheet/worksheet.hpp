@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A worksheet as it was read and worked: a trim test, a cooking loss test, or the two in a row.
 

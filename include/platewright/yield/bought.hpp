@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How goods come, and what their weight holds beside what is eaten.
 

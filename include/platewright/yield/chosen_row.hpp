@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // One cut, several rows: the user says how to choose, and sees what was not chosen.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Which rows of cuts may stand for one another, and which of them buys the most.
 

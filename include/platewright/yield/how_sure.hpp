@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The weight that covers the guests at a stated probability, not at the average alone.
 //

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // At which stage of the kitchen a loss has happened.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How a portion is served: by weight, by the slice, or by the rib.
 

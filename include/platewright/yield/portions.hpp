@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Weights, portions and guests: what a weight serves, what to buy, and what a portion comes to.
 

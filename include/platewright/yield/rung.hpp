@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // One step of a ladder: a weight at one stage becomes a weight at a later one.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The states that goods pass through between the delivery and the plate.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The rows of the program as tables that can be asked.
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The tables as they are built into the program: constant data, made by the generator from
 // `units-data/` and `yields/`. Lists of names are joined by `|`; a ratio with denominator 0 is a

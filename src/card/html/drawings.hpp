@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Drawings as SVG inside the page. Nothing in them is told by colour alone, and all that they show
 // is also said in words.

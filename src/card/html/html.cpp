@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/html/html.hpp"
 
 #include "platewright/card/display.hpp"

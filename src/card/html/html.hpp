@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Markup that is well formed and lets no data in but as text.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/html/drawings.hpp"
 #include "platewright/number/write.hpp"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/html/page_style.hpp"
 
 namespace platewright::detail {

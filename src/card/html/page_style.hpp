@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // How a page of HTML looks, on a screen and on paper.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include <variant>
 
 #include "card/html/blocks.hpp"

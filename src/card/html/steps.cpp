@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/html/blocks.hpp"
 
 namespace platewright::detail {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/batch_card.hpp"
 
 #include <functional>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/client_notices.hpp"
 #include "card/sheets/quote_parts.hpp"
 #include "card/sheets/safety_boxes.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/order_amounts.hpp"
 #include "card/sheets/shared.hpp"
 #include "platewright/card/order_sheet.hpp"

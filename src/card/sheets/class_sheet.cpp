@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/class_sheet.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/client_notices.hpp"
 
 #include <algorithm>

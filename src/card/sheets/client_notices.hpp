@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a client's sheet says of the food: allergens and undercooked dishes.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/cost_sheet.hpp"
 
 #include "card/sheets/shared.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/day_picture.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/day_sheet.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/delivery_note.hpp"
 
 #include <algorithm>

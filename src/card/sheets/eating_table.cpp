@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/eating_table.hpp"
 
 #include "card/sheets/safety_boxes.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is to be paid after an event.
 
 #include "card/sheets/paper_parts.hpp"

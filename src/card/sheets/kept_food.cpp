@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/kept_food.hpp"
 
 #include "card/sheets/step_boxes.hpp"

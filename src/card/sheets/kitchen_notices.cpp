@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/kitchen_notices.hpp"
 
 #include "card/sheets/safety_boxes.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/kitchen_view.hpp"
 
 #include "platewright/card/number_text.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/kept_food.hpp"
 #include "card/sheets/quote_parts.hpp"
 #include "card/sheets/safety_boxes.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/lethality_parts.hpp"
 #include "platewright/card/figures.hpp"
 #include "platewright/card/roast_sheet.hpp"

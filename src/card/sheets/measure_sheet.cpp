@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/measure_sheet.hpp"
 
 #include "card/sheets/shared.hpp"

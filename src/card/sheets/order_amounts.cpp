@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/order_amounts.hpp"
 
 #include <array>

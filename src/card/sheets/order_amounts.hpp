@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What is needed of a line of an order, and what is left, as whoever buys reads it.
 

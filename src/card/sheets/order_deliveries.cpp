@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/order_deliveries.hpp"
 
 #include <map>

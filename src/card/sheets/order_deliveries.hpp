@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Of an order what concerns its deliveries: days, waiting goods, whom to ring, what to settle.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/paper_parts.hpp"
 
 #include "platewright/costing/round_money.hpp"

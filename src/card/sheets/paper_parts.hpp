@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a client's paper says besides sums: for whom, where, on which conditions.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What goes into each vessel and each batch, on a recipe card.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/problem_sheet.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/quote_parts.hpp"
 
 #include "platewright/costing/divide_bill.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/quote_sheet.hpp"
 
 #include "card/sheets/client_notices.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/reasons.hpp"
 #include "card/sheets/shared.hpp"
 

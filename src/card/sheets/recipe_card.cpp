@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/recipe_card.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/recipe_card_method.hpp"
 
 #include "platewright/card/number_text.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/recipe_card_parts.hpp"
 
 #include "card/sheets/recipe_card_size.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The parts of a recipe card that say how much it is and how it is roasted.
 

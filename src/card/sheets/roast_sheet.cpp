@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/roast_sheet.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/safety_boxes.hpp"
 
 #include "platewright/card/number_text.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Allergens and temperatures, as cards and clients' sheets print them.
 

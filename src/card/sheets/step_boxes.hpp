@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Steps that say their kind: the rules beside them, and what goes against one.
 

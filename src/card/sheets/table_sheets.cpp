@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/table_sheets.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/timeline_text.hpp"
 
 #include "platewright/card/figures.hpp"

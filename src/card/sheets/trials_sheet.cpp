@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/rung_texts.hpp"
 #include "platewright/card/figures.hpp"
 #include "platewright/card/worksheet_sheet.hpp"

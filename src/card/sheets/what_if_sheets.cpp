@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/what_if_sheets.hpp"
 
 #include <algorithm>

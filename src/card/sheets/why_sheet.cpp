@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Why a line of a quote or of a plate cost is what it is.
 
 #include "card/sheets/reasons.hpp"

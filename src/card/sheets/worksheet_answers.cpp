@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/worksheet_answers.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/worksheet_sheet.hpp"
 
 #include "card/sheets/rung_texts.hpp"

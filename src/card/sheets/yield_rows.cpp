@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/yield_rows.hpp"
 
 #include "card/sheets/rung_texts.hpp"

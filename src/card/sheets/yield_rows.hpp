@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The rows beside the one that a yield sheet uses: what else might have been meant, and which of
 // them takes out a bone that is still in the weight.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "card/sheets/yield_sure.hpp"
 
 #include "platewright/card/figures.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "csv/read_csv.hpp"
 
 #include <algorithm>

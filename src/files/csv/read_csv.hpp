@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Records of a CSV file (RFC 4180), with the position of every field.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The keys of an event.
 
 #include "files/keys/keys.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The keys of every kind of map that a book, a worksheet or a price list has. A key is added here,
 // with its meaning, before a reader may ask for it.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/keys/keys.hpp"
 
 namespace platewright::reading {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The keys of a kitchen.
 
 #include "files/keys/keys.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The keys of a larder.
 
 #include "files/keys/keys.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/keys/mappings_in.hpp"
 
 #include <algorithm>

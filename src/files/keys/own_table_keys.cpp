@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The keys of tables of your own: units, weights and rules for steps.
 
 #include "files/keys/keys.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The keys of yields of your own.
 
 #include "files/keys/keys.hpp"

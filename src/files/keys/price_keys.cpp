@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The keys of price files and of lists as suppliers send them.
 
 #include "files/keys/keys.hpp"

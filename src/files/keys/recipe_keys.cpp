@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The keys of a recipe.
 
 #include "files/keys/keys.hpp"

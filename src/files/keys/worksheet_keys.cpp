@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The keys of worksheets and trials.
 
 #include "files/keys/keys.hpp"

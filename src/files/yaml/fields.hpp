@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A map of the file as fields by name, every slip reported where it stands.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "yaml/line_slips.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The ordinary slips behind a text that YAML can't read, told from the lines themselves.
 

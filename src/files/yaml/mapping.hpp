@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Which keys a map of a file takes, and what each of them means: one table for the reader, its
 // messages, the page of keys and the schemas.

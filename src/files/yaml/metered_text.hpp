@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Text as a parser takes it in, with a bound on what it may take before it has met a value.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "yaml/open_marks.hpp"
 
 #include <algorithm>

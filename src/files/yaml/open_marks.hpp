@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Quotation marks, brackets and braces that are opened and not closed.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Files as they stand on the disk, and standard input.
 
 #include <fcntl.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "yaml/read_yaml.hpp"
 
 #include <yaml-cpp/eventhandler.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // YAML text into nodes, within bounds.
 

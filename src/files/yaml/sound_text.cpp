@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "yaml/sound_text.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // One line of a file as a cook sees it: how far in it begins, its dash, its key and its value.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A book that a program wrote down, checked without a file.
 
 #include "platewright/book/check_book.hpp"

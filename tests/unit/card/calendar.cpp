@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // RFC 5545: content lines (3.1), text (3.3.11), date-times (3.3.5), durations (3.3.6).
 
 #include "platewright/card/calendar.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A dish's total is one figure on the whole sheet.
 
 #include "platewright/card/cost_sheet.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One amount has one figure on a cost sheet.
 
 #include "platewright/card/cost_sheet.hpp"

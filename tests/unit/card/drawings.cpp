@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is drawn on a page of HTML: where it stands, and what is said of it.
 
 #include <string>

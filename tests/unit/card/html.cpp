@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The page of HTML: what each block becomes.
 
 #include <string>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Amounts on a sheet: in whose measures, ranges as ranges, the error where there is one.
 
 #include "platewright/card/kitchen_view.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Large print: capitals and space.
 
 #include "platewright/card/display.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A card of 3 000 lines.
 
 #include "platewright/card/display.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sheet of one conversion: every exact form, and through whose figure.
 
 #include "platewright/card/measure_sheet.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/card/figures.hpp"
 #include "support/catch.hpp"
 

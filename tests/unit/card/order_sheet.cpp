@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What an order's sheet says beside the order itself.
 
 #include "platewright/card/order_sheet.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for every page of HTML, tried on sheets whose every text is hostile.
 
 #include <random>

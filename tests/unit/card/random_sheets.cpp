@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for every sheet, tried on sheets of random blocks with awkward texts.
 
 #include <nlohmann/json.hpp>

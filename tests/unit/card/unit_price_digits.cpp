@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The price of a unit keeps its digits.
 
 #include "card/sheets/shared.hpp"

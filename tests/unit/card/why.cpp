@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every line and figure that the money sheets print can be asked why.
 
 #include <type_traits>

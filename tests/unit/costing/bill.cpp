@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A bill worked by hand, and its parts one by one.
 
 #include "platewright/costing/divide_bill.hpp"

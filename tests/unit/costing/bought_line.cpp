@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/costing/bought_line.hpp"
 
 #include "support/catch.hpp"

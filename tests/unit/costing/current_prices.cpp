@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Price history, by-products, and the printed sheets' rounding.
 
 #include "platewright/costing/current_prices.hpp"

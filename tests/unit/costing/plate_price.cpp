@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/costing/plate_price.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/costing/plate_table.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/costing/make_quote.hpp"
 #include "support/catch.hpp"
 #include "support/kitchen.hpp"

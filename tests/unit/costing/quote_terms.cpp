@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Terms beyond the plain ones: staff by guests, contingency, steps, minimum, gratuity, deposit.
 
 #include "platewright/costing/make_quote.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/costing/round_money.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/costing/unit_price.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a day that is short of people is told to do.
 
 #include "platewright/day/day_warnings.hpp"

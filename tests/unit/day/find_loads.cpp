@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/day/find_loads.hpp"
 
 #include "platewright/day/oven_conflict.hpp"

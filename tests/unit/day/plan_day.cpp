@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/day/plan_day.hpp"
 
 #include "platewright/day/day_warnings.hpp"

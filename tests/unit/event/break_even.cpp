@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/break_even.hpp"
 
 #include "support/catch.hpp"

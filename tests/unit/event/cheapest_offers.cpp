@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The offer with which an event's order comes to least.
 
 #include "platewright/event/cheapest_offers.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/cheaper_offers.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/deliveries.hpp"
 
 #include "platewright/event/order_warnings.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/dish_notices.hpp"
 
 #include "support/allergen_rows.hpp"

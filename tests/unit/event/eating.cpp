@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/eating.hpp"
 
 #include "support/allergen_rows.hpp"

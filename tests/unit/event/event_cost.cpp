@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/event_cost.hpp"
 
 #include "support/catch.hpp"

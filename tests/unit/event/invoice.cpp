@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The bill after an event, at the price that was quoted.
 
 #include "platewright/event/invoice.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // When a sub-recipe is begun, how it is kept, and what waits.
 
 #include "platewright/event/make_timeline.hpp"

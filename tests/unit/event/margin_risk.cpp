@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The chance to earn too little, against what a normal distribution says on paper.
 
 #include "platewright/event/margin_risk.hpp"

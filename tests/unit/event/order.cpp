@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/order.hpp"
 
 #include <stdexcept>

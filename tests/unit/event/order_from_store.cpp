@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is there already, what cuts leave, what a supplier asks at least, and several events at
 // once.
 

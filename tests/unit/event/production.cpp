@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/production.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/make_timeline.hpp"
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"

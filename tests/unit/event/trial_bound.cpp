@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Bounds on questions that plan an event again and again.
 
 #include "platewright/event/trial_bound.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Other prices, other guests, swaps, what moves the price, and the budget turned round.
 
 #include "platewright/event/budget.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/event/zone_rules.hpp"
 
 #include "platewright/event/zoned_time.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What an event's file says of its bill and of the invoice afterwards.
 
 #include "support/catch.hpp"

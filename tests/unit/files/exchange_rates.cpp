@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Prices in other currencies than the book's.
 
 #include "platewright/costing/unit_price.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/exercise_file.hpp"
 
 #include "platewright/files/read_worksheet.hpp"

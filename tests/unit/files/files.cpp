@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Which files make a book, and what happens to those that can't.
 
 #include <algorithm>

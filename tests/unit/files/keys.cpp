@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The tables of keys, from which readers, messages, page and schemas are made.
 
 #include <map>

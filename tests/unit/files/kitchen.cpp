@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The kitchen that a book declares.
 
 #include "platewright/book/kitchen_for.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Entries of a larder.
 
 #include "platewright/quantity/read_amount.hpp"

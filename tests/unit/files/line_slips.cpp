@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a message says to type mends the file.
 
 #include "yaml/line_slips.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a bare cup means in each file of a book.
 
 #include <algorithm>

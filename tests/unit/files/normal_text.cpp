@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "yaml/normal_text.hpp"
 
 #include "platewright/problem/problem_list.hpp"

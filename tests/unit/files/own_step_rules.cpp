@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rules for steps of another country, in a file of the book.
 
 #include "platewright/recipe/step_notices.hpp"

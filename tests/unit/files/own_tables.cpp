@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A book's own rows win over those that are built in.
 
 #include "platewright/quantity/read_amount.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Packs as suppliers write them.
 
 #include "files/pack_content.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How suppliers' lists write their numbers.
 
 #include "files/price_list_header.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/read_core_log.hpp"
 
 #include "support/catch.hpp"

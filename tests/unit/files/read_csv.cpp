@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // CSV as real spreadsheets write it (RFC 4180), and what is wrong with a list at its place.
 
 #include "csv/read_csv.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Steps that say their kind.
 
 #include "support/catch.hpp"

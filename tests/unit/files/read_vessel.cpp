@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Vessels as cooks name them.
 
 #include "platewright/files/read_vessel.hpp"

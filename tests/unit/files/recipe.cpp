@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A recipe's file.
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a larder says of its suppliers, and of how its goods are kept.
 
 #include "support/catch.hpp"

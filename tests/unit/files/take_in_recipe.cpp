@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/files/take_in_recipe.hpp"
 
 #include "files/schema_line.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Days of 2027 on which clocks are turned, by the tz database (release 2025b): United States second
 // Sunday of March and first of November at 2:00, European Union last Sundays of March and October
 // at 1:00 UTC, India none (+05:30), Lord Howe Island by half an hour.

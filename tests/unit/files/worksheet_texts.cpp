@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "files/worksheet_texts.hpp"
 
 #include "support/catch.hpp"

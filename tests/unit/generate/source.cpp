@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rows of the tables as C++ text.
 
 #include "generate/source.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/heat/core_curve.hpp"
 
 #include "support/catch.hpp"

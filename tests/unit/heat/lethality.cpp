@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/heat/lethality.hpp"
 
 #include "support/catch.hpp"

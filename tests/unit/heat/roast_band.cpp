@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/heat/roast_band.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A capacity in the fewest measures that a kitchen owns. The expected texts follow from the sizes
 // of the units and the sets' own lists.
 

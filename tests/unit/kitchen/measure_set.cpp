@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The measures that a kitchen is said to own: what is refused, how they are ordered.
 
 #include "platewright/kitchen/measure_set.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Kitchens as cooks name them: spoons and jugs owned, scales, tolerance, rounding.
 
 #include "platewright/kitchen/read_tools.hpp"

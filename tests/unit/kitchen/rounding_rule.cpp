@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Amounts rounded by a table of steps and written in a chain of units.
 
 #include "platewright/kitchen/rounding_rule.hpp"

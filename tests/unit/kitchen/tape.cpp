@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Lengths as they are cut off.
 
 #include "platewright/kitchen/tape.hpp"

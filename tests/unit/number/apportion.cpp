@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rounded lines that add up.
 
 #include "platewright/number/apportion.hpp"

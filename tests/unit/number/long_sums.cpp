@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Fractions whose exact value has no end.
 
 #include "platewright/number/rational.hpp"

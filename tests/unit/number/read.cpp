@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Numbers as people type them.
 
 #include "platewright/number/read.hpp"

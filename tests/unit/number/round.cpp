@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rounding by name.
 
 #include "platewright/number/round.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Numbers as text.
 
 #include "platewright/number/write.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Names as they are compared.
 
 #include "platewright/problem/folded_name.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // "Did you mean".
 
 #include "platewright/problem/nearest.hpp"

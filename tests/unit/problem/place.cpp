@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where a problem is.
 
 #include "platewright/problem/catalogue/numbers.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One piece and several.
 
 #include "platewright/problem/plural.hpp"

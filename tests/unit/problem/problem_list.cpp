@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // All problems of one run.
 
 #include "platewright/problem/problem_list.hpp"

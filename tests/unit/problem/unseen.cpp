@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/problem/unseen.hpp"
 
 #include "platewright/problem/scripts.hpp"

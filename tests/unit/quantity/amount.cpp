@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Amounts of the run-time table.
 
 #include "platewright/quantity/amount.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // From exact quantities to floating-point ones and back, each step by name.
 
 #include "platewright/quantity/approximate.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // From measures to weight and back, through an ingredient's own figures.
 
 #include "platewright/quantity/ingredient_weights.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Ten megabytes of digits: one clear problem, without reading them all.
 
 #include <chrono>

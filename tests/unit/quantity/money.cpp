@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Money that says its currency.
 
 #include "platewright/quantity/money.hpp"

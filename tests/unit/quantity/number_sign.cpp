@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // `#`: a pound behind a number, part of a can's name before one.
 
 #include "platewright/quantity/read_amount.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where the spoons and cups of a food disagree.
 
 #include "platewright/quantity/other_answers.hpp"

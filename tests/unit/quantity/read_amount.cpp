@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Amounts as cooks write them.
 
 #include "platewright/quantity/read_amount.hpp"

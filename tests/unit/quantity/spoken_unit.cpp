@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Typed quantities as amounts, in the unit that a cook would say them in.
 
 #include "platewright/quantity/literals.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Temperatures, and steps between them.
 
 #include "platewright/number/write.hpp"

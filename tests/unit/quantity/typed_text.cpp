@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Typed quantities from text and as text; sums and ratios of them.
 
 #include "platewright/quantity/typed_text.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Units by the names that people write.
 
 #include <cctype>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/recipe/declared_allergens.hpp"
 
 #include "support/allergen_rows.hpp"

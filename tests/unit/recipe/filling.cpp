@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How contents are spread over vessels and batches.
 
 #include "platewright/recipe/filling.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // At which stage an amount is written, and what has to be taken from the store for it.
 
 #include "platewright/recipe/ingredient.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How deep recipes are made of each other.
 
 #include "platewright/recipe/nesting.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Portions of another size, and what an ingredient on hand allows.
 
 #include "platewright/recipe/plan_for_short.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/recipe/portions_by_yield.hpp"
 
 #include "platewright/event/order.hpp"

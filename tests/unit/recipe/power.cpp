@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The two-thirds power: exact where it can be, near enough elsewhere.
 
 #include "platewright/recipe/power.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/recipe/recipe_allergens.hpp"
 
 #include "support/allergen_rows.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Recipes that refer to each other.
 
 #include "platewright/recipe/recipe_book.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/recipe/recipe_safety.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The cook's own timed roast at another weight.
 
 #include "platewright/recipe/roasting_time.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // From one tested batch to the batch that is wanted.
 
 #include "platewright/recipe/scale_plan.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every line by its own rule.
 
 #include "platewright/recipe/scaled_recipe.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/recipe/step_notices.hpp"
 
 #include "platewright/recipe/step_words.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How the times of steps grow.
 
 #include "platewright/recipe/step_time.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a batch takes of an ingredient, its sub-recipes included.
 
 #include "platewright/recipe/taken.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Vessels and batches, and the lines that follow them.
 
 #include "platewright/recipe/cover_check.hpp"

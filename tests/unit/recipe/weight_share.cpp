@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Lines that are a share of the weight of others.
 
 #include "platewright/recipe/scaled_recipe.hpp"

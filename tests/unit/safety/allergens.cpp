@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/safety/allergens.hpp"
 
 #include "support/allergen_rows.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Kinds of food as values.
 
 #include "platewright/safety/food_kind.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/safety/pull_temperature.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/safety/roast_oven.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/safety/safety_table.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/workbook/event_workbook.hpp"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Archives' compression, undone: what it stands for was compressed by zlib (through Python's zlib).
 
 #include "workbook/inflated.hpp"

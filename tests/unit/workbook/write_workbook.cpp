@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/workbook/write_workbook.hpp"
 
 #include "support/catch.hpp"

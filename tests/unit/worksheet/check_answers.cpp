@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/worksheet/check_answers.hpp"
 
 #include "platewright/worksheet/trim_working.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/worksheet/class_marks.hpp"
 
 #include "support/answers.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/worksheet/cooking_loss_test.hpp"
 
 #include <type_traits>

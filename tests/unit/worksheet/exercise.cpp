@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Exercises: one number gives one exercise, and every one can be worked.
 
 #include "platewright/worksheet/exercise.hpp"

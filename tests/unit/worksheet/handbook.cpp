@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/worksheet/handbook.hpp"
 
 #include "support/catch.hpp"

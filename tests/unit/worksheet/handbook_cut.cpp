@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/worksheet/handbook_cut.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/worksheet/kept_tests.hpp"
 
 #include "support/catch.hpp"

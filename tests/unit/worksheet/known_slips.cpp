@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every slip that students make: the number that comes of it, worked out here by hand, is answered
 // and has to be named.
 

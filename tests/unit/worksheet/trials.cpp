@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/worksheet/trials.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/worksheet/trim_test.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/worksheet/working.hpp"
 
 #include "platewright/worksheet/cooking_loss_working.hpp"

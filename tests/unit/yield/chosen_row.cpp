@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/yield/chosen_row.hpp"
 
 #include "support/catch.hpp"

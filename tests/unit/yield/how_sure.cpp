@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/yield/how_sure.hpp"
 
 #include "support/catch.hpp"

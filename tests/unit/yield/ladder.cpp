@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/yield/ladder.hpp"
 
 #include "support/catch.hpp"

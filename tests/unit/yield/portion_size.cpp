@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/yield/portion_size.hpp"
 
 #include "support/catch.hpp"

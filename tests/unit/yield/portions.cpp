@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/yield/portions.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/yield/rung.hpp"
 
 #include "support/catch.hpp"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/yield/yield_answer.hpp"
 
 #include "support/catch.hpp"

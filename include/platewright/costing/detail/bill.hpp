@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The bill of a quote: lines, discounts, charges, taxes, and what is paid when.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // When each work of a recipe begins, so that there are hands for it.
 

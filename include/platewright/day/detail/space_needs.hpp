@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Hobs, hot box and cold room: what stands there at once.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The margin of an event at other numbers of guests, and what it lies between for many at once.
 

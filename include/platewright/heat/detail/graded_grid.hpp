@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Cells from the middle of a body to its surface, thinner towards the surface.
 

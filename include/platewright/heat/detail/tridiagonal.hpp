@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Linear equations each of which holds its own unknown and its two neighbours'.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The search behind kitchen_measure: branch and bound over the tools, largest unit first.
 

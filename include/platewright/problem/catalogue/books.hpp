@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What can be wrong with the shape of a book: keys, names and what they refer to.
 

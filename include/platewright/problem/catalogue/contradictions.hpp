@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What a recipe or a larder says in two ways that can't both be meant.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What can be wrong with a kitchen's ovens and hours, and with a day that is to be cooked in it.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What can be wrong with a roast that is to be worked out, and with the log of one.
 

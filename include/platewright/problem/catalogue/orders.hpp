@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What can be wrong with what a book says of suppliers, and with the order that it makes.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What can be wrong with a row of the tables, when they are turned into code or read from a user's
 // own file.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What can be wrong with temperatures and times of cooking, and what a book leaves unsaid of them.
 

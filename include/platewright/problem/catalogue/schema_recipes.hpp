@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What is wrong with a recipe of schema.org that is taken in.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What can be wrong with a worksheet, with trials that are kept, and with a question to a yield.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // What can be wrong with a trim test, a cooking loss test, trials, and how sure they make us.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // The last steps of both sheets: from the cost of a usable weight to portions and a new price.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // Pounds and ounces that were read, or written, as a decimal of a pound.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // A cook's own rungs in place of a table's: what they hold.
 

@@ -1,3 +1,4 @@
+/* SPDX-License-Identifier: MIT */
 /* A client in C: what 12 lb of a cut serves, and what is wrong with a weight. */
 
 #include <platewright/c/platewright.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A client of the sheets alone: writes one of a problem.
 
 #include <platewright/card/problem_sheet.hpp>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A client of the headers alone: 7 lb at 8.95 a pound is 62.65.
 
 #include <platewright/quantity/quantity.hpp>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A client that reads a book.
 
 #include <platewright/files/read_book.hpp>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A client that writes a workbook of one cell, or hears that the library for it was not there.
 
 #include <platewright/problem/failure.hpp>
