@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What holds for the numbers themselves, in place or not: Boost's own fractions, whose numbers are
 // never in place, say what each comes to.
 

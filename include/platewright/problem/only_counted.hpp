@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #pragma once
 // While a problem that is met would be counted and read by nobody.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "platewright/number/rational.hpp"
 
 #include <limits>
