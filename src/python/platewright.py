@@ -6,8 +6,9 @@
 
 It calls the C interface of the library; nothing is compiled. Numbers are exact fractions
 (`fractions.Fraction`), money is in units of the currency named. What is wrong is raised as `Problem`
-with the text that the program prints. Warnings are in `warnings` of every answer: print them, for an
-allergen that no one stated, or a roast that comes out below its minimum temperature, is a warning.
+with the text that the program prints. Warnings are in `warnings`, those of the book in the book's and
+what an answer adds in the answer's: print them, for an allergen that no one stated, or a roast that
+comes out below its minimum temperature, is a warning.
 
 The shared object is that of the environment variable PLATEWRIGHT_LIBRARY, else the one that was
 installed beside this file, else the system's.

@@ -9,14 +9,14 @@
  * frees, once, with `platewright_free_reply`. The book, the values and every text reached from a
  * reply belong to it: they are never freed by themselves, and are gone with it. Nothing that is
  * passed in is kept, so it may go when the call returns; what was asked of a book does not refer to
- * it, so replies may be freed in any order. A null reply is what a machine without memory gives; the
- * functions that look into a reply take it.
+ * it, so replies may be freed in any order. A null reply is what a machine without memory gives;
+ * the functions that look into a reply take it.
  *
  * Errors are values: no exception leaves the library. `platewright_status_of` says whether there is
  * an answer, `platewright_text_of` what the program prints of the same mistake: where, what was
- * found, what was expected, what to do. Warnings stand in the same text beside an answer. Show them:
- * an allergen that no one stated, or a roast that comes out below its minimum temperature, is a
- * warning.
+ * found, what was expected, what to do. Warnings stand in the same text beside an answer: those of
+ * a book beside the book, and beside an answer what it adds. Show them: an allergen that no one
+ * stated, or a roast that comes out below its minimum temperature, is a warning.
  *
  * Threads. A reply is never changed once it is given, so several threads may look into one and ask
  * one book. Read books one at a time.
@@ -160,8 +160,8 @@ PLATEWRIGHT_C_API platewright_reply *platewright_cost_recipe(const platewright_b
                                                              const char *number);
 
 /* A cut, produce or grain from purchased to served: what the weight `buy` comes to and how many
- * portions of `portion` it serves; or what so many `guests` need of it. Each may be null; so may the
- * book, and then the built-in tables are asked. */
+ * portions of `portion` it serves; or what so many `guests` need of it. Each may be null; so may
+ * the book, and then the built-in tables are asked. */
 PLATEWRIGHT_C_API platewright_reply *platewright_ask_yield(const platewright_book *book,
                                                            const char *name, const char *buy,
                                                            const char *portion, const char *guests);
