@@ -6,6 +6,7 @@
 #include "platewright/costing/by_products.hpp"
 #include "platewright/costing/converted_prices.hpp"
 #include "platewright/costing/cost_of_food.hpp"
+#include "platewright/costing/cost_of_recipes.hpp"
 #include "platewright/costing/current_prices.hpp"
 #include "platewright/costing/day_text.hpp"
 #include "platewright/costing/delivery_cost.hpp"

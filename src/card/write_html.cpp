@@ -40,6 +40,7 @@ Reading reading_of(SheetKind kind) {
     case SheetKind::measure:
     case SheetKind::tables:
     case SheetKind::cost:
+    case SheetKind::plate_costs:
     case SheetKind::event_cost:
     case SheetKind::why:
     case SheetKind::quote:

@@ -17,6 +17,7 @@ void add_lethality_command(CLI::App& program, LethalityArguments& parsed, Common
 void add_recipe_command(CLI::App& program, RecipeArguments& parsed, CommonOptions& common);
 
 void add_cost_command(CLI::App& program, CostArguments& parsed, CommonOptions& common);
+void add_plates_command(CLI::App& program, PlatesArguments& parsed, CommonOptions& common);
 void add_quote_command(CLI::App& program, QuoteArguments& parsed, CommonOptions& common);
 void add_budget_command(CLI::App& program, BudgetArguments& parsed, CommonOptions& common);
 void add_workbook_command(CLI::App& program, WorkbookArguments& parsed, CommonOptions& common);

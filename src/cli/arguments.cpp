@@ -25,6 +25,7 @@ struct Parsed {
   RoastArguments roast;
   LethalityArguments lethality;
   CostArguments cost;
+  PlatesArguments plates;
   QuoteArguments quote;
   BudgetArguments budget;
   OrderArguments order;
@@ -72,6 +73,7 @@ CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
   if (name == "roast") return parsed.roast;
   if (name == "lethality") return parsed.lethality;
   if (name == "cost") return parsed.cost;
+  if (name == "plates") return parsed.plates;
   if (name == "quote") return parsed.quote;
   if (name == "budget") return parsed.budget;
   if (name == "order") return parsed.order;
@@ -115,6 +117,7 @@ void add_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   add_lethality_command(program, parsed.lethality, common);
   add_recipe_command(program, parsed.recipe, common);
   add_cost_command(program, parsed.cost, common);
+  add_plates_command(program, parsed.plates, common);
   add_quote_command(program, parsed.quote, common);
   add_budget_command(program, parsed.budget, common);
   add_workbook_command(program, parsed.workbook, common);

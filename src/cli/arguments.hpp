@@ -132,6 +132,10 @@ struct CostArguments {
   std::string food_cost;  ///< wanted, as a share of the price
   std::string why;
 };
+struct PlatesArguments {
+  std::vector<std::string> files;
+  PriceOptions prices;
+};
 /// At most one of the questions is asked; none is the quote itself.
 struct QuoteArguments {
   std::string file;
@@ -217,11 +221,11 @@ struct CompletionsArguments {
 };
 
 using CommandArguments =
-    std::variant<CardArguments, YieldArguments, CostArguments, QuoteArguments, BudgetArguments,
-                 OrderArguments, PricesArguments, TimelineArguments, DayArguments, CheckArguments,
-                 MeasureArguments, TablesArguments, WorksheetArguments, ExerciseArguments,
-                 TrialsArguments, RoastArguments, LethalityArguments, NewArguments,
-                 CompletionsArguments, WorkbookArguments, RecipeArguments>;
+    std::variant<CardArguments, YieldArguments, CostArguments, PlatesArguments, QuoteArguments,
+                 BudgetArguments, OrderArguments, PricesArguments, TimelineArguments, DayArguments,
+                 CheckArguments, MeasureArguments, TablesArguments, WorksheetArguments,
+                 ExerciseArguments, TrialsArguments, RoastArguments, LethalityArguments,
+                 NewArguments, CompletionsArguments, WorkbookArguments, RecipeArguments>;
 
 /// A command line that was understood, or what to print and the exit code instead.
 struct CommandLine {

@@ -31,6 +31,7 @@ Result run(const TrialsArguments& arguments, const CommonOptions& common, Proble
 Result run(const RoastArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const LethalityArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const CostArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const PlatesArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const QuoteArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const BudgetArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const PricesArguments& arguments, const CommonOptions& common, ProblemList& problems);

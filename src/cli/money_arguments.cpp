@@ -28,6 +28,25 @@ void add_cost_command(CLI::App& program, CostArguments& parsed, CommonOptions& c
   shown.value("--why", placeholder::answer, parsed.why, "how this line was worked out");
 }
 
+/// Recipes as they are written, at their first offers: neither guests nor an order is asked about.
+void add_plates_command(CLI::App& program, PlatesArguments& parsed, CommonOptions& common) {
+  CLI::App* plates =
+      add_command(program, "plates", command_group::money,
+                  "The plate cost of every recipe of a book, a row for each", common);
+  argument(*plates, "files", placeholder::file, parsed.files,
+           "recipes' files, or one that names them");
+  Options which(*plates, group::prices);
+  which.value("--prices-on", placeholder::date, parsed.prices.day,
+              "the newest prices on or before this day; the event's day if none is given");
+  which.flag("--round-unit-prices", parsed.prices.round_unit_prices,
+             "round the price of a unit before it is multiplied: not exact");
+  Options what_if(*plates, group::what_if);
+  what_if.each("--price", placeholder::change, parsed.prices.changes,
+               "a price that rises or falls, or is another, of a pack too");
+  what_if.each("--swap", placeholder::swap, parsed.prices.swaps,
+               "the same amount of something else");
+}
+
 void add_quote_command(CLI::App& program, QuoteArguments& parsed, CommonOptions& common) {
   CLI::App* quote = add_command(program, "quote", command_group::money,
                                 "The price for a guest and the whole quote of an event", common);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// cost, quote, budget, order.
+// cost, plates, quote, budget, order.
 
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
@@ -15,6 +15,7 @@
 #include "platewright/event/changes.hpp"
 #include "platewright/event/cheapest_offers.hpp"
 #include "platewright/event/order_from.hpp"
+#include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/quotes.hpp"
 #include "platewright/problem/catalogue/what_if.hpp"
 #include "platewright/quantity/read_amount.hpp"
@@ -149,6 +150,23 @@ Sheet recipe_cost(const CostArguments& arguments, const Book& book, Occasion occ
                        occasion.prices);
 }
 
+/// Those of the files named; where these hold none, as an event's, all of the book.
+std::vector<std::string> recipes_meant(const Book& book, const std::vector<std::string>& files) {
+  std::vector<std::string> out = book.main_recipes;
+  if (!out.empty()) return out;
+  for (const auto& [name, recipe] : book.recipes.recipes) out.push_back(name);
+  if (out.empty()) throw Failure(problems::nothing_to_do(files.front(), "recipe"));
+  return out;
+}
+
+/// What was changed of the prices, and how they are rounded.
+void say_prices(const PriceOptions& options, Sheet& sheet) {
+  say_changes(options, sheet);
+  if (options.round_unit_prices) {
+    sheet.subtitles.push_back("the price of a unit rounded before it is multiplied");
+  }
+}
+
 }  // namespace
 
 Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& problems) {
@@ -158,10 +176,18 @@ Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& pr
   Occasion occasion = occasion_asked(arguments.prices, book, event, problems);
   Sheet sheet = whole_event ? planned_event_cost(arguments, std::move(occasion))
                             : recipe_cost(arguments, book, std::move(occasion), event);
-  say_changes(arguments.prices, sheet);
-  if (arguments.prices.round_unit_prices) {
-    sheet.subtitles.push_back("the price of a unit rounded before it is multiplied");
-  }
+  say_prices(arguments.prices, sheet);
+  return {std::move(sheet), {}, 80};
+}
+
+Result run(const PlatesArguments& arguments, const CommonOptions&, ProblemList& problems) {
+  const Book book = open_book(arguments.files, problems);
+  const Event* event = book.events.empty() ? nullptr : &book.events.front();
+  const Occasion occasion = occasion_asked(arguments.prices, book, event, problems);
+  const auto costs =
+      cost_of_recipes(recipes_meant(book, arguments.files), occasion.book, occasion.prices);
+  Sheet sheet = plate_costs_sheet(costs, occasion.prices);
+  say_prices(arguments.prices, sheet);
   return {std::move(sheet), {}, 80};
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What holds for the cost of any recipe.
 
-#include "platewright/costing/plate_cost.hpp"
+#include "platewright/costing/cost_of_recipes.hpp"
 #include "platewright/costing/round_money.hpp"
 #include "platewright/number/apportion.hpp"
 #include "platewright/recipe/recipe_allergens.hpp"
@@ -100,5 +100,25 @@ TEST_CASE("every allergen reaches the top") {
     for (const AllergenFound& allergen : top.found) found.insert(allergen.key);
     RC_ASSERT(found == ingredients_of(kitchen.book, "recipe 5"));
     RC_ASSERT(top.not_stated.empty());
+  }));
+}
+
+TEST_CASE("of many recipes each costs what it costs by itself") {
+  CHECK(rc::check([] {
+    const TestKitchen kitchen = random_kitchen();
+    std::vector<std::string> names;
+    for (const auto& [name, recipe] : kitchen.book.recipes) names.push_back(name);
+    const auto costs = cost_of_recipes(names, kitchen.book, kitchen.prices);
+    RC_ASSERT(costs.size() == names.size());
+    for (const RecipeCost& row : costs) {
+      const Recipe& recipe = kitchen.book.recipe(row.recipe);
+      const PlateCost alone =
+          plate_cost(scale(recipe, plan_for_factor(recipe, 1, kitchen.book), kitchen.book),
+                     kitchen.book, kitchen.prices);
+      RC_ASSERT(row.unpriced.empty());
+      RC_ASSERT(row.total == alone.total);
+      RC_ASSERT(row.portions == alone.portions);
+      RC_ASSERT(row.per_portion == alone.per_portion);
+    }
   }));
 }

@@ -3,8 +3,10 @@
 // Plate cost, line by line.
 
 #include <optional>
+#include <vector>
 
 #include "platewright/card/sheet.hpp"
+#include "platewright/costing/cost_of_recipes.hpp"
 #include "platewright/costing/plate_cost.hpp"
 #include "platewright/costing/plate_price.hpp"
 #include "platewright/event/event_cost.hpp"
@@ -17,6 +19,10 @@ namespace platewright {
 /// (largest-remainder method).
 Sheet cost_sheet(const PlateCost& cost, const PriceList& prices,
                  const std::optional<PlatePrice>& price = std::nullopt);
+
+/// What each of many recipes costs, a row for each; exact costs are each rounded once. What has no
+/// price is named.
+Sheet plate_costs_sheet(const std::vector<RecipeCost>& costs, const PriceList& prices);
 
 /// The cost of an event's food, a part for each dish and the total.
 Sheet event_cost_sheet(const Event& event, const EventCost& cost, const PriceList& prices,

@@ -17,6 +17,7 @@ enum class SheetKind {
   measure,
   tables,
   cost,
+  plate_costs,
   event_cost,
   why,
   quote,
@@ -60,6 +61,8 @@ inline std::string_view name_of(SheetKind kind) {
       return "tables";
     case SheetKind::cost:
       return "cost";
+    case SheetKind::plate_costs:
+      return "plate_costs";
     case SheetKind::event_cost:
       return "event_cost";
     case SheetKind::why:

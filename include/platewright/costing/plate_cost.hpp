@@ -84,6 +84,9 @@ class PlateCosting {
     return out;
   }
 
+  /// Lines of the batches that are kept so far.
+  std::size_t lines_kept() const { return lines_kept_; }
+
   /// One batch as the recipe is written. Throws Failure as `cost` does, and for an unknown name.
   const PlateCost& batch(const std::string& name) {
     if (const auto known = batches_.find(name); known != batches_.end()) return known->second;
