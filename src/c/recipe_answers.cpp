@@ -30,6 +30,7 @@ ScaledRecipe scaled_as_asked(const Book& book, const char* name, platewright_siz
   const Recipe& recipe = recipe_asked(book, name);
   ScaledRecipe out = scale(recipe, plan_asked(recipe, book.recipes, by, number), book.recipes);
   problems.add_all(safety_warnings(out, book.recipes, book.tables.safety));
+  problems.add_all(safety_warnings(book.recipes, book.tables.safety));
   return out;
 }
 

@@ -3,6 +3,7 @@
 
 #include <CLI/CLI.hpp>
 #include <filesystem>
+#include <optional>
 
 #include "cli/add_commands.hpp"
 #include "cli/command_mistakes.hpp"
@@ -178,10 +179,24 @@ void understand(const CLI::App& program, Parsed& parsed, CommandLine& out) {
   out.command = chosen(program, parsed);
 }
 
+/// The number of the first word that is empty; the program itself is number 0. The parser takes such
+/// a word for none, and looks for an end that does not come where an unknown option follows.
+std::optional<int> empty_word(int count, const char* const* arguments) {
+  for (int number = 1; number < count; ++number) {
+    if (*arguments[number] == '\0') return number;
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 CommandLine read_command_line(int count, const char* const* arguments) {
   CommandLine out;
+  if (const auto number = empty_word(count, arguments)) {
+    out.exit_code = 2;
+    out.message = empty_word_text(*number);
+    return out;
+  }
   Parsed parsed;
   CLI::App program("scales and costs recipes for trade use", "platewright");
   program.set_version_flag("--version", "platewright " PLATEWRIGHT_VERSION);

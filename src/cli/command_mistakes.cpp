@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/command_mistakes.hpp"
 
+#include <string>
 #include <utility>
 
 #include "cli/options.hpp"
@@ -117,6 +118,13 @@ std::string text_in_command(const CLI::App& program, const CLI::App& used, const
 }
 
 }  // namespace
+
+std::string empty_word_text(int number) {
+  return "word " + std::to_string(number) +
+         " behind `platewright` is empty: leave it out, or say what should stand there; a name that a "
+         "script fills in may be unset\n" +
+         see_help("");
+}
 
 std::string unknown_command(const ProgramPage& page, const std::string& word) {
   std::vector<std::string> known;

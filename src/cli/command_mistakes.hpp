@@ -9,6 +9,9 @@
 
 namespace platewright::cli {
 
+/// The word of this number behind the program's name is empty.
+std::string empty_word_text(int number);
+
 /// No command of this name: the nearest ones.
 std::string unknown_command(const ProgramPage& page, const std::string& word);
 
