@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever is typed, there is a sheet, or it is said what is wrong; nothing else is thrown. One
 // word a line.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever a thermometer's log says, it is a curve in order, or there are problems; and no table is
 // met by less than it asks.
 

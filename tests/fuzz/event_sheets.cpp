@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever the files of a book say, what is made of them adds up, covers what is needed, and is
 // written by every writer.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever a supplier's list and its header say, no row is lost unsaid, and the offers that are
 // written can be read back as they are.
 
