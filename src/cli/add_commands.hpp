@@ -33,6 +33,7 @@ void add_trials_command(CLI::App& program, TrialsArguments& parsed, CommonOption
 void add_check_command(CLI::App& program, CheckArguments& parsed, CommonOptions& common);
 void add_measure_command(CLI::App& program, MeasureArguments& parsed, CommonOptions& common);
 void add_tables_command(CLI::App& program, TablesArguments& parsed, CommonOptions& common);
+void add_schema_command(CLI::App& program, SchemaArguments& parsed);
 void add_new_command(CLI::App& program, NewArguments& parsed);
 void add_help_command(CLI::App& program, std::string& command);
 

@@ -38,6 +38,7 @@ struct Parsed {
   CheckArguments check;
   MeasureArguments measure;
   TablesArguments tables;
+  SchemaArguments schema;
   NewArguments starter;
   CompletionsArguments completions;
   std::string help_of;
@@ -85,6 +86,7 @@ CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
   if (name == "recipe") return parsed.recipe;
   if (name == "check") return parsed.check;
   if (name == "measure") return parsed.measure;
+  if (name == "schema") return parsed.schema;
   if (name == "new") return parsed.starter;
   if (name == "completions") return parsed.completions;
   return parsed.tables;
@@ -131,6 +133,7 @@ void add_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
   add_check_command(program, parsed.check, common);
   add_measure_command(program, parsed.measure, common);
   add_tables_command(program, parsed.tables, common);
+  add_schema_command(program, parsed.schema);
   add_new_command(program, parsed.starter);
   add_help_command(program, parsed.help_of);
   add_completions_command(program, parsed.completions);

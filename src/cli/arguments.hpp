@@ -208,6 +208,11 @@ struct TablesArguments {
   std::vector<std::string> books;
 };
 
+/// What an editor needs to know of a kind of file.
+struct SchemaArguments {
+  std::string kind;
+};
+
 /// A folder to begin with.
 struct NewArguments {
   std::string kind;  ///< `event`
@@ -225,7 +230,8 @@ using CommandArguments =
                  BudgetArguments, OrderArguments, PricesArguments, TimelineArguments, DayArguments,
                  CheckArguments, MeasureArguments, TablesArguments, WorksheetArguments,
                  ExerciseArguments, TrialsArguments, RoastArguments, LethalityArguments,
-                 NewArguments, CompletionsArguments, WorkbookArguments, RecipeArguments>;
+                 NewArguments, CompletionsArguments, WorkbookArguments, RecipeArguments,
+                 SchemaArguments>;
 
 /// A command line that was understood, or what to print and the exit code instead.
 struct CommandLine {

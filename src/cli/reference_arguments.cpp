@@ -40,6 +40,16 @@ void add_tables_command(CLI::App& program, TablesArguments& parsed, CommonOption
   add_books(*tables, parsed.books);
 }
 
+void add_schema_command(CLI::App& program, SchemaArguments& parsed) {
+  CLI::App* schema =
+      program.add_subcommand("schema", "The keys of a kind of file as JSON Schema, for an editor")
+          ->group(command_group::reference.title);
+  argument_of(
+      *schema, "kind", "KIND",
+      {"recipe", "larder", "event", "tables", "prices", "worksheet", "trials", "price-list"},
+      parsed.kind, "what the file is");
+}
+
 void add_new_command(CLI::App& program, NewArguments& parsed) {
   CLI::App* starter =
       program.add_subcommand("new", "A folder of files to begin with, full of remarks")

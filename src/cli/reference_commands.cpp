@@ -1,5 +1,9 @@
 // SPDX-License-Identifier: MIT
-// measure, tables, check.
+// measure, tables, check, schema.
+
+#include <algorithm>
+#include <stdexcept>
+#include <string>
 
 #include "cli/commands.hpp"
 #include "cli/open_book.hpp"
@@ -7,6 +11,7 @@
 #include "platewright/card/problem_sheet.hpp"
 #include "platewright/card/table_sheets.hpp"
 #include "platewright/files/check_files.hpp"
+#include "platewright/files/file_schema.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/quantity/read_amount.hpp"
 
@@ -77,6 +82,18 @@ Result run(const CheckArguments& arguments, const CommonOptions& common, Problem
   // On a screen the problems are printed beside the sheet, line by line.
   if (common.format == "text" && !problems.all().empty()) result.sheet->blocks.pop_back();
   return result;
+}
+
+Result run(const SchemaArguments& arguments, const CommonOptions& common, ProblemList&) {
+  for (const FileKind kind :
+       {FileKind::recipe, FileKind::larder, FileKind::event, FileKind::tables, FileKind::prices,
+        FileKind::worksheet, FileKind::trials, FileKind::price_list}) {
+    // One word on the command line.
+    std::string typed(name_of(kind));
+    std::replace(typed.begin(), typed.end(), ' ', '-');
+    if (typed == arguments.kind) return {std::nullopt, file_schema(kind), common.width};
+  }
+  throw std::logic_error("a kind that the table of arguments has and this list has not");
 }
 
 }  // namespace platewright::cli
