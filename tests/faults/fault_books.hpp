@@ -26,6 +26,7 @@ struct FaultyCommand {
 inline std::vector<FaultyCommand> faulty_commands() {
   return {{"cost soup.yaml", "soup"},
           {"cost soup.yaml", "soup", SheetGoes::to_reader},
+          {"plates soup.yaml", "soup"},
           {"card soup.yaml --format json", "soup"},
           {"card event.yaml --format markdown", "soup"},
           {"quote event.yaml --format csv", "event"},
