@@ -182,8 +182,8 @@ void understand(const CLI::App& program, Parsed& parsed, CommandLine& out) {
   out.command = chosen(program, parsed);
 }
 
-/// The number of the first word that is empty; the program itself is number 0. The parser takes such
-/// a word for none, and looks for an end that does not come where an unknown option follows.
+/// The number of the first word that is empty; the program itself is number 0. The parser takes
+/// such a word for none, and looks for an end that does not come where an unknown option follows.
 std::optional<int> empty_word(int count, const char* const* arguments) {
   for (int number = 1; number < count; ++number) {
     if (*arguments[number] == '\0') return number;

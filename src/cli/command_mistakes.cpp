@@ -121,8 +121,8 @@ std::string text_in_command(const CLI::App& program, const CLI::App& used, const
 
 std::string empty_word_text(int number) {
   return "word " + std::to_string(number) +
-         " behind `platewright` is empty: leave it out, or say what should stand there; a name that a "
-         "script fills in may be unset\n" +
+         " behind `platewright` is empty: leave it out, or say what should stand there; a name "
+         "that a script fills in may be unset\n" +
          see_help("");
 }
 

@@ -19,7 +19,10 @@ namespace fs = std::filesystem;
 /// Some file in the folder, by its name; empty where there is none.
 std::string file_in(const std::string& folder) {
   std::error_code error;
-  fs::directory_iterator first(folder, error);
+  fs::directory_iterator first;
+  do {
+    first = fs::directory_iterator(folder, error);
+  } while (error == std::errc::interrupted);
   if (error) throw Failure(problems::file_not_writable(folder, error.message()));
   return first == fs::directory_iterator() ? "" : first->path().filename().string();
 }

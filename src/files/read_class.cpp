@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <map>
 #include <set>
+#include <system_error>
 
 #include "platewright/files/read_worksheet.hpp"
 #include "platewright/problem/catalogue/files.hpp"
@@ -34,7 +35,10 @@ bool may_be_worksheet(const fs::path& path) {
 std::vector<std::string> files_of_folder(const std::string& folder, ProblemList& problems) {
   std::set<std::string> out;
   std::error_code failed;
-  fs::directory_iterator entry(folder, failed);
+  fs::directory_iterator entry;
+  do {
+    entry = fs::directory_iterator(folder, failed);
+  } while (failed == std::errc::interrupted);
   for (; !failed && entry != fs::directory_iterator() && out.size() <= most_students;
        entry.increment(failed)) {
     std::error_code unknown;

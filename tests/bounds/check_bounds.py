@@ -28,7 +28,7 @@ CASES = [hostile_files.texts, hostile_files.many_ingredients,
 SAMPLE = ["check brackets.yaml", "cost empty_lines.yaml", "check marks_in_many.yaml",
           "cost one_wrong_at_the_end.yaml", "check event.yaml", "check r0.yaml", "quote r0x0.yaml", "cost recipe.yaml",
           "check units.yaml",
-          "quote event.yaml", "check kinds.yaml", "quote crowd.yaml", "prices unmatched.yaml",
+          "check kinds.yaml", "quote crowd.yaml", "prices unmatched.yaml",
           "lethality rising.csv --food meat", "check steps.yaml", "check shares.yaml"]
 
 
