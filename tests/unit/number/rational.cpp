@@ -51,7 +51,8 @@ TEST_CASE("a number is copied and left behind as a number, large or not") {
   CHECK(moved + moved + moved == 1);
   moved += moved;
   CHECK(moved == fraction(2, 3));
-  moved /= moved;
+  const Rational& itself = moved;
+  moved /= itself;
   CHECK(moved == 1);
 }
 
