@@ -49,13 +49,16 @@ class EntryReader {
       });
     };
     take("cut", [&](const std::string& name) {
-      ingredient_ = with_row(std::move(ingredient_), tables().yields.cut(name));
+      const auto& row = tables().yields.cut(name);
+      ingredient_ = with_row(std::move(ingredient_), row);
     });
     take("produce", [&](const std::string& name) {
-      ingredient_ = with_row(std::move(ingredient_), tables().yields.produce(name));
+      const auto& row = tables().yields.produce(name);
+      ingredient_ = with_row(std::move(ingredient_), row);
     });
     take("grain", [&](const std::string& name) {
-      ingredient_ = with_row(std::move(ingredient_), tables().yields.grain(name));
+      const auto& row = tables().yields.grain(name);
+      ingredient_ = with_row(std::move(ingredient_), row);
     });
     if (rows > 1) {
       reading_.problems.add(

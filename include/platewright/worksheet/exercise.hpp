@@ -92,9 +92,11 @@ class ExerciseWriter {
     if (numbers_.between(0, 1) == 1) test.labour = price(8, 30);
     const auto part = [&](Rational of_all) { return near(test.purchased * of_all); };
     test.parts.push_back(TrimPart::usable("ready for the oven", part(share(580, 780))));
-    test.parts.push_back(
-        TrimPart::by_product("trimmings", part(share(60, 120)), price(paid / 4, paid / 2)));
-    test.parts.push_back(TrimPart::by_product("fat", part(share(30, 70)), price(1, 6)));
+    // One draw a line: in which order a compiler works out arguments is its own affair.
+    const PricePerMass trimmings = price(paid / 4, paid / 2);
+    test.parts.push_back(TrimPart::by_product("trimmings", part(share(60, 120)), trimmings));
+    const PricePerMass fat = price(1, 6);
+    test.parts.push_back(TrimPart::by_product("fat", part(share(30, 70)), fat));
     test.parts.push_back(TrimPart::waste("waste", part(share(10, 25))));
     test.parts.push_back(TrimPart::cutting_loss_left_over());
     test.portion = portion_weight(weights_) * (weights_ == WeighedIn::pounds
