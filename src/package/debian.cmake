@@ -37,7 +37,7 @@ C. Answers are plain values.")
 set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_NAME libplatewright-dev)
 set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_SECTION libdevel)
 set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_DEPENDS
-  "libplatewright-c${PROJECT_VERSION_MAJOR} (= ${PROJECT_VERSION}), libboost1.81-dev, libyaml-cpp-dev, libhowardhinnant-date-dev, libutf8proc-dev")
+  "libplatewright-c${PROJECT_VERSION_MAJOR} (= ${PROJECT_VERSION}), libboost1.81-dev, libyaml-cpp-dev, libhowardhinnant-date-dev, libutf8proc-dev, zlib1g-dev")
 if(TARGET xlsxwriter::xlsxwriter)
   string(APPEND CPACK_DEBIAN_DEVELOPMENT_PACKAGE_DEPENDS ", libxlsxwriter-dev")
 endif()

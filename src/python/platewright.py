@@ -22,7 +22,7 @@ from fractions import Fraction
 from pathlib import Path
 
 __all__ = ["Amount", "Book", "Cost", "CostLine", "Problem", "Quote", "Scaled", "ScaledLine", "Yield",
-           "YieldStep", "library_version", "read_book", "yield_of"]
+           "YieldStep", "read_book", "version", "yield_of"]
 
 _SONAME = "libplatewright_c.so.0"
 
@@ -253,6 +253,6 @@ def _yield_of(book, name, buy, portion, guests):
                   warnings=reply.text)
 
 
-def library_version():
+def version():
     """As "0.1.0"."""
     return _library.platewright_version().decode()

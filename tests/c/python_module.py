@@ -95,7 +95,7 @@ class Module(unittest.TestCase):
         self.assertTrue(all(line.cost >= 0 for line in lines))
 
     def test_the_version_is_the_program_s(self):
-        self.assertIn(platewright.library_version(), printed("--version").stdout)
+        self.assertIn(platewright.version(), printed("--version").stdout)
 
 
 if __name__ == "__main__":

@@ -15,8 +15,9 @@
  * Errors are values: no exception leaves the library. `platewright_status_of` says whether there is
  * an answer, `platewright_text_of` what the program prints of the same mistake: where, what was
  * found, what was expected, what to do. Warnings stand in the same text beside an answer: those of
- * a book beside the book, and beside an answer what it adds. Show them: an allergen that no one
- * stated, or a roast that comes out below its minimum temperature, is a warning.
+ * a book beside the book; beside a recipe scaled or costed those about the temperatures and steps
+ * of the book's recipes, again. Show them: an allergen that no one stated, or a roast that comes
+ * out below its minimum temperature, is a warning.
  *
  * Threads. A reply is never changed once it is given, so several threads may look into one and ask
  * one book. Read books one at a time.
@@ -125,7 +126,7 @@ typedef struct platewright_quote {
   const char *currency;
   platewright_number guests;
   platewright_number food;
-  platewright_number cost;     /* food, Q factor, labour, extras, overhead, contingency */
+  platewright_number cost;     /* food, Q factor, labour, extras, deliveries, overhead, contingency */
   platewright_number price;    /* that a guest at the full price pays */
   platewright_number subtotal; /* of all guests, less discounts */
   platewright_number billed;   /* extras outside the price */
