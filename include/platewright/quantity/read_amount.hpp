@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
-// Amounts from text: `2 1/4 cups`, `2 lb 3 oz`, `1 cup plus 2 tbsp`, `2-3 tbsp`, `to taste`.
+// Amounts from text: `2 1/4 cups`, `2 lb 3 oz`, `1 cup plus 2 tbsp`, `2-3 tbsp`,
+// `2 tbsp to 1/4 cup`, `to taste`.
 
 #include <algorithm>
 #include <string>
@@ -24,26 +25,42 @@ class AmountReader {
   LineAmount read() {
     if (folded_abbreviation(rest_) == "to taste") return {};
     const Rational number = take_number();
-    if (const auto upper = take_range_end()) {
+    if (take_range_sign()) {
+      const Rational upper = take_number();
       const Unit unit = take_unit();
-      if (*upper <= number) {
-        throw Failure(problems::amount_malformed(whole_, "a range goes from less to more"));
-      }
-      expect_the_end();
-      return LineAmount::range(Amount{number, unit}, Amount{*upper, unit});
+      return range_to_the_end(Amount{number, unit}, Amount{upper, unit});
     }
-    Amount out{number, take_unit()};
-    while (!rest_.empty()) {
-      skip_plus();
-      if (!starts_a_number()) break;  // reported below as what follows
-      const Rational next = take_number();
-      out = sum(out, Amount{next, take_unit()});
+    const Amount low = take_parts(Amount{number, take_unit()});
+    if (take_range_sign()) {
+      const Rational upper = take_number();
+      return range_to_the_end(low, take_parts(Amount{upper, take_unit()}));
     }
     expect_the_end();
-    return out;
+    return low;
   }
 
  private:
+  /// The amount with what is added to it: `1 cup plus 2 tbsp`, `2 lb 3 oz`.
+  Amount take_parts(Amount out) {
+    while (!rest_.empty()) {
+      skip_plus();
+      if (!starts_a_number()) break;  // a range, or reported as what follows
+      const Rational next = take_number();
+      out = sum(out, Amount{next, take_unit()});
+    }
+    return out;
+  }
+
+  /// Both ends in the unit of the first.
+  LineAmount range_to_the_end(const Amount& low, const Amount& high) const {
+    const Amount same = in_unit(high, low.unit);
+    if (same.number <= low.number) {
+      throw Failure(problems::amount_malformed(whole_, "a range goes from less to more"));
+    }
+    expect_the_end();
+    return LineAmount::range(low, same);
+  }
+
   void expect_the_end() const {
     if (rest_.empty()) return;
     throw Failure(problems::amount_malformed(whole_, in_quotes(rest_, 20) + " follows the amount"));
@@ -57,14 +74,13 @@ class AmountReader {
     return prefix.value;
   }
 
-  std::optional<Rational> take_range_end() {
-    std::size_t length = 0;
+  bool take_range_sign() {
     for (const std::string_view sign : {"\u2013", "-", "to "}) {
-      if (rest_.substr(0, sign.size()) == sign) length = sign.size();
+      if (rest_.substr(0, sign.size()) != sign) continue;
+      take(sign.size());
+      return true;
     }
-    if (length == 0) return std::nullopt;
-    take(length);
-    return take_number();
+    return false;
   }
 
   bool starts_a_number() const {

@@ -66,6 +66,17 @@ TEST_CASE("a range stays a range") {
   CHECK(read("2-3") == "2 each .. 3 each");
 }
 
+TEST_CASE("a range may say its unit twice, or have two, or parts") {
+  CHECK(read("2 tbsp to 3 tbsp") == "2 tbsp .. 3 tbsp");
+  CHECK(read("2 tbsp - 3 tbsp") == "2 tbsp .. 3 tbsp");
+  CHECK(read("2 tbsp to 1/4 cup") == "2 tbsp .. 4 tbsp");
+  CHECK(read("1 cup + 2 tbsp to 1 1/2 cups") == "1 1/8 cups .. 1 1/2 cups");
+  CHECK(id_of("1/4 cup to 2 tbsp") == "amount-malformed");
+  CHECK(id_of("2 tbsp to 3 lb") == "units-do-not-mix");
+  CHECK(id_of("2 tbsp to") == "amount-malformed");
+  CHECK(id_of("2 tbsp to 3 tbsp to 4 tbsp") == "amount-malformed");
+}
+
 TEST_CASE("a hyphen before a fraction below 1 is a mixed number") {
   CHECK(read("2-3/4 cups") == "2 3/4 cups");
 }
