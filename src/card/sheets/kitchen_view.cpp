@@ -25,6 +25,12 @@ std::string_view system_title(MeasuringSystem system) {
   return "metric";
 }
 
+/// `2 tbsp to 3 tbsp`; no range where a kitchen measures both ends alike, each with its own error.
+void add_upper_end(Cell& cell, const Cell& high) {
+  const auto measured = [](const Cell& end) { return end.text.substr(0, end.text.find(" (")); };
+  if (measured(high) != measured(cell)) cell.text += " to " + high.text;
+}
+
 }  // namespace
 
 std::string KitchenView::described() const {
@@ -101,7 +107,7 @@ Cell KitchenView::measure(const Amount& amount) const {
 Cell KitchenView::measure(const LineAmount& amount) const {
   if (!amount.low()) return words("to taste");
   Cell cell = measure(*amount.low());
-  if (amount.high()) cell.text += " to " + measure(*amount.high()).text;
+  if (amount.high()) add_upper_end(cell, measure(*amount.high()));
   return cell;
 }
 
@@ -116,8 +122,8 @@ Cell KitchenView::weight_of(const LineAmount& amount, const IngredientWeights& w
     }
     Cell cell = weight(mass, Rounding::half_up);
     if (amount.high()) {
-      cell.text +=
-          " to " + weight(platewright::weight_of(*amount.high(), weights), Rounding::half_up).text;
+      add_upper_end(cell,
+                    weight(platewright::weight_of(*amount.high(), weights), Rounding::half_up));
     }
     return cell;
   } catch (const Failure&) {

@@ -82,3 +82,8 @@ TEST_CASE("a length is cut in the kitchen's own measures, exact where nothing is
   CHECK(KitchenView(exact).measure(read_amount("6 ft", unit_table(), MeasuringSystem::us)).text ==
         "1.8288 m");
 }
+
+TEST_CASE("a range whose ends a kitchen measures alike is one measure") {
+  CHECK(shown("2 tbsp to 3 tbsp") == "2 tbsp to 3 tbsp");
+  CHECK(shown("1/8 oz to 9/64 oz") == shown("1/8 oz"));
+}
