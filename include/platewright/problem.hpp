@@ -11,6 +11,7 @@
 #include "platewright/problem/catalogue/events.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 #include "platewright/problem/catalogue/heat.hpp"
+#include "platewright/problem/catalogue/jobs.hpp"
 #include "platewright/problem/catalogue/kitchens.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"

@@ -3,15 +3,16 @@
 #include <string>
 
 #include "card/arrays.hpp"
+#include "card/json_document.hpp"
+#include "card/sheet_json.hpp"
 #include "platewright/card/writers.hpp"
 #include "platewright/number/write.hpp"
-#include "platewright/problem/text.hpp"
 
 namespace platewright {
 
-namespace {
-
 using Json = nlohmann::ordered_json;
+
+namespace {
 
 std::string digits_of(const std::string& text) {
   std::string out;
@@ -51,35 +52,9 @@ Json json_of(const detail::Array& array) {
   return out;
 }
 
-/// The text of a JSON document with every sign that nobody sees as an escape. Such signs stand
-/// nowhere but inside strings, where `\\u202E` means the same.
-std::string with_unseen_escaped(const std::string& text) {
-  std::string out;
-  const auto add_unit = [&out](char32_t unit) {
-    out += "\\u";
-    for (int shift = 12; shift >= 0; shift -= 4) out += "0123456789abcdef"[(unit >> shift) & 0xFU];
-  };
-  for (std::size_t i = 0; i < text.size();) {
-    const Character character = character_at(text, i);
-    const std::size_t length = std::max<std::size_t>(character.length, 1);
-    const char32_t code = character.code;
-    if (code < 0x20 || !is_unseen_control(code)) {
-      out += text.substr(i, length);
-    } else if (code <= 0xFFFF) {
-      add_unit(code);
-    } else {
-      // Two units of UTF-16, as RFC 8259, section 7, wants them.
-      add_unit(0xD800 + ((code - 0x10000) >> 10U));
-      add_unit(0xDC00 + ((code - 0x10000) & 0x3FFU));
-    }
-    i += length;
-  }
-  return out;
-}
-
 }  // namespace
 
-std::string write_json(const Sheet& sheet, const std::string& only) {
+Json json_of_sheet(const Sheet& sheet, const std::string& only) {
   Json out{{"version", json_version}, {"sheet", name_of(sheet.kind)}, {"title", sheet.title}};
   if (!sheet.date.empty()) out["date"] = sheet.date;
   if (!sheet.subtitles.empty()) out["subtitles"] = sheet.subtitles;
@@ -93,7 +68,11 @@ std::string write_json(const Sheet& sheet, const std::string& only) {
   out["arrays"] = std::move(arrays);
   out["titles"] = std::move(titles);
   out["sources"] = sheet.footnotes;
-  return with_unseen_escaped(out.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
+  return out;
+}
+
+std::string write_json(const Sheet& sheet, const std::string& only) {
+  return json_document(json_of_sheet(sheet, only));
 }
 
 }  // namespace platewright

@@ -37,6 +37,7 @@ void add_schema_command(CLI::App& program, SchemaArguments& parsed);
 void add_new_command(CLI::App& program, NewArguments& parsed);
 void add_help_command(CLI::App& program, std::string& command);
 
+void add_answer_command(CLI::App& program, AnswerArguments& parsed);
 void add_completions_command(CLI::App& program, CompletionsArguments& parsed);
 void add_manual_command(CLI::App& program);
 

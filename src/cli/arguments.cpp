@@ -2,8 +2,12 @@
 #include "cli/arguments.hpp"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
+#include <exception>
 #include <filesystem>
 #include <optional>
+#include <span>
+#include <type_traits>
 
 #include "cli/add_commands.hpp"
 #include "cli/command_mistakes.hpp"
@@ -40,14 +44,15 @@ struct Parsed {
   TablesArguments tables;
   SchemaArguments schema;
   NewArguments starter;
+  AnswerArguments answer;
   CompletionsArguments completions;
   std::string help_of;
 };
 
 /// One table by itself is CSV where nothing else is said.
-void choose_format_of_section(bool said, CommonOptions& common) {
+void choose_format_of_section(CommonOptions& common) {
   if (common.section.empty()) return;
-  if (!said && common.format == "text") common.format = "csv";
+  if (!common.format_given && common.format == "text") common.format = "csv";
   if (common.format != "csv" && common.format != "json") {
     throw CLI::ValidationError("--section", "is written as csv or json alone");
   }
@@ -61,35 +66,72 @@ std::string format_by_ending(const std::string& output) {
   if (ending == ".md") return "markdown";
   if (ending == ".html" || ending == ".htm") return "html";
   if (ending == ".ics") return "icalendar";
+  if (ending == ".jsonld") return "json-ld";
   if (ending == ".xlsx") return "xlsx";
   return "text";
 }
 
-CommandArguments chosen(const CLI::App& program, Parsed& parsed) {
-  const std::string name = program.get_subcommands().front()->get_name();
-  if (name == "card") return parsed.card;
-  if (name == "yield") return parsed.yield;
-  if (name == "worksheet") return parsed.worksheet;
-  if (name == "exercise") return parsed.exercise;
-  if (name == "trials") return parsed.trials;
-  if (name == "roast") return parsed.roast;
-  if (name == "lethality") return parsed.lethality;
-  if (name == "cost") return parsed.cost;
-  if (name == "plates") return parsed.plates;
-  if (name == "quote") return parsed.quote;
-  if (name == "budget") return parsed.budget;
-  if (name == "order") return parsed.order;
-  if (name == "prices") return parsed.prices;
-  if (name == "timeline") return parsed.timeline;
-  if (name == "day") return parsed.day;
-  if (name == "workbook") return parsed.workbook;
-  if (name == "recipe") return parsed.recipe;
-  if (name == "check") return parsed.check;
-  if (name == "measure") return parsed.measure;
-  if (name == "schema") return parsed.schema;
-  if (name == "new") return parsed.starter;
-  if (name == "completions") return parsed.completions;
-  return parsed.tables;
+/// A command: what declares its options, and where its arguments are found once they are read.
+struct Command {
+  const char* name;
+  void (*add)(CLI::App&, Parsed&, CommonOptions&);
+  CommandArguments (*arguments)(const Parsed&);  ///< null where the table of arguments answers
+};
+
+template <auto Member, auto Add>
+constexpr Command filled_by(const char* name) {
+  return {name,
+          [](CLI::App& program, Parsed& parsed, CommonOptions& common) {
+            if constexpr (std::is_invocable_v<decltype(Add), CLI::App&, decltype(parsed.*Member),
+                                              CommonOptions&>) {
+              Add(program, parsed.*Member, common);
+            } else {
+              Add(program, parsed.*Member);
+            }
+          },
+          [](const Parsed& parsed) { return CommandArguments(parsed.*Member); }};
+}
+
+/// In the order of the help.
+constexpr Command every_command[] = {
+    filled_by<&Parsed::card, add_card_command>("card"),
+    filled_by<&Parsed::timeline, add_timeline_command>("timeline"),
+    filled_by<&Parsed::day, add_day_command>("day"),
+    filled_by<&Parsed::roast, add_roast_command>("roast"),
+    filled_by<&Parsed::lethality, add_lethality_command>("lethality"),
+    filled_by<&Parsed::recipe, add_recipe_command>("recipe"),
+    filled_by<&Parsed::cost, add_cost_command>("cost"),
+    filled_by<&Parsed::plates, add_plates_command>("plates"),
+    filled_by<&Parsed::quote, add_quote_command>("quote"),
+    filled_by<&Parsed::budget, add_budget_command>("budget"),
+    filled_by<&Parsed::workbook, add_workbook_command>("workbook"),
+    filled_by<&Parsed::order, add_order_command>("order"),
+    filled_by<&Parsed::prices, add_prices_command>("prices"),
+    filled_by<&Parsed::yield, add_yield_command>("yield"),
+    filled_by<&Parsed::worksheet, add_worksheet_command>("worksheet"),
+    filled_by<&Parsed::exercise, add_exercise_command>("exercise"),
+    filled_by<&Parsed::trials, add_trials_command>("trials"),
+    filled_by<&Parsed::check, add_check_command>("check"),
+    filled_by<&Parsed::measure, add_measure_command>("measure"),
+    filled_by<&Parsed::tables, add_tables_command>("tables"),
+    filled_by<&Parsed::schema, add_schema_command>("schema"),
+    filled_by<&Parsed::starter, add_new_command>("new"),
+    {"help",
+     [](CLI::App& program, Parsed& parsed, CommonOptions&) {
+       add_help_command(program, parsed.help_of);
+     },
+     nullptr},
+    filled_by<&Parsed::answer, add_answer_command>("answer"),
+    filled_by<&Parsed::completions, add_completions_command>("completions"),
+    {"manual", [](CLI::App& program, Parsed&, CommonOptions&) { add_manual_command(program); },
+     nullptr},
+};
+
+/// The command of that name; null where there is none.
+const Command* find_command(const std::string& name) {
+  const auto* found = std::find_if(std::begin(every_command), std::end(every_command),
+                                   [&](const Command& one) { return one.name == name; });
+  return found == std::end(every_command) ? nullptr : found;
 }
 
 unsigned help_width() {
@@ -111,34 +153,6 @@ class Pages : public CLI::FormatterBase {
  private:
   const CLI::App& program_;
 };
-
-void add_commands(CLI::App& program, Parsed& parsed, CommonOptions& common) {
-  add_card_command(program, parsed.card, common);
-  add_timeline_command(program, parsed.timeline, common);
-  add_day_command(program, parsed.day, common);
-  add_roast_command(program, parsed.roast, common);
-  add_lethality_command(program, parsed.lethality, common);
-  add_recipe_command(program, parsed.recipe, common);
-  add_cost_command(program, parsed.cost, common);
-  add_plates_command(program, parsed.plates, common);
-  add_quote_command(program, parsed.quote, common);
-  add_budget_command(program, parsed.budget, common);
-  add_workbook_command(program, parsed.workbook, common);
-  add_order_command(program, parsed.order, common);
-  add_prices_command(program, parsed.prices, common);
-  add_yield_command(program, parsed.yield, common);
-  add_worksheet_command(program, parsed.worksheet, common);
-  add_exercise_command(program, parsed.exercise, common);
-  add_trials_command(program, parsed.trials, common);
-  add_check_command(program, parsed.check, common);
-  add_measure_command(program, parsed.measure, common);
-  add_tables_command(program, parsed.tables, common);
-  add_schema_command(program, parsed.schema);
-  add_new_command(program, parsed.starter);
-  add_help_command(program, parsed.help_of);
-  add_completions_command(program, parsed.completions);
-  add_manual_command(program);
-}
 
 void answer_help(const ProgramPage& page, const std::string& name, CommandLine& out) {
   const CommandPage* command = find_command(page, name);
@@ -176,10 +190,11 @@ void understand(const CLI::App& program, Parsed& parsed, CommandLine& out) {
   if (answered_from_the_table(program, parsed, out)) return;
   if (const CLI::Option* format = used.get_option_no_throw("--format")) {
     out.common.width_given = used.get_option("--width")->count() > 0;
-    if (format->count() == 0) out.common.format = format_by_ending(out.common.output);
-    choose_format_of_section(format->count() > 0, out.common);
+    out.common.format_given = format->count() > 0;
+    if (!out.common.format_given) out.common.format = format_by_ending(out.common.output);
+    choose_format_of_section(out.common);
   }
-  out.command = chosen(program, parsed);
+  out.command = find_command(used.get_name())->arguments(parsed);
 }
 
 /// The number of the first word that is empty; the program itself is number 0. The parser takes
@@ -191,6 +206,57 @@ std::optional<int> empty_word(int count, const char* const* arguments) {
   return std::nullopt;
 }
 
+/// These say something of all commands.
+bool needs_no_other(const std::string& name) {
+  return name != "help" && name != "completions" && name != "manual";
+}
+
+/// Some commands, and what is read for them.
+class Parser {
+ public:
+  explicit Parser(std::span<const Command> with) {
+    program_.set_version_flag("--version", "platewright " PLATEWRIGHT_VERSION);
+    program_.set_help_flag("-h,--help", "this page");
+    program_.formatter(std::make_shared<Pages>(program_));
+    program_.require_subcommand(1);
+    for (const Command& one : with) one.add(program_, parsed_, out_.common);
+  }
+  Parser(const Parser&) = delete;
+  Parser& operator=(const Parser&) = delete;
+
+  /// False where it is a mistake, or asks for help.
+  bool read(int count, const char* const* arguments) {
+    try {
+      program_.parse(count, arguments);
+      understand(program_, parsed_, out_);
+      return true;
+    } catch (const CLI::ParseError&) {
+      error_ = std::current_exception();
+      return false;
+    }
+  }
+
+  CommandLine understood() { return std::move(out_); }
+
+  CommandLine not_understood(const std::string& first) {
+    try {
+      std::rethrow_exception(error_);
+    } catch (const CLI::ParseError& error) {
+      std::ostringstream to_user;
+      std::ostringstream complaint;
+      out_.exit_code = program_.exit(error, to_user, complaint) == 0 ? 0 : 2;
+      out_.message = out_.exit_code == 0 ? to_user.str() : mistake_text(program_, error, first);
+    }
+    return std::move(out_);
+  }
+
+ private:
+  Parsed parsed_;
+  CommandLine out_;
+  CLI::App program_{"scales and costs recipes for trade use", "platewright"};
+  std::exception_ptr error_;
+};
+
 }  // namespace
 
 CommandLine read_command_line(int count, const char* const* arguments) {
@@ -200,24 +266,15 @@ CommandLine read_command_line(int count, const char* const* arguments) {
     out.message = empty_word_text(*number);
     return out;
   }
-  Parsed parsed;
-  CLI::App program("scales and costs recipes for trade use", "platewright");
-  program.set_version_flag("--version", "platewright " PLATEWRIGHT_VERSION);
-  program.set_help_flag("-h,--help", "this page");
-  program.formatter(std::make_shared<Pages>(program));
-  program.require_subcommand(1);
-  add_commands(program, parsed, out.common);
-  try {
-    program.parse(count, arguments);
-    understand(program, parsed, out);
-  } catch (const CLI::ParseError& error) {
-    std::ostringstream to_user;
-    std::ostringstream complaint;
-    out.exit_code = program.exit(error, to_user, complaint) == 0 ? 0 : 2;
-    out.message = out.exit_code == 0 ? to_user.str()
-                                     : mistake_text(program, error, count > 1 ? arguments[1] : "");
+  const std::string first = count > 1 ? arguments[1] : "";
+  // Declaring all commands takes longer than many of them take to run.
+  if (const Command* named = find_command(first); named != nullptr && needs_no_other(first)) {
+    Parser parser(std::span(named, 1));
+    if (parser.read(count, arguments)) return parser.understood();
   }
-  return out;
+  Parser parser(every_command);
+  if (parser.read(count, arguments)) return parser.understood();
+  return parser.not_understood(first);
 }
 
 }  // namespace platewright::cli

@@ -18,6 +18,7 @@ struct CommonOptions {
   std::string section;  ///< one table of the sheet, in CSV or JSON
   unsigned width = 80;
   bool width_given = false;
+  bool format_given = false;  ///< else `format` follows from the ending of `output`
   bool ascii = false;
   bool large = false;
   unsigned page_lines = 0;
@@ -213,6 +214,9 @@ struct SchemaArguments {
   std::string kind;
 };
 
+/// Jobs from standard input; nothing is said of all of them.
+struct AnswerArguments {};
+
 /// A folder to begin with.
 struct NewArguments {
   std::string kind;  ///< `event`
@@ -231,7 +235,7 @@ using CommandArguments =
                  CheckArguments, MeasureArguments, TablesArguments, WorksheetArguments,
                  ExerciseArguments, TrialsArguments, RoastArguments, LethalityArguments,
                  NewArguments, CompletionsArguments, WorkbookArguments, RecipeArguments,
-                 SchemaArguments>;
+                 SchemaArguments, AnswerArguments>;
 
 /// A command line that was understood, or what to print and the exit code instead.
 struct CommandLine {

@@ -14,7 +14,8 @@
 namespace platewright::cli {
 
 Result run(const TimelineArguments& arguments, const CommonOptions& common, ProblemList& problems) {
-  const Book book = open_book({arguments.file}, problems);
+  const OpenedBook opened = open_book({arguments.file}, problems);
+  const Book& book = *opened;
   const EventPlan plan =
       plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
   const Timeline timeline = planned_timeline(plan, book);
@@ -35,7 +36,8 @@ Result run(const TimelineArguments& arguments, const CommonOptions& common, Prob
 }
 
 Result run(const DayArguments& arguments, const CommonOptions& common, ProblemList& problems) {
-  const Book book = open_book({arguments.file}, problems);
+  const OpenedBook opened = open_book({arguments.file}, problems);
+  const Book& book = *opened;
   const EventPlan plan =
       plan_asked(arguments.prices, book, the_event(book, arguments.file), problems);
   const auto day = day_of_plan(plan, book);

@@ -44,6 +44,7 @@ Result run(const CheckArguments& arguments, const CommonOptions& common, Problem
 Result run(const MeasureArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const TablesArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const SchemaArguments& arguments, const CommonOptions& common, ProblemList& problems);
+Result run(const AnswerArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const NewArguments& arguments, const CommonOptions& common, ProblemList& problems);
 Result run(const CompletionsArguments& arguments, const CommonOptions& common,
            ProblemList& problems);

@@ -24,7 +24,8 @@ Result run(const CompletionsArguments& arguments, const CommonOptions&, ProblemL
     result.plain = yield_lines(Book().tables);
     return result;
   }
-  const Book book = open_book({arguments.file}, problems);
+  const OpenedBook opened = open_book({arguments.file}, problems);
+  const Book& book = *opened;
   for (const auto& [name, recipe] : book.recipes.recipes) result.plain += name + "\n";
   return result;
 }

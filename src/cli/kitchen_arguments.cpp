@@ -20,9 +20,9 @@ void refuse_beside(const CLI::App& card, const char* flag) {
 }  // namespace
 
 void add_card_command(CLI::App& program, CardArguments& parsed, CommonOptions& common) {
-  CLI::App* card =
-      add_command(program, "card", command_group::kitchen,
-                  "A recipe's card at the size wanted, or all cards of an event", common);
+  CLI::App* card = add_command(program, "card", command_group::kitchen,
+                               "A recipe's card at the size wanted, or all cards of an event",
+                               common, {"text", "csv", "json", "markdown", "html", "json-ld"});
   argument(*card, "file", placeholder::file, parsed.file, "a recipe's or an event's file");
   add_kitchen_options(*card, common);
   Options(add_scale(*card, parsed.scale), group::size)

@@ -170,7 +170,8 @@ void say_prices(const PriceOptions& options, Sheet& sheet) {
 }  // namespace
 
 Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = open_book({arguments.file}, problems);
+  const OpenedBook opened = open_book({arguments.file}, problems);
+  const Book& book = *opened;
   const bool whole_event = !book.events.empty() && arguments.recipe.empty();
   const Event* event = book.events.empty() ? nullptr : &book.events.front();
   Occasion occasion = occasion_asked(arguments.prices, book, event, problems);
@@ -181,7 +182,8 @@ Result run(const CostArguments& arguments, const CommonOptions&, ProblemList& pr
 }
 
 Result run(const PlatesArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = open_book(arguments.files, problems);
+  const OpenedBook opened = open_book(arguments.files, problems);
+  const Book& book = *opened;
   const Event* event = book.events.empty() ? nullptr : &book.events.front();
   const Occasion occasion = occasion_asked(arguments.prices, book, event, problems);
   const auto costs =
@@ -192,7 +194,8 @@ Result run(const PlatesArguments& arguments, const CommonOptions&, ProblemList& 
 }
 
 Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = open_book({arguments.file}, problems);
+  const OpenedBook opened = open_book({arguments.file}, problems);
+  const Book& book = *opened;
   Occasion occasion = occasion_of(book, arguments.file, arguments.prices);
   if (!changes_anything(arguments.prices) && arguments.agreed_price.empty() &&
       arguments.turn_up.empty()) {
@@ -226,7 +229,8 @@ Result run(const QuoteArguments& arguments, const CommonOptions&, ProblemList& p
 }
 
 Result run(const BudgetArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = open_book({arguments.file}, problems);
+  const OpenedBook opened = open_book({arguments.file}, problems);
+  const Book& book = *opened;
   const Occasion occasion = occasion_of(book, arguments.file, arguments.prices);
   Budget budget;
   budget.price = Money::of(number_above_zero("--price", arguments.price), units::currency_unit);

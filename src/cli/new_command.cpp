@@ -2,6 +2,7 @@
 // A folder to begin with.
 
 #include <filesystem>
+#include <optional>
 #include <system_error>
 
 #include "cli/commands.hpp"
@@ -9,6 +10,7 @@
 #include "cli/open_book.hpp"
 #include "cli/starter_files.hpp"
 #include "cli/write_file.hpp"
+#include "platewright/files/file_schema.hpp"
 #include "platewright/problem/catalogue/files.hpp"
 
 namespace platewright::cli {
@@ -16,15 +18,21 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Some file in the folder, by its name; empty where there is none.
+/// The file in the folder whose name comes first; empty where there is none.
 std::string file_in(const std::string& folder) {
   std::error_code error;
-  fs::directory_iterator first;
+  fs::directory_iterator entry;
   do {
-    first = fs::directory_iterator(folder, error);
+    entry = fs::directory_iterator(folder, error);
   } while (error == std::errc::interrupted);
+  std::string out;
+  while (!error && entry != fs::directory_iterator()) {
+    std::string name = entry->path().filename().string();
+    if (out.empty() || name < out) out = std::move(name);
+    entry.increment(error);
+  }
   if (error) throw Failure(problems::file_not_writable(folder, error.message()));
-  return first == fs::directory_iterator() ? "" : first->path().filename().string();
+  return out;
 }
 
 /// A folder that is filled as a whole or left as it was: what was written is taken away again
@@ -52,19 +60,27 @@ class FilledFolder {
     if (kept_) return;
     std::error_code nothing_to_do_about_it;
     for (const std::string& file : written_) fs::remove(file, nothing_to_do_about_it);
+    if (inner_) fs::remove(*inner_, nothing_to_do_about_it);
     if (made_) fs::remove(folder_, nothing_to_do_about_it);
   }
 
-  void write(const StarterFile& file) {
-    const std::string name = (fs::path(folder_) / file.name).string();
-    written_.push_back(name);
-    write_file(name, file.text);
+  void write(const std::string& name, const std::string& text) {
+    written_.push_back((fs::path(folder_) / name).string());
+    write_file(written_.back(), text);
+  }
+  /// One folder in it, for what is not the cook's to change.
+  void make_inner(const char* name) {
+    inner_ = fs::path(folder_) / name;
+    std::error_code error;
+    fs::create_directory(*inner_, error);
+    if (error) throw Failure(problems::file_not_writable(inner_->string(), error.message()));
   }
   void keep() { kept_ = true; }
 
  private:
   std::string folder_;
   std::vector<std::string> written_;
+  std::optional<fs::path> inner_;
   bool made_ = false;
   bool kept_ = false;
 };
@@ -83,6 +99,7 @@ std::string what_next(const std::string& folder) {
     out += "  " + std::string(file.name) + std::string(18 - std::string(file.name).size(), ' ') +
            file.about + "\n";
   }
+  out += "  schema/           what an editor needs, to help you with the keys\n";
   out += "\nEverything in them is invented. Go into the folder and try:\n";
   out += "  cd " + typed_folder(folder) + "\n";
   for (const char* command : {"check event.yaml", "card roast-pork.yaml --pieces 4",
@@ -92,14 +109,34 @@ std::string what_next(const std::string& folder) {
   return out + "Then open event.yaml in an editor for plain text, and write your own over it.\n";
 }
 
+const char* const schema_folder = "schema";
+
+std::string schema_file(FileKind kind) {
+  return std::string(schema_folder) + "/" + std::string(name_of(kind)) + ".json";
+}
+
+/// In front of the text the line by which editors that have a YAML language server find the schema.
+std::string text_of(const StarterFile& file) {
+  return "# yaml-language-server: $schema=" + schema_file(file.kind) + "\n" + file.text;
+}
+
+void fill(FilledFolder& folder) {
+  for (const StarterFile& file : starter_event()) folder.write(file.name, text_of(file));
+  folder.make_inner(schema_folder);
+  for (const FileKind kind :
+       {FileKind::recipe, FileKind::larder, FileKind::event, FileKind::tables, FileKind::prices}) {
+    folder.write(schema_file(kind), file_schema(kind));
+  }
+  folder.keep();
+}
+
 }  // namespace
 
 Result run(const NewArguments& arguments, const CommonOptions&, ProblemList&) {
   return from_argument("folder", [&] {
     const HeldSignals held;
     FilledFolder folder(arguments.folder);
-    for (const StarterFile& file : starter_event()) folder.write(file);
-    folder.keep();
+    fill(folder);
     Result result;
     result.plain = what_next(arguments.folder);
     return result;

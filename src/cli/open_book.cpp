@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "cli/open_book.hpp"
 
+#include "cli/kept_books.hpp"
 #include "platewright/book/kitchen_for.hpp"
 #include "platewright/files/read_vessel.hpp"
 #include "platewright/kitchen/read_tools.hpp"
@@ -29,10 +30,16 @@ Mass weight_above_zero(std::string_view argument, const std::string& text, const
   });
 }
 
-Book open_book(const std::vector<std::string>& files, ProblemList& problems) {
+OpenedBook read_for_jobs(const std::vector<std::string>& files, ProblemList& problems) {
   auto book = read_book(files, problems);
-  if (!book) throw BookHasProblems{};
-  return std::move(*book);
+  return book ? std::make_shared<const Book>(std::move(*book)) : nullptr;
+}
+
+OpenedBook open_book(const std::vector<std::string>& files, ProblemList& problems) {
+  KeptBooks* kept = KeptBooks::here();
+  OpenedBook book = kept == nullptr ? read_for_jobs(files, problems) : kept->of(files, problems);
+  if (book == nullptr) throw BookHasProblems{};
+  return book;
 }
 
 EventBooks open_events(const std::vector<std::string>& files, ProblemList& problems) {
@@ -41,9 +48,10 @@ EventBooks open_events(const std::vector<std::string>& files, ProblemList& probl
   return std::move(*books);
 }
 
-Book tables_or_book(const std::vector<std::string>& files, ProblemList& problems) {
+OpenedBook tables_or_book(const std::vector<std::string>& files, ProblemList& problems) {
   if (!files.empty()) return open_book(files, problems);
-  return Book();
+  static const OpenedBook tables = std::make_shared<const Book>();
+  return tables;
 }
 
 const Event& the_event(const Book& book, const std::string& file) {

@@ -2,6 +2,7 @@
 #pragma once
 // Books and sizes for the commands.
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -39,15 +40,22 @@ auto from_argument(std::string_view argument, Read&& read) {
 Rational number_above_zero(std::string_view argument, const std::string& text);
 Mass weight_above_zero(std::string_view argument, const std::string& text, const Book& book);
 
-/// The book of these files. Throws BookHasProblems.
-Book open_book(const std::vector<std::string>& files, ProblemList& problems);
+/// A book that several jobs may share.
+using OpenedBook = std::shared_ptr<const Book>;
+
+/// The book of these files, read now; null where it has errors.
+OpenedBook read_for_jobs(const std::vector<std::string>& files, ProblemList& problems);
+
+/// The book of these files; one that is kept, where books are (`KeptBooks`). Throws
+/// BookHasProblems.
+OpenedBook open_book(const std::vector<std::string>& files, ProblemList& problems);
 
 /// The book of these files, and one for each of its events. Throws BookHasProblems.
 EventBooks open_events(const std::vector<std::string>& files, ProblemList& problems);
 
 /// The book of these files, or the built-in tables alone where there are none. Throws
 /// BookHasProblems.
-Book tables_or_book(const std::vector<std::string>& files, ProblemList& problems);
+OpenedBook tables_or_book(const std::vector<std::string>& files, ProblemList& problems);
 
 /// The event of the file. Throws Failure where it holds none.
 const Event& the_event(const Book& book, const std::string& file);

@@ -54,8 +54,6 @@ std::string written_section(const Sheet& sheet, const CommonOptions& common) {
   return common.format == "json" ? write_json(sheet, common.section) : *csv;
 }
 
-}  // namespace
-
 std::string written(const Sheet& sheet, const CommonOptions& common, unsigned usual_width) {
   if (!common.section.empty()) return written_section(sheet, common);
   if (common.format == "csv") return write_csv(sheet);
@@ -70,6 +68,13 @@ std::string written(const Sheet& sheet, const CommonOptions& common, unsigned us
   options.large = common.large;
   options.lines_per_page = common.page_lines;
   return write_text(sheet, options);
+}
+
+}  // namespace
+
+std::string text_of(const Result& result, const CommonOptions& common) {
+  if (!result.sheet || !result.plain.empty()) return result.plain;
+  return written(*result.sheet, common, result.width);
 }
 
 void put(const std::string& text, const CommonOptions& common) {

@@ -5,13 +5,14 @@
 #include <string>
 
 #include "cli/arguments.hpp"
-#include "platewright/card/sheet.hpp"
+#include "cli/commands.hpp"
 #include "platewright/problem/problem_list.hpp"
 
 namespace platewright::cli {
 
-/// The sheet in the format asked for.
-std::string written(const Sheet& sheet, const CommonOptions& common, unsigned usual_width);
+/// The sheet in the format asked for, or the text that stands for it; empty for a command that has
+/// put out all that it has to say.
+std::string text_of(const Result& result, const CommonOptions& common);
 
 /// Prints `text`, or writes it to the file of `--output`, whole or not at all. Throws Failure where
 /// that can't be done.

@@ -85,11 +85,17 @@ bool changes_anything(const PriceOptions& options) {
   return !options.changes.empty() || !options.swaps.empty() || !options.guests.empty();
 }
 
-void say_changes(const PriceOptions& options, Sheet& sheet) {
-  const auto add = [&](const std::string& text) { sheet.subtitles.push_back("what if: " + text); };
+std::vector<std::string> changes_said(const PriceOptions& options) {
+  std::vector<std::string> out;
+  const auto add = [&](const std::string& text) { out.push_back("what if: " + text); };
   for (const std::string& text : options.changes) add("price of " + text);
   for (const std::string& text : options.swaps) add("swap " + text);
   if (!options.guests.empty()) add(options.guests + " guests");
+  return out;
+}
+
+void say_changes(const PriceOptions& options, Sheet& sheet) {
+  for (std::string& text : changes_said(options)) sheet.subtitles.push_back(std::move(text));
 }
 
 }  // namespace platewright::cli

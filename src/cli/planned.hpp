@@ -53,6 +53,9 @@ Book book_of(const Book& book, const Occasion& occasion);
 
 bool changes_anything(const PriceOptions& options);
 
+/// What was changed, a line each: `what if: 90 guests`.
+std::vector<std::string> changes_said(const PriceOptions& options);
+
 /// What the sheet says on top where something was changed.
 void say_changes(const PriceOptions& options, Sheet& sheet);
 

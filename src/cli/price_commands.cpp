@@ -8,7 +8,7 @@
 namespace platewright::cli {
 
 Result run(const PricesArguments& arguments, const CommonOptions& common, ProblemList& problems) {
-  Book book = open_book(arguments.books, problems);
+  Book book = *open_book(arguments.books, problems);
   const auto taken = take_in_prices(arguments.file, book, problems,
                                     arguments.good_rows ? BadRows::left_out : BadRows::refused);
   if (!taken) throw BookHasProblems{};

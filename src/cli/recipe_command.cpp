@@ -8,7 +8,8 @@
 namespace platewright::cli {
 
 Result run(const RecipeArguments& arguments, const CommonOptions& common, ProblemList& problems) {
-  const Book book = tables_or_book(arguments.books, problems);
+  const OpenedBook opened = tables_or_book(arguments.books, problems);
+  const Book& book = *opened;
   const auto taken = take_in_recipe(arguments.file, book, problems);
   if (!taken) throw BookHasProblems{};
   return {std::nullopt, taken->text, common.width};

@@ -42,12 +42,14 @@ void add_tables_command(CLI::App& program, TablesArguments& parsed, CommonOption
 
 void add_schema_command(CLI::App& program, SchemaArguments& parsed) {
   CLI::App* schema =
-      program.add_subcommand("schema", "The keys of a kind of file as JSON Schema, for an editor")
+      program
+          .add_subcommand("schema",
+                          "The keys of a kind of file as JSON Schema, for an editor or a program")
           ->group(command_group::reference.title);
-  argument_of(
-      *schema, "kind", "KIND",
-      {"recipe", "larder", "event", "tables", "prices", "worksheet", "trials", "price-list"},
-      parsed.kind, "what the file is");
+  argument_of(*schema, "kind", "KIND",
+              {"recipe", "larder", "event", "tables", "prices", "worksheet", "trials", "price-list",
+               "sheet"},
+              parsed.kind, "what the file is; a sheet is what --format json writes");
 }
 
 void add_new_command(CLI::App& program, NewArguments& parsed) {
@@ -57,6 +59,13 @@ void add_new_command(CLI::App& program, NewArguments& parsed) {
   argument_of(*starter, "kind", "KIND", {"event"}, parsed.kind, "what it is of");
   argument(*starter, "folder", placeholder::folder, parsed.folder,
            "made if it is not there; it must hold nothing yet");
+}
+
+void add_answer_command(CLI::App& program, AnswerArguments&) {
+  program
+      .add_subcommand("answer",
+                      "Answers of JSON to jobs from standard input, a line each, for programs")
+      ->group(command_group::terminal.title);
 }
 
 void add_completions_command(CLI::App& program, CompletionsArguments& parsed) {

@@ -9,6 +9,7 @@
 #include "cli/open_book.hpp"
 #include "platewright/card/measure_sheet.hpp"
 #include "platewright/card/problem_sheet.hpp"
+#include "platewright/card/sheet_schema.hpp"
 #include "platewright/card/table_sheets.hpp"
 #include "platewright/files/check_files.hpp"
 #include "platewright/files/file_schema.hpp"
@@ -41,7 +42,8 @@ Conversion without_a_food(const Amount& asked, const Unit& unit) {
 }  // namespace
 
 Result run(const MeasureArguments& arguments, const CommonOptions& common, ProblemList& problems) {
-  const Book book = tables_or_book(arguments.books, problems);
+  const OpenedBook opened = tables_or_book(arguments.books, problems);
+  const Book& book = *opened;
   const MeasuringSystem system =
       arguments.books.empty() ? read_system(arguments.system) : book.measures;
   MeasureAnswer answer{from_argument(
@@ -72,7 +74,8 @@ Result run(const MeasureArguments& arguments, const CommonOptions& common, Probl
 }
 
 Result run(const TablesArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = tables_or_book(arguments.books, problems);
+  const OpenedBook opened = tables_or_book(arguments.books, problems);
+  const Book& book = *opened;
   return {table_sheet(arguments.table, arguments.words, book.tables), {}, 80};
 }
 
@@ -85,6 +88,7 @@ Result run(const CheckArguments& arguments, const CommonOptions& common, Problem
 }
 
 Result run(const SchemaArguments& arguments, const CommonOptions& common, ProblemList&) {
+  if (arguments.kind == "sheet") return {std::nullopt, sheet_schema(), common.width};
   for (const FileKind kind :
        {FileKind::recipe, FileKind::larder, FileKind::event, FileKind::tables, FileKind::prices,
         FileKind::worksheet, FileKind::trials, FileKind::price_list}) {

@@ -93,7 +93,8 @@ std::vector<PublishedTime> published_for(const std::vector<std::string>& wanted,
 }  // namespace
 
 Result run(const RoastArguments& arguments, const CommonOptions& common, ProblemList& problems) {
-  const Book book = tables_or_book({}, problems);
+  const OpenedBook opened = tables_or_book({}, problems);
+  const Book& book = *opened;
   const FoodKind kind =
       from_argument("--kind", [&] { return book.tables.safety.kind_called(arguments.kind); });
   const RoastTerms terms = terms_from(arguments, book);
@@ -110,7 +111,8 @@ Result run(const RoastArguments& arguments, const CommonOptions& common, Problem
 }
 
 Result run(const LethalityArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = tables_or_book({}, problems);
+  const OpenedBook opened = tables_or_book({}, problems);
+  const Book& book = *opened;
   std::vector<LethalityStandard> standards;
   const auto add = [&](const char* reduction) {
     standards.push_back(from_argument("--fat", [&] {

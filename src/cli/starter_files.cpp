@@ -7,7 +7,7 @@ namespace platewright::cli {
 
 const std::vector<StarterFile>& starter_event() {
   static const std::vector<StarterFile> files{
-      {"event.yaml", "who comes, the menu, the terms of the quote",
+      {"event.yaml", FileKind::event, "who comes, the menu, the terms of the quote",
        R"yaml(# An event: who comes, what they eat, what it costs them. All of it is invented: write
 # your own over it. What stands behind a # is for you; the program does not read it.
 event: a summer supper
@@ -45,7 +45,7 @@ quote:
   tax: 8.25 %
   deposit: 30 %
 )yaml"},
-      {"roast-pork.yaml", "a recipe for a roast",
+      {"roast-pork.yaml", FileKind::recipe, "a recipe for a roast",
        R"yaml(# A recipe, as you tested it. Its card for four shoulders:
 # platewright card roast-pork.yaml --pieces 4
 recipe: roast pork shoulder
@@ -88,7 +88,7 @@ steps:
     kind: carve
     takes: 10 min per shoulder
 )yaml"},
-      {"carrots.yaml", "a recipe for what goes with it",
+      {"carrots.yaml", FileKind::recipe, "a recipe for what goes with it",
        R"yaml(# A dish that goes with it.
 recipe: carrots in the oven
 with: [larder.yaml, prices.yaml]
@@ -112,7 +112,7 @@ steps:
     uses: [parsley]
     takes: 5 min
 )yaml"},
-      {"larder.yaml", "what you cook with, and its allergens",
+      {"larder.yaml", FileKind::larder, "what you cook with, and its allergens",
        R"yaml(# The larder: what you cook with. What it costs stands in prices.yaml.
 currency: USD
 measures: us                             # what a bare cup, pint or ounce means
@@ -150,7 +150,7 @@ larder:
 
   butcher's twine: {allergens: none}
 )yaml"},
-      {"prices.yaml", "what a supplier asks",
+      {"prices.yaml", FileKind::prices, "what a supplier asks",
        R"yaml(# What a supplier asks. One file for each supplier, or "buy:" in the larder itself.
 prices: the wholesale market
 currency: USD
@@ -165,7 +165,7 @@ offers:
   black pepper: {pack: 4 oz, price: 4.40}
   butcher's twine: {pack: 420 ft, price: 6.80}
 )yaml"},
-      {"kitchen.yaml", "measures, ovens and people",
+      {"kitchen.yaml", FileKind::tables, "measures, ovens and people",
        R"yaml(# What your kitchen has. The plan of its ovens and people:
 # platewright day event.yaml
 tables: our kitchen

@@ -4,10 +4,13 @@
 
 #include <vector>
 
+#include "platewright/book/file_kind.hpp"
+
 namespace platewright::cli {
 
 struct StarterFile {
   const char* name;
+  FileKind kind;
   const char* about;  ///< in a few words
   const char* text;
 };

@@ -10,7 +10,8 @@
 namespace platewright::cli {
 
 Result run(const WorkbookArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = open_book({arguments.file}, problems);
+  const OpenedBook opened = open_book({arguments.file}, problems);
+  const Book& book = *opened;
   const Event& event = the_event(book, arguments.file);
   const EventPlan plan = plan_asked(arguments.prices, book, event, problems);
   return {std::nullopt, write_workbook(event_workbook(plan)), 80, "xlsx"};

@@ -100,7 +100,8 @@ TrimTestText typed_test(const WorksheetArguments& arguments) {
 }  // namespace
 
 Result run(const YieldArguments& arguments, const CommonOptions& common, ProblemList& problems) {
-  const Book book = tables_or_book(arguments.books, problems);
+  const OpenedBook opened = tables_or_book(arguments.books, problems);
+  const Book& book = *opened;
   const ChosenRow chosen = row_from(arguments, book);
   Ladder ladder = chosen.row.ladder;
   for (const std::string& test : arguments.tested) ladder = with_test(ladder, test);
@@ -113,7 +114,8 @@ Result run(const YieldArguments& arguments, const CommonOptions& common, Problem
 }
 
 Result run(const WorksheetArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = tables_or_book(arguments.books, problems);
+  const OpenedBook opened = tables_or_book(arguments.books, problems);
+  const Book& book = *opened;
   if (arguments.files.empty()) {
     if (arguments.purchased.empty()) throw WrongArgument(problems::worksheet_empty());
     const Worksheet typed = from_argument(
@@ -130,7 +132,8 @@ Result run(const WorksheetArguments& arguments, const CommonOptions&, ProblemLis
 }
 
 Result run(const ExerciseArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = tables_or_book(arguments.books, problems);
+  const OpenedBook opened = tables_or_book(arguments.books, problems);
+  const Book& book = *opened;
   const YieldTable& table = book.tables.yields;
   const Exercise exercise =
       draw_exercise(arguments.number, table,
@@ -140,7 +143,8 @@ Result run(const ExerciseArguments& arguments, const CommonOptions&, ProblemList
 }
 
 Result run(const TrialsArguments& arguments, const CommonOptions&, ProblemList& problems) {
-  const Book book = tables_or_book(arguments.books, problems);
+  const OpenedBook opened = tables_or_book(arguments.books, problems);
+  const Book& book = *opened;
   const auto kept = read_trials(arguments.file, book, problems);
   if (!kept) throw BookHasProblems{};
   return {trials_sheet(*kept), arguments.tables ? own_tables_text(*kept) : std::string(), 80};

@@ -24,7 +24,7 @@ bool is_an_amount(const std::string& text, const Book& book) {
 
 /// How many bytes at the front are an amount, as many as can be: `2 to 3 lb`, not `2`.
 std::size_t amount_length(const std::string& text, const Book& book) {
-  constexpr int most_words = 10;
+  constexpr int most_words = 24;  // a range of cups, spoons and halves of them is seventeen
   std::size_t out = 0;
   int words = 0;
   for (std::size_t end = text.find(' '); end != std::string::npos && words < most_words;
@@ -71,6 +71,19 @@ std::optional<std::string> named_to_taste(const std::string& text) {
   return trimmed_line(text.substr(0, text.size() - words.size()));
 }
 
+/// Takes `, as cooked` from the end, which is how a published recipe says at which stage the amount
+/// is. No other words are taken for a stage.
+void take_stage(SchemaLine& out) {
+  const std::size_t comma = out.preparation.rfind(',');
+  const std::string last =
+      trimmed_line(comma == std::string::npos ? out.preparation : out.preparation.substr(comma));
+  for (std::size_t i = 0; i < stage_names.size(); ++i) {
+    if (last != "as " + std::string(stage_names[i])) continue;
+    out.stage = static_cast<Stage>(i);
+    out.preparation.resize(comma == std::string::npos ? 0 : comma);
+  }
+}
+
 }  // namespace
 
 std::optional<SchemaLine> read_schema_line(const std::string& text, const Book& book) {
@@ -86,9 +99,13 @@ std::optional<SchemaLine> read_schema_line(const std::string& text, const Book& 
     rest = trimmed_line(line.substr(length));
     if (rest.compare(0, 3, "of ") == 0) rest = trimmed_line(rest.substr(3));
   }
-  // What stands in brackets may be another amount of the same: `1 (14 oz) can`.
-  if (rest.empty() || rest.front() == '(') return std::nullopt;
+  // What stands in brackets may be another amount of the same, `1 (14 oz) can`; what goes on with a
+  // sign of a range is an amount that was not understood, `3 to 2 lb`.
+  const bool is_range = rest.compare(0, 3, "to ") == 0 || rest.compare(0, 1, "-") == 0 ||
+                        rest.compare(0, 3, "\u2013") == 0;
+  if (rest.empty() || rest.front() == '(' || is_range) return std::nullopt;
   split_name(rest, book, out);
+  take_stage(out);
   if (out.name.empty()) return std::nullopt;
   return out;
 }

@@ -13,7 +13,8 @@ struct SchemaLine {
   std::string amount;  ///< as it is written there; `to taste`
   std::string name;
   std::string preparation;
-  bool known = false;  ///< the name is one of the book's
+  std::optional<Stage> stage;  ///< of `..., as cooked`
+  bool known = false;          ///< the name is one of the book's
 };
 
 /// Nothing where it does not begin with an amount that can be read, nor ends in `to taste`.

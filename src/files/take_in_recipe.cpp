@@ -23,14 +23,26 @@ bool may_be_json(const std::string& text) {
   return first != std::string::npos && (text[first] == '{' || text[first] == '[');
 }
 
+/// `of 6 oz`, the size of a portion; empty where it is none.
+std::string size_of_portion(std::string_view written, const Book& book) {
+  if (written.substr(0, 3) != "of ") return {};
+  const Amount size = read_amount(written.substr(3), book.tables.units, book.measures);
+  return size.number > 0 ? " " + std::string(written) : "";
+}
+
 /// `4 portions` of `4 servings`, `2 qt` of itself; empty for what is neither.
 std::string makes_of(const std::string& written, const Book& book) {
   try {
     const NumberPrefix count = read_number_prefix(written);
     const std::string_view after = trimmed_spaces(std::string_view(written).substr(count.length));
-    for (const char* word :
+    const std::string_view word = after.substr(0, after.find(' '));
+    const std::string_view rest = trimmed_spaces(after.substr(word.size()));
+    for (const char* portions :
          {"", "serving", "servings", "portion", "portions", "person", "persons", "people"}) {
-      if (after == word && count.value > 0) return as_mixed(count.value) + " portions";
+      if (word != portions || count.value <= 0) continue;
+      const std::string size = rest.empty() ? "" : size_of_portion(rest, book);
+      if (size.empty() != rest.empty()) break;
+      return as_mixed(count.value) + " portions" + size;
     }
     const Amount amount = read_amount(written, book.tables.units, book.measures);
     return amount.dimension() == UnitDimension::pieces || amount.number <= 0 ? "" : written;
@@ -93,6 +105,7 @@ class RecipeTaker {
       const std::string& how = line->preparation;
       lines += "  - " + yaml_text(line->name) + ": " +
                yaml_text(line->amount + (how.empty() ? "" : ", " + how)) + "\n";
+      if (line->stage) lines += "    as: " + std::string(name_of(*line->stage)) + "\n";
     }
     out_.text += lines.empty() ? "ingredients: []\n" : "ingredients:\n" + lines;
   }

@@ -8,7 +8,8 @@
 
 namespace platewright::test {
 
-/// One command of a case with what is expected of it. Texts are whole lines, each with its end.
+/// One command of a case, which may end in `< NAME` for what it reads, with what is expected of it.
+/// Texts are whole lines, each with its end.
 struct Step {
   std::string command;
   int exit = 0;

@@ -59,7 +59,12 @@ Step carry_out(const Step& step, const fs::path& folder, const Options& options)
   }
   words[0] = options.program.string();
   const auto before = contents(folder);
-  const Outcome outcome = run(words, folder, 60);
+  std::string input = "/dev/null";
+  if (words.size() > 2 && words[words.size() - 2] == "<") {
+    input = words.back();
+    words.resize(words.size() - 2);
+  }
+  const Outcome outcome = run(words, folder, 60, input);
   const auto after = contents(folder);
 
   const auto tidy = [&](const std::string& text) {

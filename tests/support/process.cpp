@@ -38,15 +38,15 @@ struct Pipe {
 };
 
 [[noreturn]] void become(const std::vector<std::string>& words, const std::filesystem::path& folder,
-                         const Pipe& out, const Pipe& err) {
-  const int nothing = open("/dev/null", O_RDONLY);
-  dup2(nothing, STDIN_FILENO);
+                         const std::string& input, const Pipe& out, const Pipe& err) {
   dup2(out.write_end, STDOUT_FILENO);
   dup2(err.write_end, STDERR_FILENO);
   std::vector<char*> arguments;
   for (const std::string& word : words) arguments.push_back(const_cast<char*>(word.c_str()));
   arguments.push_back(nullptr);
-  if (chdir(folder.c_str()) == 0) execvp(arguments[0], arguments.data());
+  if (chdir(folder.c_str()) == 0 && dup2(open(input.c_str(), O_RDONLY), STDIN_FILENO) >= 0) {
+    execvp(arguments[0], arguments.data());
+  }
   const char* const why = std::strerror(errno);
   [[maybe_unused]] const ssize_t ignored = write(STDERR_FILENO, why, std::strlen(why));
   _exit(127);
@@ -55,13 +55,13 @@ struct Pipe {
 }  // namespace
 
 Outcome run(const std::vector<std::string>& words, const std::filesystem::path& folder,
-            unsigned seconds) {
+            unsigned seconds, const std::string& input) {
   if (words.empty()) throw std::runtime_error("an empty command");
   Pipe out;
   Pipe err;
   const pid_t child = fork();
   if (child < 0) throw std::runtime_error("can't start " + words[0]);
-  if (child == 0) become(words, folder, out, err);
+  if (child == 0) become(words, folder, input, out, err);
   out.close_writing();
   err.close_writing();
 

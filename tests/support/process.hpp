@@ -16,10 +16,10 @@ struct Outcome {
   std::string complained;
 };
 
-/// Runs `words[0]` (searched in PATH unless it has a slash) in `folder` with nothing to read, and
-/// ends it after `seconds`. Throws std::runtime_error if it can't be started.
+/// Runs `words[0]` (searched in PATH unless it has a slash) in `folder`, where it reads `input`,
+/// and ends it after `seconds`. Throws std::runtime_error if it can't be started.
 Outcome run(const std::vector<std::string>& words, const std::filesystem::path& folder,
-            unsigned seconds = 60);
+            unsigned seconds = 60, const std::string& input = "/dev/null");
 
 /// Splits a command line at blanks; single and double quotes keep blanks, as in a shell.
 std::vector<std::string> words_of(const std::string& line);

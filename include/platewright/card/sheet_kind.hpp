@@ -3,6 +3,7 @@
 // What kinds of sheet there are.
 
 #include <string_view>
+#include <vector>
 
 namespace platewright {
 
@@ -101,6 +102,15 @@ inline std::string_view name_of(SheetKind kind) {
       return "lethality";
   }
   return {};
+}
+
+/// Every kind, in the order above.
+inline std::vector<SheetKind> all_sheet_kinds() {
+  std::vector<SheetKind> out;
+  for (int i = 0; !name_of(static_cast<SheetKind>(i)).empty(); ++i) {
+    out.push_back(static_cast<SheetKind>(i));
+  }
+  return out;
 }
 
 }  // namespace platewright

@@ -40,6 +40,8 @@ TEST_CASE("a line without an amount or a name is not guessed at") {
   CHECK(amount_of("a pinch of saffron") == "nothing");
   CHECK(amount_of("1 cup") == "nothing");
   CHECK(amount_of("1 (14 oz) can tomatoes") == "nothing");
+  CHECK(amount_of("3 lb to 2 lb beef") == "nothing");
+  CHECK(amount_of("3 lb - 2 lb beef") == "nothing");
   CHECK(amount_of("to taste") == "nothing");
   CHECK(amount_of("") == "nothing");
   CHECK(amount_of(",") == "nothing");
@@ -52,4 +54,22 @@ TEST_CASE("a name is the longest of the book's, else what stands before the comm
   CHECK(name_of_line("2 cups of Flour", book) == "flour|");
   CHECK(name_of_line("2 cups rye flour, sifted", book) == "rye flour|sifted");
   CHECK_FALSE(read_schema_line("2 cups rye flour", book)->known);
+}
+
+TEST_CASE("the stage of an amount is read where it stands last, in our own words alone") {
+  const Book book = book_with({"pearl barley", "beans, as bought"});
+  const auto barley = read_schema_line("4 lb pearl barley, rinsed, as cooked", book);
+  REQUIRE(barley);
+  CHECK(barley->stage == Stage::cooked);
+  CHECK(barley->preparation == "rinsed");
+  const auto bare = read_schema_line("4 lb pearl barley, as purchased", book);
+  REQUIRE(bare);
+  CHECK(bare->stage == Stage::purchased);
+  CHECK(bare->preparation.empty());
+  for (const char* other : {"4 lb pearl barley, cooked", "4 lb pearl barley, as cooked as can be",
+                            "4 lb pearl barley, as cooked, hot", "4 lb beans, as bought"}) {
+    const auto line = read_schema_line(other, book);
+    REQUIRE(line);
+    CHECK_FALSE(line->stage);
+  }
 }
