@@ -20,16 +20,31 @@ class Difference(Exception):
 
 
 class Comparison:
+    """All sheets of a book from one program, which reads it once."""
+
     def __init__(self, program, folder):
-        self.program, self.folder, self.figures = program, folder, 0
+        self.figures = 0
         self.book = Book(folder)
+        self.program = subprocess.Popen([program, "answer"], cwd=folder, text=True,
+                                        stdin=subprocess.PIPE, stdout=subprocess.PIPE)
+
+    def __enter__(self):
+        return self
+
+    def __exit__(self, *_):
+        self.program.stdin.close()
+        self.program.stdout.close()
+        self.program.wait(timeout=60)
 
     def sheet(self, *words):
-        done = subprocess.run([self.program, *words, "--format", "json"], cwd=self.folder,
-                              capture_output=True, text=True, timeout=60, check=False)
-        if done.returncode != 0:
-            raise Difference(f"{' '.join(words)}: exit {done.returncode}\n{done.stderr}")
-        document = json.loads(done.stdout)
+        print(json.dumps(words), file=self.program.stdin, flush=True)
+        line = self.program.stdout.readline()
+        if not line:
+            raise Difference(f"{' '.join(words)}: no answer")
+        answer = json.loads(line)
+        if answer["exit"] != 0:
+            raise Difference(f"{' '.join(words)}: exit {answer['exit']}\n{answer.get('problems')}")
+        document = answer["sheet"]
         if document["version"] != 1:
             raise Difference(f"JSON of version {document['version']}")
         return document["arrays"]
@@ -149,13 +164,14 @@ def compare_book(program, seed):
         dishes = BookMaker(chance, folder).make()
         comparison = Comparison(program, folder)
         try:
-            for dish in dishes:
-                factor = Fraction(chance.randint(1, 400), chance.choice([1, 3, 8, 100]))
-                comparison.compare_plate(dish, factor)
-            comparison.compare_order()
-            comparison.compare_event_cost()
-            comparison.compare_quote()
-            comparison.compare_invoice()
+            with comparison:
+                for dish in dishes:
+                    factor = Fraction(chance.randint(1, 400), chance.choice([1, 3, 8, 100]))
+                    comparison.compare_plate(dish, factor)
+                comparison.compare_order()
+                comparison.compare_event_cost()
+                comparison.compare_quote()
+                comparison.compare_invoice()
         except (Difference, KeyError) as difference:
             report = f"book of seed {seed}: {difference!r}"
             for file in sorted(folder.glob("*.yaml")):
@@ -165,7 +181,7 @@ def compare_book(program, seed):
 
 
 def main():
-    program = sys.argv[1]
+    program = str(pathlib.Path(sys.argv[1]).resolve())
     books = int(sys.argv[2]) if len(sys.argv) > 2 else 60
     first = int(sys.argv[3]) if len(sys.argv) > 3 else 1
     compare = functools.partial(compare_book, program)
