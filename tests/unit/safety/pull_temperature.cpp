@@ -100,3 +100,28 @@ TEST_CASE("food that the table asks nothing of is let through") {
   CHECK(result.checks.empty());
   CHECK(result.advisory == Advisory::no_minimum);
 }
+
+TEST_CASE("of several minimums that are missed the highest is the one to cook to") {
+  // Two authorities for one kind, as a book of another country's beside its own may have them.
+  SafetyTable table;
+  const auto add = [&table](const char* authority, int degrees) {
+    MinimumTemperature row = safety_rows().minimums.front();
+    row.kind = FoodKind("whole cut");
+    row.authority = authority;
+    row.audience = Audience::food_service;
+    row.at = Temperature::fahrenheit(degrees);
+    table.minimums.push_back(row);
+  };
+  add("one", 145);
+  add("another", 155);
+  add("a third", 150);
+  const auto to_cook_to = [&table](int pull) {
+    return check_pull_temperature(FoodKind("whole cut"), Temperature::fahrenheit(pull), {}, table)
+        .cook_to;
+  };
+  REQUIRE(to_cook_to(140));
+  CHECK(to_cook_to(140)->authority == "another");
+  REQUIRE(to_cook_to(152));
+  CHECK(to_cook_to(152)->authority == "another");
+  CHECK_FALSE(to_cook_to(155));
+}
