@@ -2,6 +2,7 @@
 #pragma once
 // Everything that can be wrong, as values.
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/bought_words.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/clock.hpp"

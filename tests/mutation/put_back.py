@@ -4,8 +4,9 @@
 put_back.py --build build/dev [--from N] [--to N] [--list]
 
 Nothing of the project is changed: a copy of its headers has the bug, and the tests of the floor are
-compiled against the copy alone, without the rest of the build. What is built already (the libraries
-and their tables) is linked; an inline function of a header is taken from the tests.
+compiled against the copy alone, together with the bodies of the bug's floor, without the rest of the
+build. What is built already (the libraries and their tables) is linked; a function that both have is
+taken from the tests.
 """
 
 import argparse
@@ -29,7 +30,8 @@ TESTS = {
     "event": ["unit/event/*.cpp", "property/order.cpp"],
     "safety": ["unit/safety/*.cpp"],
 }
-LIBRARIES = ["-lplatewright_card", "-lplatewright_files", "-lplatewright_book", "-lyaml-cpp",
+LIBRARIES = ["-lplatewright_card", "-lplatewright_files", "-lplatewright_book",
+             "-lplatewright_core", "-lyaml-cpp",
              "-ldate-tz", "-lutf8proc", "-lrapidcheck"]
 
 
@@ -40,9 +42,10 @@ def catch_libraries():
     return [f"-l{name}" for name in names]
 
 
-def compiled(pattern, headers, folder, build):
-    """The tests of these files as one program, or what the compiler says."""
-    sources = [ROOT / "tests/support/comma_locale.cpp", *sorted((ROOT / "tests").glob(pattern))]
+def compiled(pattern, floor, headers, folder, build):
+    """The tests of these files and the floor as one program, or what the compiler says."""
+    sources = [ROOT / f"src/core/{floor}.cpp", ROOT / "tests/support/comma_locale.cpp",
+               *sorted((ROOT / "tests").glob(pattern))]
     together = folder / "all.cpp"
     together.write_text("".join(f'#include "{path}"\n' for path in sources))
     program = folder / "tests"
@@ -76,11 +79,17 @@ def first_failure(program):
 
 
 def text_with(bug):
+    """The file that has the bug's line, which is the header or that of its bodies, and its text."""
     _, _, file, right, wrong = bug
-    text = (ROOT / "include/platewright" / file).read_text()
-    if text.count(right) != 1:
-        raise SystemExit(f"{bug[0]}: {file} has its line {text.count(right)} times, not once")
-    return text.replace(right, wrong)
+    floor, name = file.split("/", 1)
+    found = []
+    for place in (file, f"{floor}/bodies/{name}"):
+        path = ROOT / "include/platewright" / place
+        text = path.read_text() if path.exists() else ""
+        found += [(place, text.replace(right, wrong))] * text.count(right)
+    if len(found) != 1:
+        raise SystemExit(f"{bug[0]}: {file} has its line {len(found)} times, not once")
+    return found[0]
 
 
 def put_back(bug, build):
@@ -89,9 +98,11 @@ def put_back(bug, build):
         folder = pathlib.Path(name)
         shutil.copytree(ROOT / "include", folder / "include")
         if file:
-            (folder / "include/platewright" / file).write_text(text_with(bug))
+            place, text = text_with(bug)
+            (folder / "include/platewright" / place).write_text(text)
+        home = file.split("/")[0] or floor
         for pattern in TESTS[floor]:
-            program, complaint = compiled(pattern, folder / "include", folder, build)
+            program, complaint = compiled(pattern, home, folder / "include", folder, build)
             if complaint:
                 return False, "does not compile: " + error_in(complaint)
             if caught := first_failure(program):

@@ -17,11 +17,10 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// The ids in `make_problem("id", ...)` of every catalogue header. One id made twice is a fault.
-std::set<std::string> made_ids(const fs::path& root, bool& good) {
-  std::set<std::string> ids;
+/// Adds the ids in `make_problem("id", ...)` of every header of a folder. One id made twice is a
+/// fault.
+void add_made_ids(const fs::path& folder, std::set<std::string>& ids, bool& good) {
   const std::string maker = "make_problem(";
-  const fs::path folder = root / "include/platewright/problem/catalogue";
   for (const auto& entry : fs::directory_iterator(folder)) {
     const std::string text = read_file(entry.path());
     for (std::size_t at = text.find(maker); at != std::string::npos; at = text.find(maker, at)) {
@@ -38,6 +37,13 @@ std::set<std::string> made_ids(const fs::path& root, bool& good) {
       }
     }
   }
+}
+
+/// Of the catalogue and of its bodies.
+std::set<std::string> made_ids(const fs::path& root, bool& good) {
+  std::set<std::string> ids;
+  add_made_ids(root / "include/platewright/problem/catalogue", ids, good);
+  add_made_ids(root / "include/platewright/problem/bodies/catalogue", ids, good);
   return ids;
 }
 

@@ -4,6 +4,7 @@
 
 #include "platewright/costing/price_list.hpp"
 #include "platewright/costing/unit_price.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -14,13 +15,10 @@ inline Amount by_product_of(const ByProduct& by_product, const Amount& bought) {
 }
 
 /// The worth of the by-products of `bought` that are credited.
-inline Money by_product_credit(const PriceEntry& entry, const Amount& bought) {
-  Money out;
-  for (const ByProduct& by_product : entry.by_products) {
-    if (!by_product.used_as.empty()) continue;
-    out += by_product.worth * by_product_of(by_product, bought).number;
-  }
-  return out;
-}
+Money by_product_credit(const PriceEntry& entry, const Amount& bought);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/by_products.hpp"
+#endif

@@ -5,32 +5,16 @@
 #include <utility>
 
 #include "platewright/costing/price_list.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
 /// The list with every sum exactly in `currency`, of which one unit of the list's own currency is
 /// `own.rate`. An offer says in which currency it was written, at which rate to the new one.
-inline PriceList in_currency(PriceList prices, const Currency& currency,
-                             const ForeignCurrency& own) {
-  for (auto& [name, entry] : prices.entries) {
-    for (Purchase& purchase : entry.purchases) {
-      purchase.price = purchase.price * own.rate;
-      purchase.deposit = purchase.deposit * own.rate;
-      if (purchase.written_in) {
-        purchase.written_in->rate *= own.rate;
-      } else {
-        purchase.written_in = own;
-      }
-    }
-    for (ByProduct& by_product : entry.by_products) by_product.worth = by_product.worth * own.rate;
-  }
-  for (auto& [name, supplier] : prices.suppliers) {
-    supplier.minimum = supplier.minimum * own.rate;
-    supplier.delivery_charge = supplier.delivery_charge * own.rate;
-  }
-  for (auto& [code, rate] : prices.exchange_rates) rate.rate *= own.rate;
-  prices.currency = currency;
-  return prices;
-}
+PriceList in_currency(PriceList prices, const Currency& currency, const ForeignCurrency& own);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/converted_prices.hpp"
+#endif

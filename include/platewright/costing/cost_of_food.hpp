@@ -2,9 +2,8 @@
 #pragma once
 // What an event costs as its food costs more or less: the formula, turned round, and its slope.
 
-#include <utility>
-
 #include "platewright/costing/quote_terms.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -21,28 +20,12 @@ struct EventCostParts {
 class CostOfFood {
  public:
   /// `rest` is labour, extras and deliveries.
-  CostOfFood(const QuoteTerms& terms, Money rest)
-      : q_factor_(terms.q_factor),
-        overhead_(terms.overhead),
-        contingency_(terms.contingency),
-        overhead_of_event_(terms.overhead_of_event),
-        rest_(std::move(rest)) {}
+  CostOfFood(const QuoteTerms& terms, Money rest);
 
-  EventCostParts parts(const Money& food) const {
-    EventCostParts out;
-    out.q_factor = food * q_factor_;
-    const Money direct = food + out.q_factor + rest_;
-    out.overhead = direct * overhead_ + overhead_of_event_;
-    out.contingency = (direct + out.overhead) * contingency_;
-    out.cost = direct + out.overhead + out.contingency;
-    return out;
-  }
+  EventCostParts parts(const Money& food) const;
 
   /// The food with which the event costs `cost`; below 0 where the rest alone costs more.
-  Money food_for(const Money& cost) const {
-    const Money direct = (cost / (1 + contingency_) - overhead_of_event_) / (1 + overhead_);
-    return (direct - rest_) / (1 + q_factor_);
-  }
+  Money food_for(const Money& cost) const;
 
   /// By how much the event costs more for each unit of money that the food costs more.
   Rational slope() const { return (1 + q_factor_) * (1 + overhead_) * (1 + contingency_); }
@@ -56,3 +39,7 @@ class CostOfFood {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/cost_of_food.hpp"
+#endif

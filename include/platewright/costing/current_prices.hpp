@@ -3,126 +3,39 @@
 // Which of many offers counts by day, and with a unit price rounded or not.
 
 #include <chrono>
-#include <cstddef>
-#include <map>
 #include <optional>
-#include <string>
-#include <tuple>
-#include <utility>
 #include <vector>
 
 #include "platewright/costing/price_list.hpp"
 #include "platewright/costing/round_money.hpp"
 #include "platewright/costing/same_offer.hpp"
 #include "platewright/costing/unit_price.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
 namespace detail {
 
-/// Offers that may be the same have the same key.
-using OfferKey = std::tuple<std::string, bool, Rational>;
-
-inline OfferKey offer_key(const Purchase& purchase) {
-  return {purchase.supplier, purchase.by_the_piece, purchase.content.canonical()};
-}
-
-/// Whether `other` counts instead of `known`, which stands before it.
-inline bool is_newer(const Purchase& other, const Purchase& known) {
-  return other.on && (!known.on || *other.on > *known.on);
-}
-
-/// Where the offers of a list stand in it.
-class OfferIndex {
- public:
-  /// The place of the same offer; nothing where the list has none.
-  std::optional<std::size_t> find(const std::vector<Purchase>& list,
-                                  const Purchase& purchase) const {
-    const auto places = places_.find(offer_key(purchase));
-    if (places == places_.end()) return std::nullopt;
-    for (const std::size_t i : places->second) {
-      if (same_offer(list[i], purchase)) return i;
-    }
-    return std::nullopt;
-  }
-  void add(const Purchase& purchase, std::size_t place) {
-    places_[offer_key(purchase)].push_back(place);
-  }
-
- private:
-  std::map<OfferKey, std::vector<std::size_t>> places_;
-};
-
-/// Of every offer the newest price; `index` then knows where each stands.
-inline std::vector<Purchase> newest_offers(const std::vector<Purchase>& history,
-                                           const std::optional<std::chrono::local_days>& day,
-                                           OfferIndex& index) {
-  std::vector<Purchase> out;
-  for (const Purchase& purchase : history) {
-    if (day && purchase.on && *purchase.on > *day) continue;
-    const auto known = index.find(out, purchase);
-    if (!known) {
-      index.add(purchase, out.size());
-      out.push_back(purchase);
-    } else if (is_newer(purchase, out[*known])) {
-      out[*known] = purchase;
-    }
-  }
-  return out;
-}
-
 /// Nothing where there is no offer.
-inline std::optional<std::chrono::local_days> first_day(const std::vector<Purchase>& history) {
-  std::optional<std::chrono::local_days> out;
-  for (const Purchase& purchase : history) {
-    if (purchase.on && (!out || *purchase.on < *out)) out = purchase.on;
-  }
-  return out;
-}
+std::optional<std::chrono::local_days> first_day(const std::vector<Purchase>& history);
 
 }  // namespace detail
 
 /// The price list of one day: of every offer (one supplier, one pack) the newest price on or before
 /// it, the newest of all where no day is given. They stay in the order of the book. An ingredient
 /// all of whose prices are later has none left, and keeps the day of the first.
-inline PriceList current_prices(PriceList history,
-                                const std::optional<std::chrono::local_days>& day) {
-  for (auto& [name, entry] : history.entries) {
-    detail::OfferIndex index;
-    std::vector<Purchase> counting = detail::newest_offers(entry.purchases, day, index);
-    if (counting.empty()) entry.first_price = detail::first_day(entry.purchases);
-    entry.purchases = std::move(counting);
-  }
-  return history;
-}
+PriceList current_prices(PriceList history, const std::optional<std::chrono::local_days>& day);
 
 /// The whole history with the newest price of every offer in front, for whoever asks about no day.
-inline PriceList with_newest_first(PriceList history) {
-  for (auto& [name, entry] : history.entries) {
-    detail::OfferIndex index;
-    std::vector<Purchase> ordered = detail::newest_offers(entry.purchases, std::nullopt, index);
-    for (const Purchase& purchase : entry.purchases) {
-      const auto newest = index.find(ordered, purchase);
-      if (!newest || ordered[*newest].on != purchase.on) ordered.push_back(purchase);
-    }
-    entry.purchases = std::move(ordered);
-  }
-  return history;
-}
+PriceList with_newest_first(PriceList history);
 
 /// The same list with the price of every unit (a pound, a piece) rounded half up to the minor unit
 /// before anything is multiplied by it, as some printed sheets do. Not exact: only for whoever has
 /// to agree with such a sheet.
-inline PriceList with_unit_prices_rounded(PriceList prices) {
-  const Money minor = minor_unit(prices.currency);
-  for (auto& [name, entry] : prices.entries) {
-    for (Purchase& purchase : entry.purchases) {
-      const UnitPrice exact = unit_price(purchase);
-      purchase.price = round_money(exact.price, minor, Rounding::half_up) *
-                       in_unit(purchase.content, exact.unit).number;
-    }
-  }
-  return prices;
-}
+PriceList with_unit_prices_rounded(PriceList prices);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/current_prices.hpp"
+#endif

@@ -5,19 +5,17 @@
 #include <chrono>
 #include <string>
 
+#include "platewright/problem/body.hpp"
+
 namespace platewright {
 
-inline std::string two_digits(long value) {
-  const std::string text = std::to_string(value);
-  return text.size() < 2 ? "0" + text : text;
-}
+std::string two_digits(long value);
 
 /// `2027-10-09` (ISO 8601).
-inline std::string day_text(const std::chrono::local_days& day) {
-  const std::chrono::year_month_day date(day);
-  return std::to_string(static_cast<int>(date.year())) + "-" +
-         two_digits(static_cast<long>(static_cast<unsigned>(date.month()))) + "-" +
-         two_digits(static_cast<long>(static_cast<unsigned>(date.day())));
-}
+std::string day_text(const std::chrono::local_days& day);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/day_text.hpp"
+#endif

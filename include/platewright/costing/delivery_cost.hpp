@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/money.hpp"
 
 namespace platewright {
@@ -19,10 +20,10 @@ struct DeliveryCost {
 };
 
 /// Of all suppliers together.
-inline Money cost_of_deliveries(const std::vector<DeliveryCost>& deliveries) {
-  Money out;
-  for (const DeliveryCost& supplier : deliveries) out += supplier.cost();
-  return out;
-}
+Money cost_of_deliveries(const std::vector<DeliveryCost>& deliveries);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/delivery_cost.hpp"
+#endif

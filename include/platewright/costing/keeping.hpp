@@ -5,35 +5,17 @@
 #include <optional>
 #include <string_view>
 
+#include "platewright/problem/body.hpp"
+
 namespace platewright {
 
 enum class Storage { dry, chilled, frozen };
 
 /// The word that a book has for it.
-inline std::string_view name_of(Storage storage) {
-  switch (storage) {
-    case Storage::dry:
-      return "dry";
-    case Storage::chilled:
-      return "chilled";
-    case Storage::frozen:
-      return "frozen";
-  }
-  return {};
-}
+std::string_view name_of(Storage storage);
 
 /// `in the cold room`.
-inline std::string_view where_kept(Storage storage) {
-  switch (storage) {
-    case Storage::dry:
-      return "in the dry store";
-    case Storage::chilled:
-      return "in the cold room";
-    case Storage::frozen:
-      return "in the freezer";
-  }
-  return {};
-}
+std::string_view where_kept(Storage storage);
 
 /// Each is nothing where the book does not say.
 struct Keeping {
@@ -43,3 +25,7 @@ struct Keeping {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/keeping.hpp"
+#endif

@@ -2,11 +2,11 @@
 #pragma once
 // Whether a quote leaves what its rule asks for.
 
-#include <algorithm>
 #include <optional>
 
 #include "platewright/costing/income_of_price.hpp"
 #include "platewright/costing/round_money.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -30,19 +30,10 @@ struct MarginNotice {
 /// the smallest coin, which no one can pay. The price is rounded up, so that less is left only by
 /// an agreed price, by what is off for the number of guests or by a discount, or by a rule that
 /// looks at the food alone. It never fails.
-inline std::optional<MarginNotice> margin_notice(const Quote& quote) {
-  const Money coin = minor_unit(quote.currency);
-  const bool loss = quote.cost - quote.income >= coin;
-  if (!loss && quote.target - quote.income < coin) return std::nullopt;
-  const Money step = quote.terms.round_up_to.value_or(minor_unit(quote.currency));
-  const IncomeOfPrice income = IncomeOfPrice::with_discounts(quote);
-  const auto price_of = [&](const Money& all) -> std::optional<Money> {
-    const auto exact = income.price_for(all);
-    if (!exact) return std::nullopt;
-    return round_money(std::max(*exact, Money()), step, Rounding::up);
-  };
-  return MarginNotice{loss ? MarginFault::loss : MarginFault::below_asked, price_of(quote.cost),
-                      price_of(std::max(quote.target, quote.cost))};
-}
+std::optional<MarginNotice> margin_notice(const Quote& quote);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/margin_notice.hpp"
+#endif

@@ -5,22 +5,17 @@
 #include <optional>
 
 #include "platewright/costing/quote_checks.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/money.hpp"
 
 namespace platewright {
 
 /// The price at which the food is this share of it: food / share. Throws Failure for a share of 0
 /// or less or above 100 %.
-inline Money price_at_food_cost(const Money& food, const Rational& share) {
-  check_pricing_rule(PricingRule::food_cost, share);
-  return food / share;
-}
+Money price_at_food_cost(const Money& food, const Rational& share);
 
 /// The food-cost percentage, as a share: food / price. Throws Failure for a price of 0 or less.
-inline Rational food_cost_share(const Money& food, const Money& price) {
-  check_positive("a price", price);
-  return food / price;
-}
+Rational food_cost_share(const Money& food, const Money& price);
 
 /// What is asked of the cost of one plate.
 struct PlatePriceQuestion {
@@ -41,19 +36,10 @@ struct PlatePrice {
 };
 
 /// Throws Failure for a Q factor below 0 or above 100 %, and as the two functions above do.
-inline PlatePrice plate_price(const Money& plate, const PlatePriceQuestion& question) {
-  check_share("a Q factor", question.q_factor);
-  PlatePrice out;
-  out.question = question;
-  out.plate = plate;
-  out.q = plate * question.q_factor;
-  out.with_q = out.plate + out.q;
-  if (question.price) {
-    out.food_share = food_cost_share(out.with_q, *question.price);
-    out.left = *question.price - out.with_q;
-  }
-  if (question.food_share) out.price = price_at_food_cost(out.with_q, *question.food_share);
-  return out;
-}
+PlatePrice plate_price(const Money& plate, const PlatePriceQuestion& question);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/plate_price.hpp"
+#endif

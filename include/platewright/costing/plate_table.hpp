@@ -12,6 +12,7 @@
 
 #include "platewright/costing/plate_prices.hpp"
 #include "platewright/number/wide_whole.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -184,11 +185,10 @@ struct RecostedPlates {
 };
 
 /// Throws as `PlateTable::recost` does.
-inline RecostedPlates recost(const PlateTable& plates, const PlatePrices& prices) {
-  RecostedPlates out;
-  out.costs.resize(plates.size());
-  out.in_fractions = plates.recost(prices, 0, out.costs);
-  return out;
-}
+RecostedPlates recost(const PlateTable& plates, const PlatePrices& prices);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/plate_table.hpp"
+#endif

@@ -4,10 +4,10 @@
 
 #include <map>
 #include <string>
-#include <utility>
 
 #include "platewright/costing/purchase.hpp"
 #include "platewright/costing/supplier.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/failure.hpp"
 
@@ -21,29 +21,18 @@ struct PriceList {
   std::map<std::string, ForeignCurrency> exchange_rates = {};
 
   /// Throws Failure for an offer that was said in another currency than the list's.
-  void add(const std::string& ingredient, Purchase purchase) {
-    if (purchase.said_in && *purchase.said_in != currency) {
-      throw Failure(problems::exchange_rate_missing(purchase.said_in->code(), currency.code()));
-    }
-    entries[ingredient].purchases.push_back(std::move(purchase));
-  }
+  void add(const std::string& ingredient, Purchase purchase);
 
   /// Null for what the list does not have.
-  const PriceEntry* find(const std::string& ingredient) const& {
-    const auto found = entries.find(ingredient);
-    return found == entries.end() ? nullptr : &found->second;
-  }
+  const PriceEntry* find(const std::string& ingredient) const&;
   const PriceEntry* find(const std::string&) && = delete;
 };
 
 /// The list with one delivery of every supplier for all of an order.
-inline PriceList with_one_delivery(PriceList prices) {
-  for (const auto& [name, entry] : prices.entries) {
-    for (const Purchase& purchase : entry.purchases) {
-      prices.suppliers[purchase.supplier].one_delivery = true;
-    }
-  }
-  return prices;
-}
+PriceList with_one_delivery(PriceList prices);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/price_list.hpp"
+#endif

@@ -6,22 +6,15 @@
 #include <utility>
 
 #include "platewright/costing/purchase.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright::builders {
 
 /// A pack with its content at a price.
-inline Purchase pack(const Amount& content, const Money& price, std::string supplier = {}) {
-  Purchase out{content, price};
-  out.supplier = std::move(supplier);
-  return out;
-}
+Purchase pack(const Amount& content, const Money& price, std::string supplier = {});
 
 /// The same at a price that names its currency: `pack(25_lb, 20_usd)`.
-inline Purchase pack(const Amount& content, const SumIn& price, std::string supplier = {}) {
-  Purchase out = pack(content, price.money, std::move(supplier));
-  out.said_in = price.currency;
-  return out;
-}
+Purchase pack(const Amount& content, const SumIn& price, std::string supplier = {});
 
 /// Whole pieces of varying weight; the price, which may name its currency, is that of one of
 /// average weight.
@@ -33,3 +26,7 @@ Purchase piece(const Amount& average, const Price& price, std::string supplier =
 }
 
 }  // namespace platewright::builders
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/purchase_builders.hpp"
+#endif

@@ -2,13 +2,13 @@
 #pragma once
 // How a supplier delivers, and for what.
 
-#include <algorithm>
 #include <chrono>
 #include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/place.hpp"
 #include "platewright/quantity/money.hpp"
 
@@ -44,14 +44,8 @@ struct Supplier {
   Place place = {};
 
   /// A day of the week on which it delivers, closed or not.
-  bool comes_on(const std::chrono::local_days& day) const {
-    return delivers.empty() ||
-           std::find(delivers.begin(), delivers.end(), std::chrono::weekday(day)) != delivers.end();
-  }
-  bool closed_on(const std::chrono::local_days& day) const {
-    return std::any_of(closed.begin(), closed.end(),
-                       [&](const DaySpan& span) { return span.covers(day); });
-  }
+  bool comes_on(const std::chrono::local_days& day) const;
+  bool closed_on(const std::chrono::local_days& day) const;
   /// Whether the book says on which days it delivers.
   bool names_days() const { return !delivers.empty() || !closed.empty(); }
 };
@@ -60,9 +54,10 @@ struct Supplier {
 using Suppliers = std::map<std::string, Supplier>;
 
 /// What is said of this one, or nothing.
-inline Supplier supplier_called(const std::string& name, const Suppliers& suppliers) {
-  const auto found = suppliers.find(name);
-  return found == suppliers.end() ? Supplier() : found->second;
-}
+Supplier supplier_called(const std::string& name, const Suppliers& suppliers);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/supplier.hpp"
+#endif

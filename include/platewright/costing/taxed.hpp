@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "platewright/number/rational.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -25,9 +26,7 @@ class TaxRates {
   /// The only rate.
   TaxRates(Rational share) : rates_{TaxRate{{}, std::move(share)}} {}
   /// Of none, one of 0.
-  explicit TaxRates(std::vector<TaxRate> rates) : rates_(std::move(rates)) {
-    if (rates_.empty()) rates_.emplace_back();
-  }
+  explicit TaxRates(std::vector<TaxRate> rates);
 
   const std::vector<TaxRate>& all() const { return rates_; }
   std::size_t size() const { return rates_.size(); }
@@ -61,13 +60,10 @@ class Taxed {
 
 /// The share of a sum that is left of it where its taxes are in it: 1 for each part that is not
 /// taxed, 1 / (1 + rate) for one that is.
-inline Rational without_tax(const Taxed& taxed, const TaxRates& rates) {
-  Rational out = 1;
-  for (const TaxedPart& part : taxed.parts()) {
-    const Rational& rate = rates[part.rate].share;
-    out -= part.share * rate / (1 + rate);
-  }
-  return out;
-}
+Rational without_tax(const Taxed& taxed, const TaxRates& rates);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/costing/bodies/taxed.hpp"
+#endif

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/temperature.hpp"
 
 namespace platewright {
@@ -37,11 +38,7 @@ struct OvenTask {
   /// How many pans it has is not known: it takes a whole oven.
   bool whole_oven = false;
 
-  Minute lasts() const {
-    Minute out = 0;
-    for (const OvenSetting& setting : settings) out += setting.lasts;
-    return out;
-  }
+  Minute lasts() const;
 };
 
 struct OvenRoom {
@@ -59,3 +56,7 @@ struct OvenLoad {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/day/bodies/oven_task.hpp"
+#endif

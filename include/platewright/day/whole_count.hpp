@@ -6,6 +6,7 @@
 #include <cstdint>
 
 #include "platewright/number/round.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -13,9 +14,10 @@ namespace platewright {
 inline constexpr std::int64_t most_counted = 1000000;
 
 /// Rounded up; a million at most.
-inline std::int64_t whole_count(const Rational& number) {
-  if (number > most_counted) return most_counted;
-  return static_cast<std::int64_t>(ceiling_of(number));
-}
+std::int64_t whole_count(const Rational& number);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/day/bodies/whole_count.hpp"
+#endif

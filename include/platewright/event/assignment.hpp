@@ -2,15 +2,14 @@
 #pragma once
 // Which goods from whom, so that all of them together cost least.
 
-#include <algorithm>
 #include <cstddef>
 #include <map>
-#include <numeric>
 #include <optional>
 #include <utility>
 #include <vector>
 
 #include "platewright/event/local_time.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/money.hpp"
 
 namespace platewright {
@@ -43,26 +42,11 @@ namespace detail {
 class AssignmentSearch {
  public:
   AssignmentSearch(const std::vector<std::vector<BuyingWay>>& goods,
-                   const std::vector<SupplierCharges>& suppliers, std::size_t most_steps)
-      : goods_(goods), suppliers_(suppliers), bought_(suppliers.size()), most_steps_(most_steps) {
-    order_goods();
-  }
+                   const std::vector<SupplierCharges>& suppliers, std::size_t most_steps);
 
-  Assignment run() {
-    chosen_.assign(goods_.size(), 0);
-    best_.ways = chosen_;
-    best_.total = cost_of(chosen_);
-    search(0);
-    best_.bound = open_ && *open_ < best_.total ? *open_ : best_.total;
-    return best_;
-  }
+  Assignment run();
 
-  Money cost_of(const std::vector<std::size_t>& ways) {
-    for (std::size_t i = 0; i < ways.size(); ++i) buy(goods_[i][ways[i]]);
-    const Money out = cost_so_far();
-    for (std::size_t i = 0; i < ways.size(); ++i) give_back(goods_[i][ways[i]]);
-    return out;
-  }
+  Money cost_of(const std::vector<std::size_t>& ways);
 
  private:
   /// What comes from one supplier on one day.
@@ -73,89 +57,21 @@ class AssignmentSearch {
 
   /// Goods without a choice first, then those that the choice makes the greatest difference to; and
   /// what the rest costs at least.
-  void order_goods() {
-    order_.resize(goods_.size());
-    std::iota(order_.begin(), order_.end(), std::size_t{0});
-    std::vector<Money> spread;
-    std::vector<Money> least;
-    for (const auto& ways : goods_) {
-      const auto [low, high] = std::minmax_element(
-          ways.begin(), ways.end(),
-          [](const auto& left, const auto& right) { return left.cost < right.cost; });
-      spread.push_back(high->cost - low->cost);
-      least.push_back(low->cost);
-    }
-    std::stable_sort(order_.begin(), order_.end(), [&](std::size_t left, std::size_t right) {
-      const bool forced = goods_[left].size() == 1;
-      if (forced != (goods_[right].size() == 1)) return forced;
-      return spread[right] < spread[left];
-    });
-    rest_.assign(goods_.size() + 1, Money());
-    for (std::size_t i = goods_.size(); i-- > 0;) rest_[i] = rest_[i + 1] + least[order_[i]];
-  }
+  void order_goods();
 
-  void buy(const BuyingWay& way) {
-    Bought& bought = bought_[way.supplier][way.day];
-    bought.goods += way.cost;
-    ++bought.lines;
-  }
-  void give_back(const BuyingWay& way) {
-    auto& days = bought_[way.supplier];
-    const auto day = days.find(way.day);
-    day->second.goods = day->second.goods - way.cost;
-    if (--day->second.lines == 0) days.erase(day);
-  }
+  void buy(const BuyingWay& way);
+  void give_back(const BuyingWay& way);
 
   Money cost_so_far() const { return at_least(Money()); }
 
   /// Whatever the rest is bought from, it costs `rest` or more, of which what minimums are still
   /// short of may pay a part.
-  Money at_least(const Money& rest) const {
-    Money with_minimums;
-    Money goods = rest;
-    for (std::size_t i = 0; i < suppliers_.size(); ++i) {
-      for (const auto& [day, bought] : bought_[i]) {
-        with_minimums += std::max(bought.goods, suppliers_[i].minimum) + suppliers_[i].delivery;
-        goods += bought.goods + suppliers_[i].delivery;
-      }
-    }
-    return std::max(with_minimums, goods);
-  }
+  Money at_least(const Money& rest) const;
 
   /// The ways of one of the goods, the least bound first; each with its bound.
-  std::vector<std::pair<Money, std::size_t>> ways_by_bound(std::size_t depth) {
-    std::vector<std::pair<Money, std::size_t>> out;
-    const auto& ways = goods_[order_[depth]];
-    for (std::size_t i = 0; i < ways.size(); ++i) {
-      buy(ways[i]);
-      out.emplace_back(at_least(rest_[depth + 1]), i);
-      give_back(ways[i]);
-    }
-    std::stable_sort(out.begin(), out.end(),
-                     [](const auto& left, const auto& right) { return left.first < right.first; });
-    return out;
-  }
+  std::vector<std::pair<Money, std::size_t>> ways_by_bound(std::size_t depth);
 
-  void search(std::size_t depth) {
-    if (depth == goods_.size()) {
-      const Money total = cost_so_far();
-      if (total < best_.total) best_ = {chosen_, total, {}};
-      return;
-    }
-    const std::size_t good = order_[depth];
-    for (const auto& [bound, way] : ways_by_bound(depth)) {
-      if (bound >= best_.total) return;
-      if (steps_ == most_steps_) {
-        if (!open_ || bound < *open_) open_ = bound;
-        return;
-      }
-      ++steps_;
-      chosen_[good] = way;
-      buy(goods_[good][way]);
-      search(depth + 1);
-      give_back(goods_[good][way]);
-    }
-  }
+  void search(std::size_t depth);
 
   const std::vector<std::vector<BuyingWay>>& goods_;
   const std::vector<SupplierCharges>& suppliers_;
@@ -190,3 +106,7 @@ inline Assignment least_assignment(const std::vector<std::vector<BuyingWay>>& go
 }
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/assignment.hpp"
+#endif

@@ -2,7 +2,6 @@
 #pragma once
 // An occasion: who comes, what they eat, and when.
 
-#include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
@@ -10,6 +9,7 @@
 #include "platewright/costing/quote_terms.hpp"
 #include "platewright/event/paper.hpp"
 #include "platewright/event/zoned_time.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/place.hpp"
 
 namespace platewright {
@@ -48,33 +48,19 @@ struct Event {
 };
 
 /// The day that an event's prices are those of, where it says when it is.
-inline std::optional<LocalDay> day_of(const Event& event) {
-  if (!event.at) return std::nullopt;
-  return std::chrono::floor<std::chrono::days>(event.at->local());
-}
+std::optional<LocalDay> day_of(const Event& event);
 
 /// All heads.
-inline Rational guest_count(const Event& event) {
-  Rational out;
-  for (const GuestKind& kind : event.guests) out += kind.count;
-  return out;
-}
+Rational guest_count(const Event& event);
 
 /// Heads by what they eat: two children at half a portion are one.
-inline Rational portion_count(const Event& event) {
-  Rational out;
-  for (const GuestKind& kind : event.guests) out += kind.count * kind.portion_share;
-  return out;
-}
+Rational portion_count(const Event& event);
 
 /// The same of those for whom a line of the menu is.
-inline Rational portion_count(const Event& event, const MenuLine& line) {
-  if (line.guests.empty()) return portion_count(event);
-  Rational out;
-  for (const GuestKind& kind : event.guests) {
-    if (kind.name == line.guests) out += kind.count * kind.portion_share;
-  }
-  return out;
-}
+Rational portion_count(const Event& event, const MenuLine& line);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/event.hpp"
+#endif

@@ -2,12 +2,11 @@
 #pragma once
 // What the food of an occasion costs, what its deliveries do, and its quote.
 
-#include <algorithm>
-#include <optional>
 #include <vector>
 
 #include "platewright/costing/make_quote.hpp"
 #include "platewright/event/order.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -24,75 +23,29 @@ struct EventCost {
 };
 
 /// Whether a supplier of these prices asks for its deliveries.
-inline bool any_delivery_charge(const PriceList& prices) {
-  return std::any_of(prices.suppliers.begin(), prices.suppliers.end(), [](const auto& supplier) {
-    return supplier.second.delivery_charge > Money();
-  });
-}
+bool any_delivery_charge(const PriceList& prices);
 
 /// What is charged for the deliveries of an order.
-inline std::vector<DeliveryCost> delivery_costs(const Order& order) {
-  std::vector<DeliveryCost> out;
-  for (const SupplierOrder& supplier : order.suppliers) {
-    if (supplier.delivery_charges == Money()) continue;
-    out.push_back({supplier.supplier, static_cast<std::int64_t>(supplier.deliveries.size()),
-                   supplier.terms.delivery_charge});
-  }
-  return out;
-}
+std::vector<DeliveryCost> delivery_costs(const Order& order);
 
 /// Throws Failure as `PlateCosting::cost` does, and where a delivery is charged for, as
 /// `make_order` does.
-inline EventCost event_cost(const Event& event, const Production& production,
-                            const RecipeBook& book, const PriceList& prices) {
-  PlateCosting costing(book, prices);
-  EventCost out;
-  for (const DishPlan& dish : production.dishes) {
-    out.dishes.push_back(costing.cost(dish.scaled));
-    out.food += out.dishes.back().total;
-  }
-  // On which day goods are used makes no difference where no delivery is charged for.
-  const bool charged = any_delivery_charge(prices);
-  const std::vector<Need> needs =
-      needs_of(production, book, prices, charged ? event.at : std::nullopt);
-  for (const Need& need : needs) {
-    if (!need.from_by_products) continue;
-    out.saved += price_of(*need.from_by_products, prices.find(need.ingredient)->purchases.front());
-  }
-  out.food -= out.saved;
-  if (charged) out.deliveries = delivery_costs(make_order(needs, prices.suppliers));
-  return out;
-}
+EventCost event_cost(const Event& event, const Production& production, const RecipeBook& book,
+                     const PriceList& prices);
 
 /// The guests of an occasion as they pay.
-inline std::vector<PayingGuests> paying_guests(const Event& event) {
-  std::vector<PayingGuests> out;
-  for (const GuestKind& kind : event.guests) {
-    out.push_back({kind.name, kind.count, kind.price_share, kind.own_price, kind.payer});
-  }
-  return out;
-}
+std::vector<PayingGuests> paying_guests(const Event& event);
 
 /// The food for a guest at the full price: food / (guests x price shares), where guests with a
 /// price of their own count by what they eat. Throws Failure where no guest pays.
-inline Money food_of_full_price(const Event& event, const EventCost& cost) {
-  check_guests(paying_guests(event));
-  Rational full_prices;
-  for (const GuestKind& kind : event.guests) {
-    full_prices += kind.count * (kind.own_price ? kind.portion_share : kind.price_share);
-  }
-  return cost.food / full_prices;
-}
+Money food_of_full_price(const Event& event, const EventCost& cost);
 
 /// The quote for an occasion by its own terms, deliveries in its cost. Throws Failure, at the
 /// event's place, as `make_quote` does.
-inline Quote quote_for(const Event& event, const EventCost& cost, const PriceList& prices) {
-  try {
-    return make_quote(cost.food, paying_guests(event), event.terms, prices.currency,
-                      cost.deliveries);
-  } catch (const Failure& failure) {
-    throw Failure(at(failure.problem(), event.place));
-  }
-}
+Quote quote_for(const Event& event, const EventCost& cost, const PriceList& prices);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/event_cost.hpp"
+#endif

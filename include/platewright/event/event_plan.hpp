@@ -3,11 +3,11 @@
 // The one plan of an event, of which cards, cost, quote, order and timeline are views.
 
 #include <memory>
-#include <utility>
 #include <vector>
 
 #include "platewright/event/make_timeline.hpp"
 #include "platewright/event/occasion.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -16,9 +16,7 @@ namespace platewright {
 class EventPlan {
  public:
   /// Throws Failure as `plan_production` does.
-  explicit EventPlan(Occasion occasion)
-      : occasion_(std::make_shared<const Occasion>(std::move(occasion))),
-        production_(plan_production(occasion_->event, occasion_->book, occasion_->prices)) {}
+  explicit EventPlan(Occasion occasion);
 
   const Occasion& occasion() const { return *occasion_; }
   const Event& event() const { return occasion_->event; }
@@ -34,9 +32,7 @@ class EventPlan {
   /// Throws Failure as `make_order` does.
   Order order() const { return make_order(event(), production_, recipes(), prices()); }
   /// Throws Failure as `make_timeline` does.
-  Timeline timeline(const SafetyTable& safety) const {
-    return make_timeline(event(), production_, order(), safety);
-  }
+  Timeline timeline(const SafetyTable& safety) const;
 
  private:
   std::shared_ptr<const Occasion> occasion_;
@@ -44,3 +40,7 @@ class EventPlan {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/event_plan.hpp"
+#endif

@@ -6,6 +6,7 @@
 
 #include "platewright/event/changes.hpp"
 #include "platewright/event/trial_bound.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -19,21 +20,11 @@ struct GuestTableRow {
 /// One row for each number, in the order given; everything is planned anew, since whole pieces and
 /// workers do not follow the guests in proportion. Throws Failure as `change_guests` and
 /// `quote_of`, and for more rows than `most_trials`.
-inline std::vector<GuestTableRow> guest_table(const Occasion& occasion,
-                                              const std::vector<Rational>& counts) {
-  check_trials("a table of guests", counts.size(), size_of_plan(occasion));
-  const Money quoted = quote_of(occasion).price;
-  std::vector<GuestTableRow> out;
-  for (const Rational& count : counts) {
-    Event event = occasion.event;
-    change_guests(event, count);
-    const Production production = plan_production(event, occasion.book, occasion.prices);
-    const EventCost cost = event_cost(event, production, occasion.book, occasion.prices);
-    const Quote priced = quote_for(event, cost, occasion.prices);
-    event.terms.agreed_price = quoted;
-    out.push_back({count, priced, quote_for(event, cost, occasion.prices)});
-  }
-  return out;
-}
+std::vector<GuestTableRow> guest_table(const Occasion& occasion,
+                                       const std::vector<Rational>& counts);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/guest_table.hpp"
+#endif

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "platewright/event/event_plan.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/quotes.hpp"
 
 namespace platewright {
@@ -20,19 +21,10 @@ struct Invoice {
 /// price quoted; who was guaranteed and did not come pays, as in every quote. What came on top
 /// stands on the bill. The cost is that of the plan. Throws Failure, at the event's place, for an
 /// event without an invoice, and as `quote_for` does.
-inline Invoice make_invoice(const EventPlan& plan) {
-  Event event = plan.event();
-  if (!event.invoice) {
-    throw Failure(at(problems::invoice_missing(in_quotes(event.name)), event.place));
-  }
-  const Quote quoted = plan.quote();
-  event.terms.agreed_price = quoted.price;
-  for (GuestKind& kind : event.guests) {
-    const auto came = event.invoice->came.find(kind.name);
-    if (came != event.invoice->came.end()) kind.count = came->second;
-  }
-  for (const ExtraLine& extra : event.invoice->extras) event.terms.extras.push_back(extra);
-  return {quoted, quote_for(event, plan.cost(), plan.prices())};
-}
+Invoice make_invoice(const EventPlan& plan);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/invoice.hpp"
+#endif

@@ -2,128 +2,51 @@
 #pragma once
 // Recipes that are made ahead: how they are kept, and until when.
 
-#include <algorithm>
 #include <chrono>
-#include <cstdint>
 #include <map>
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "platewright/event/walk_back.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright::detail {
 
 using RecipeClocksByName = std::map<std::string, RecipeClocks>;
 
 /// The last whole day of a rule that counts the day it is made as the first.
-inline std::chrono::local_days last_day(const std::chrono::local_days& made,
-                                        const Duration& within) {
-  const Integer days = floor_of(within.in(units::day));
-  return made + std::chrono::days(static_cast<std::int64_t>(days) - 1);
-}
+std::chrono::local_days last_day(const std::chrono::local_days& made, const Duration& within);
 
-inline std::optional<StepRule> dated_rule(const StepControl& control, const SafetyTable& safety) {
-  for (const StepRule& rule : safety.step_rules) {
-    const bool dated = rule.demand == StepDemand::dated && rule.within.has_value();
-    if (dated && applies(rule, control.kind, control.where)) return rule;
-  }
-  return std::nullopt;
-}
+std::optional<StepRule> dated_rule(const StepControl& control, const SafetyTable& safety);
 
 /// The first step of a recipe that holds it cold; none where no step does.
-inline const MethodStep* cold_step(const Recipe& recipe) {
-  for (const MethodStep& step : recipe.steps) {
-    if (step.control && step.control->kind == StepKind::hold_cold) return &step;
-  }
-  return nullptr;
-}
+const MethodStep* cold_step(const Recipe& recipe);
 
 /// When it is made, at the soonest: when it begins to be chilled, or, where no step does that, to
 /// be held cold; none where those steps take no time and so are not planned.
-inline std::optional<Instant> made_at(const Recipe& recipe, const Timeline& timeline) {
-  std::optional<Instant> out;
-  for (const TimelineEntry& entry : timeline.entries) {
-    const bool kept = entry.step == StepKind::chill || entry.step == StepKind::hold_cold;
-    if (entry.recipe != recipe.name || !kept) continue;
-    const Instant begin = entry.earliest.value_or(entry.latest);
-    if (!out || begin < *out) out = begin;
-  }
-  return out;
-}
+std::optional<Instant> made_at(const Recipe& recipe, const Timeline& timeline);
 
-inline void add_kept(const Recipe& recipe, const Instant& last_use, const Timeline& timeline,
-                     const SafetyTable& safety, std::vector<KeptFood>& out) {
-  const auto known = [&](const KeptFood& food) { return food.recipe == recipe.name; };
-  if (std::any_of(out.begin(), out.end(), known)) return;
-  const MethodStep* cold = cold_step(recipe);
-  const auto begin = made_at(recipe, timeline);
-  if (cold == nullptr || !begin) return;
-  const auto day_of = [&](const Instant& time) {
-    return std::chrono::floor<std::chrono::days>(timeline.zone.local(time));
-  };
-  KeptFood food{recipe.name,      std::nullopt, *cold->control, day_of(*begin),
-                day_of(last_use), std::nullopt, std::nullopt};
-  for (const MethodStep& step : recipe.steps) {
-    if (&step == cold) break;
-    if (step.control && step.control->kind == StepKind::chill) food.cooled = step.control;
-  }
-  food.rule = dated_rule(food.kept, safety);
-  if (food.rule) food.use_by = last_day(food.made, *food.rule->within);
-  out.push_back(std::move(food));
-}
+void add_kept(const Recipe& recipe, const Instant& last_use, const Timeline& timeline,
+              const SafetyTable& safety, std::vector<KeptFood>& out);
 
 /// When the last of those that use a sub-recipe needs it.
-inline Instant last_needed(const SubRecipePlan& plan, const RecipeClocksByName& clocks) {
-  std::optional<Instant> out;
-  for (const std::string& user : plan.used_by) {
-    const Instant needed = clocks.at(user).needed(plan.scaled.recipe->name).latest();
-    if (!out || *out < needed) out = needed;
-  }
-  return *out;
-}
+Instant last_needed(const SubRecipePlan& plan, const RecipeClocksByName& clocks);
 
 /// Dishes first, as they are used last.
-inline std::vector<KeptFood> kept_foods(const Production& production,
-                                        const RecipeClocksByName& clocks, const Timeline& timeline,
-                                        const SafetyTable& safety) {
-  std::vector<KeptFood> out;
-  for (const DishPlan& dish : production.dishes) {
-    add_kept(*dish.scaled.recipe, timeline.served, timeline, safety, out);
-  }
-  for (const SubRecipePlan& plan : production.sub_recipes) {
-    add_kept(*plan.scaled.recipe, last_needed(plan, clocks), timeline, safety, out);
-  }
-  return out;
-}
+std::vector<KeptFood> kept_foods(const Production& production, const RecipeClocksByName& clocks,
+                                 const Timeline& timeline, const SafetyTable& safety);
 
 /// Cooked, and neither chilled nor held by any step.
-inline bool keeping_is_not_said(const Recipe& recipe) {
-  const auto kind_is = [&](bool (*of_kind)(StepKind)) {
-    return std::any_of(recipe.steps.begin(), recipe.steps.end(), [&](const MethodStep& step) {
-      return step.control && of_kind(step.control->kind);
-    });
-  };
-  return (!recipe.oven.empty() || kind_is(cooks)) && !kind_is(keeps_food);
-}
+bool keeping_is_not_said(const Recipe& recipe);
 
 /// A sub-recipe is ready for the first that uses it, and waits for the last. Food that is neither
 /// hot nor cold keeps for the hours of FDA Food Code 2022, 3-501.19.
-inline std::vector<WaitingFood> waiting_foods(const Production& production,
-                                              const RecipeClocksByName& clocks,
-                                              const SafetyTable& safety) {
-  std::vector<WaitingFood> out;
-  const auto limit = safety.limit("time as control, hot");
-  if (!limit || !limit->within) return out;
-  for (const SubRecipePlan& plan : production.sub_recipes) {
-    const Recipe& recipe = *plan.scaled.recipe;
-    if (!keeping_is_not_said(recipe)) continue;
-    const std::chrono::minutes wait = last_needed(plan, clocks) - needed_by(plan, clocks).soonest();
-    const Duration longest = Duration::of(Rational(wait.count()), units::minute);
-    if (longest > *limit->within) out.push_back({recipe.name, longest, *limit});
-  }
-  return out;
-}
+std::vector<WaitingFood> waiting_foods(const Production& production,
+                                       const RecipeClocksByName& clocks, const SafetyTable& safety);
 
 }  // namespace platewright::detail
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/kept_food.hpp"
+#endif

@@ -2,14 +2,12 @@
 #pragma once
 // What a whole production takes from the store, ingredient by ingredient.
 
-#include <algorithm>
-#include <map>
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "platewright/event/walk_back.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -36,78 +34,12 @@ struct Need {
   std::optional<Amount> to_buy() const;
 };
 
-inline std::optional<Amount> Need::to_buy() const {
-  if (!purchased) return std::nullopt;
-  Rational number = purchased->number;
-  if (from_by_products) number -= from_by_products->number;
-  if (in_store) number -= in_unit(*in_store, purchased->unit).number;
-  if (number <= 0) return std::nullopt;
-  return Amount{number, purchased->unit};
-}
-
 namespace detail {
 
-inline void add_used(std::vector<Amount>& sums, const Amount& used) {
-  for (Amount& other : sums) {
-    if (!same_measure(other.unit, used.unit)) continue;
-    other = sum(other, used);
-    return;
-  }
-  sums.push_back(used);
-}
+void add_used(std::vector<Amount>& sums, const Amount& used);
 
 inline void keep_earlier(std::optional<LocalTime>& known, const std::optional<LocalTime>& other) {
   if (other && (!known || *other < *known)) known = other;
-}
-
-/// The days on which its recipes begin are those of `begins`, which may have none.
-inline void add_needs_of(const ScaledRecipe& scaled, const RecipeBook& book,
-                         const PriceList& prices, const std::map<std::string, LocalTime>& begins,
-                         std::map<std::string, Need>& needs) {
-  for (const ScaledLine& line : scaled.lines) {
-    if (line.recipe != nullptr) continue;
-    const std::string& name = line.line->name;
-    const Ingredient& ingredient = book.ingredient(name);
-    Need& need = needs[name];
-    need.ingredient = name;
-    const std::string& user = scaled.recipe->name;
-    if (std::find(need.used_by.begin(), need.used_by.end(), user) == need.used_by.end()) {
-      need.used_by.push_back(user);
-    }
-    if (const auto begin = begins.find(user); begin != begins.end()) {
-      keep_earlier(need.first_used, begin->second);
-    }
-    const std::optional<Amount> used = amount_to_buy(line.amount);
-    if (!used) {
-      need.to_taste = true;
-      continue;
-    }
-    add_used(need.used, *used);
-    const PriceEntry* entry = prices.find(name);
-    need.free = entry != nullptr && entry->free;
-    if (need.free || entry == nullptr || entry->purchases.empty()) continue;
-    need.offer = entry->purchases.front();
-    const auto bought = bought_for(scaled, line, ingredient, book, *need.offer);
-    need.purchased = need.purchased ? sum(*need.purchased, bought->amount) : bought->amount;
-  }
-}
-
-/// Bones and fat of one ingredient that another one stands for in the recipes.
-inline void add_by_products(const PriceList& prices, std::map<std::string, Need>& needs) {
-  for (const auto& [name, giver] : needs) {
-    const PriceEntry* entry = prices.find(name);
-    if (entry == nullptr || !giver.purchased) continue;
-    for (const ByProduct& by_product : entry->by_products) {
-      const auto taker = needs.find(by_product.used_as);
-      if (taker == needs.end() || !taker->second.purchased) continue;
-      Need& need = taker->second;
-      const Amount left =
-          in_unit(by_product_of(by_product, *giver.purchased), need.purchased->unit);
-      const Rational before = need.from_by_products ? need.from_by_products->number : Rational(0);
-      need.from_by_products = Amount{
-          std::min(Rational(before + left.number), need.purchased->number), need.purchased->unit};
-    }
-  }
 }
 
 }  // namespace detail
@@ -116,30 +48,12 @@ inline void add_by_products(const PriceList& prices, std::map<std::string, Need>
 /// pieces of sub-recipes that are made for this production. `served` is when its food is served.
 /// Throws Failure, at the line's place, where an amount does not lead to the pack's unit, and for a
 /// step that takes more than a year.
-inline std::vector<Need> needs_of(const Production& production, const RecipeBook& book,
-                                  const PriceList& prices,
-                                  const std::optional<ZonedTime>& served = std::nullopt) {
-  std::map<std::string, LocalTime> begins;
-  if (served) begins = soonest_beginnings(production, *served);
-  std::map<std::string, Need> needs;
-  for (const DishPlan& dish : production.dishes) {
-    detail::add_needs_of(dish.scaled, book, prices, begins, needs);
-  }
-  for (const SubRecipePlan& sub_recipe : production.sub_recipes) {
-    detail::add_needs_of(sub_recipe.scaled, book, prices, begins, needs);
-  }
-  detail::add_by_products(prices, needs);
-  for (auto& [name, need] : needs) {
-    const PriceEntry* entry = prices.find(name);
-    if (entry == nullptr) continue;
-    need.in_store = entry->in_store;
-    need.keeping = entry->keeping;
-  }
-  std::vector<Need> out;
-  out.reserve(needs.size());
-  // Each is taken out of the map, so that there are never two of all of them.
-  while (!needs.empty()) out.push_back(std::move(needs.extract(needs.begin()).mapped()));
-  return out;
-}
+std::vector<Need> needs_of(const Production& production, const RecipeBook& book,
+                           const PriceList& prices,
+                           const std::optional<ZonedTime>& served = std::nullopt);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/needs.hpp"
+#endif

@@ -3,6 +3,7 @@
 // An occasion with all that its price rests on, as one value that can be changed and asked again.
 
 #include "platewright/event/event_cost.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -14,10 +15,7 @@ struct Occasion {
 };
 
 /// What its food and deliveries cost. Throws Failure as `plan_production` and `event_cost` do.
-inline EventCost event_cost(const Occasion& occasion) {
-  const Production production = plan_production(occasion.event, occasion.book, occasion.prices);
-  return event_cost(occasion.event, production, occasion.book, occasion.prices);
-}
+EventCost event_cost(const Occasion& occasion);
 
 /// The quote from the very beginning: production, plate costs, price. Throws Failure as these do.
 inline Quote quote_of(const Occasion& occasion) {
@@ -25,3 +23,7 @@ inline Quote quote_of(const Occasion& occasion) {
 }
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/occasion.hpp"
+#endif

@@ -2,15 +2,13 @@
 #pragma once
 // What to order: whole packs and whole pieces, by supplier.
 
-#include <algorithm>
-#include <map>
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "platewright/event/deliveries.hpp"
 #include "platewright/event/needs.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -41,10 +39,7 @@ struct OrderLine {
   Keeping keeping = {};
 
   /// Whole days from the delivery to the last day for it to be there.
-  int days_early() const {
-    if (!deliver_by || !deliver_on) return 0;
-    return static_cast<int>((day_part(*deliver_by) - day_part(*deliver_on)).count());
-  }
+  int days_early() const;
 };
 
 /// What one supplier brings on one day.
@@ -93,104 +88,17 @@ inline LocalTime delivery_day(const LocalTime& first_used) {
 
 /// The line for one need, its delivery not planned yet. Throws Failure for a pack that holds 0 or
 /// less and for a need in another measure than the pack's.
-inline OrderLine order_line(const Need& need, const Amount& needed, const Purchase& purchase) {
-  check_content(purchase);
-  const Amount in_packs = in_unit(needed, purchase.content.unit);
-  Integer packs = ceiling_of(in_packs.number / purchase.content.number);
-  if (purchase.least && packs < *purchase.least) packs = *purchase.least;
-  const Amount ordered = scaled(purchase.content, Rational(packs));
-  const Amount left_over{ordered.number - in_packs.number, in_packs.unit};
-  OrderLine out{need.ingredient, in_packs, purchase, packs, ordered, left_over};
-  out.used_by = need.used_by;
-  out.cost = purchase.price * Rational(packs);
-  out.deposit = purchase.deposit * Rational(packs);
-  out.from_by_products = need.from_by_products;
-  out.in_store = need.in_store;
-  out.left_over_value = price_of(left_over, purchase);
-  if (need.first_used) out.deliver_by = delivery_day(*need.first_used);
-  out.keeping = need.keeping;
-  return out;
-}
+OrderLine order_line(const Need& need, const Amount& needed, const Purchase& purchase);
 
 namespace detail {
 
-inline void add_line(OrderLine line, SupplierOrder& supplier, Order& out) {
-  supplier.supplier = line.purchase.supplier;
-  supplier.total += line.cost;
-  supplier.deposit += line.deposit;
-  out.total += line.cost;
-  out.deposit += line.deposit;
-  out.left_over_value += line.left_over_value;
-  supplier.lines.push_back(std::move(line));
-}
-
-/// The last day for each line, or the first of these days for all of them.
-inline void plan_delivery_days(SupplierOrder& order) {
-  std::optional<LocalTime> first;
-  for (OrderLine& line : order.lines) {
-    if (line.deliver_by) line.deliver_on = last_delivery(order.terms, *line.deliver_by);
-    keep_earlier(first, line.deliver_on);
-  }
-  for (OrderLine& line : order.lines) {
-    if (order.terms.one_delivery && line.deliver_on) line.deliver_on = first;
-  }
-}
-
-/// A supplier comes for each of them, so that each is held to its minimum.
-inline std::vector<Delivery> deliveries_of(const SupplierOrder& order) {
-  std::map<std::optional<LocalTime>, Money> goods;
-  for (const OrderLine& line : order.lines) goods[line.deliver_on] += line.cost;
-  std::vector<Delivery> out;
-  for (const auto& [day, cost] : goods) {
-    out.push_back({day, cost, std::max(Money(), order.terms.minimum - cost)});
-  }
-  return out;
-}
-
-inline void plan_deliveries(SupplierOrder& order, const Suppliers& suppliers) {
-  order.terms = supplier_called(order.supplier, suppliers);
-  plan_delivery_days(order);
-  for (OrderLine& line : order.lines) {
-    if (line.deliver_on) line.order_by = last_order(order.terms, line.purchase, *line.deliver_on);
-    keep_earlier(order.deliver_by, line.deliver_by);
-    keep_earlier(order.order_by, line.order_by);
-  }
-  order.deliveries = deliveries_of(order);
-  order.delivery_charges =
-      order.terms.delivery_charge * Rational(static_cast<std::int64_t>(order.deliveries.size()));
-  for (const Delivery& delivery : order.deliveries) order.below_minimum += delivery.below_minimum;
-}
+void add_line(OrderLine line, SupplierOrder& supplier, Order& out);
 
 }  // namespace detail
 
 /// The order for these needs, each by its offer; an amount of 0 is not ordered. Throws Failure as
 /// `order_line` does, and where what is in store is not in the measure of the pack.
-inline Order make_order(const std::vector<Need>& needs, const Suppliers& described) {
-  Order out;
-  std::map<std::string, SupplierOrder> suppliers;
-  for (const Need& need : needs) {
-    if (need.to_taste) out.have_ready.push_back(need);
-    if (!need.purchased) {
-      if (!need.used.empty()) out.not_ordered.push_back(need);
-      continue;
-    }
-    if (need.purchased->number == 0) continue;
-    const auto to_buy = need.to_buy();
-    if (!to_buy) {
-      out.all_there.push_back(need);
-      continue;
-    }
-    OrderLine line = order_line(need, *to_buy, *need.offer);
-    detail::add_line(std::move(line), suppliers[need.offer->supplier], out);
-  }
-  for (auto& [name, order] : suppliers) {
-    detail::plan_deliveries(order, described);
-    out.delivery_charges += order.delivery_charges;
-    out.suppliers.push_back(std::move(order));
-  }
-  out.used_value = out.total - out.left_over_value;
-  return out;
-}
+Order make_order(const std::vector<Need>& needs, const Suppliers& described);
 
 /// The order for a production. Throws Failure as `needs_of` and `make_order` do.
 inline Order make_order(const Event& event, const Production& production, const RecipeBook& book,
@@ -199,3 +107,7 @@ inline Order make_order(const Event& event, const Production& production, const 
 }
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/order.hpp"
+#endif

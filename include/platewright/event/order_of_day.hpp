@@ -2,144 +2,35 @@
 #pragma once
 // One order for several events, so that open packs are shared.
 
-#include <algorithm>
-#include <string>
-#include <utility>
 #include <vector>
 
 #include "platewright/costing/same_offer.hpp"
 #include "platewright/event/occasion.hpp"
 #include "platewright/event/order.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
-
-namespace detail {
-
-/// Goods are added up where they are bought alike: by one offer at one price, or by none.
-inline bool bought_alike(const Need& left, const Need& right) {
-  if (left.ingredient != right.ingredient) return false;
-  if (!left.offer || !right.offer) return left.offer.has_value() == right.offer.has_value();
-  return same_terms(*left.offer, *right.offer);
-}
-
-inline void add_amount(std::optional<Amount>& total, const std::optional<Amount>& more) {
-  if (more) total = total ? sum(*total, *more) : *more;
-}
-
-inline void add_need(const Need& need, Need& total) {
-  add_amount(total.purchased, need.purchased);
-  add_amount(total.from_by_products, need.from_by_products);
-  for (const Amount& used : need.used) add_used(total.used, used);
-  total.to_taste = total.to_taste || need.to_taste;
-  total.free = total.free || need.free;
-  keep_earlier(total.first_used, need.first_used);
-  for (const std::string& user : need.used_by) {
-    if (std::find(total.used_by.begin(), total.used_by.end(), user) == total.used_by.end()) {
-      total.used_by.push_back(user);
-    }
-  }
-}
-
-/// What is in store is there once: each of the needs of one ingredient leaves the rest to the next.
-inline void share_store(std::vector<Need>::iterator need, std::vector<Need>::iterator end) {
-  std::optional<Amount> left;
-  for (auto other = need; other != end && !left; ++other) left = other->in_store;
-  for (; need != end; ++need) {
-    need->in_store = left;
-    if (!left || !need->purchased) continue;
-    Amount taken = *need->purchased;
-    if (need->from_by_products) taken.number -= need->from_by_products->number;
-    left->number -= in_unit(taken, left->unit).number;
-    if (left->number <= 0) left = std::nullopt;
-  }
-}
-
-/// The earliest first, those whose time is not known last, each day's by name: so that the order in
-/// which the events were named changes nothing.
-inline std::vector<const Occasion*> by_time(const std::vector<Occasion>& occasions) {
-  std::vector<const Occasion*> out;
-  for (const Occasion& occasion : occasions) out.push_back(&occasion);
-  std::stable_sort(out.begin(), out.end(), [](const Occasion* left, const Occasion* right) {
-    const Event& one = left->event;
-    const Event& other = right->event;
-    if (one.at.has_value() != other.at.has_value()) return one.at.has_value();
-    if (one.at && (*one.at < *other.at || *other.at < *one.at)) return *one.at < *other.at;
-    return one.name < other.name;
-  });
-  return out;
-}
-
-}  // namespace detail
 
 /// The needs of several events added up, by name of the ingredient. Each event's go by its own
 /// prices; those that are bought by one offer at one price are one need, which is first used when
 /// the first of them uses it. What is in store is there once, for the earliest event first. Throws
 /// Failure as `plan_production` and `needs_of` do, and for amounts in measures that do not mix.
-inline std::vector<Need> needs_of_all(const std::vector<Occasion>& occasions) {
-  std::vector<Need> all;
-  for (const Occasion* occasion : detail::by_time(occasions)) {
-    const Production production =
-        plan_production(occasion->event, occasion->book, occasion->prices);
-    for (Need& need : needs_of(production, occasion->book, occasion->prices, occasion->event.at)) {
-      const auto known = std::find_if(all.begin(), all.end(), [&](const Need& other) {
-        return detail::bought_alike(other, need);
-      });
-      if (known == all.end()) {
-        all.push_back(std::move(need));
-      } else {
-        detail::add_need(need, *known);
-      }
-    }
-  }
-  std::stable_sort(all.begin(), all.end(), [](const Need& left, const Need& right) {
-    return left.ingredient < right.ingredient;
-  });
-  for (auto need = all.begin(); need != all.end();) {
-    const auto next = std::find_if(
-        need, all.end(), [&](const Need& other) { return other.ingredient != need->ingredient; });
-    detail::share_store(need, next);
-    need = next;
-  }
-  return all;
-}
+std::vector<Need> needs_of_all(const std::vector<Occasion>& occasions);
 
 /// What the lists say of each supplier: the earliest event's word, but of minimums and charges the
 /// most, and the closed days of all.
-inline Suppliers suppliers_of_all(const std::vector<Occasion>& occasions) {
-  Suppliers out;
-  for (const Occasion* occasion : detail::by_time(occasions)) {
-    for (const auto& [name, supplier] : occasion->prices.suppliers) {
-      const auto [known, is_new] = out.emplace(name, supplier);
-      if (is_new) continue;
-      Supplier& one = known->second;
-      one.minimum = std::max(one.minimum, supplier.minimum);
-      one.delivery_charge = std::max(one.delivery_charge, supplier.delivery_charge);
-      one.closed.insert(one.closed.end(), supplier.closed.begin(), supplier.closed.end());
-      one.one_delivery = one.one_delivery || supplier.one_delivery;
-    }
-  }
-  return out;
-}
+Suppliers suppliers_of_all(const std::vector<Occasion>& occasions);
 
 /// One order for all of them, each event on its own prices. Throws Failure as `needs_of_all` and
 /// `make_order` do, and for prices in different currencies.
-inline Order order_of_day(const std::vector<Occasion>& occasions) {
-  for (const Occasion& occasion : occasions) {
-    const Currency& first = occasions.front().prices.currency;
-    const Currency& other = occasion.prices.currency;
-    if (other != first) {
-      throw Failure(problems::exchange_rate_missing(other.code(), first.code()));
-    }
-  }
-  return make_order(needs_of_all(occasions), suppliers_of_all(occasions));
-}
+Order order_of_day(const std::vector<Occasion>& occasions);
 
 /// One order for events that go by the same prices.
-inline Order order_of_day(const std::vector<Event>& events, const RecipeBook& book,
-                          const PriceList& prices) {
-  std::vector<Occasion> occasions;
-  for (const Event& event : events) occasions.push_back({event, book, prices});
-  return order_of_day(occasions);
-}
+Order order_of_day(const std::vector<Event>& events, const RecipeBook& book,
+                   const PriceList& prices);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/order_of_day.hpp"
+#endif

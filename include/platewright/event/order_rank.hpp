@@ -5,23 +5,17 @@
 #include <cstddef>
 
 #include "platewright/event/order.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
 /// Whether goods come on no day that is known to be in time, or wait longer than they keep.
-inline bool comes_at_a_wrong_time(const OrderLine& line) {
-  if (line.deliver_by && !line.deliver_on) return true;
-  return line.keeping.days && line.days_early() > *line.keeping.days;
-}
+bool comes_at_a_wrong_time(const OrderLine& line);
 
 /// The goods and their deliveries; of a delivery that does not meet its supplier's minimum, the
 /// minimum, since the rest is paid for goods that no one needs. Deposits, which come back, do not
 /// count.
-inline Money cost_of_order(const Order& order) {
-  Money out = order.total + order.delivery_charges;
-  for (const SupplierOrder& supplier : order.suppliers) out += supplier.below_minimum;
-  return out;
-}
+Money cost_of_order(const Order& order);
 
 /// Goods in time come before goods that are cheap.
 struct OrderRank {
@@ -34,14 +28,10 @@ struct OrderRank {
   }
 };
 
-inline OrderRank rank_of(const Order& order) {
-  OrderRank out{0, cost_of_order(order)};
-  for (const SupplierOrder& supplier : order.suppliers) {
-    for (const OrderLine& line : supplier.lines) {
-      if (comes_at_a_wrong_time(line)) ++out.wrong_times;
-    }
-  }
-  return out;
-}
+OrderRank rank_of(const Order& order);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/order_rank.hpp"
+#endif

@@ -4,28 +4,19 @@
 
 #include "platewright/event/invoice.hpp"
 #include "platewright/event/margin_warnings.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
 /// A warning where more was received than the bill comes to; nothing else. It never fails.
-inline ProblemList payment_warnings(const Quote& bill, const std::string& event,
-                                    const Place& place) {
-  ProblemList out;
-  if (bill.due >= Money()) return out;
-  const auto sum = [&](const Money& money) { return detail::sum_of_money(money, bill.currency); };
-  out.add(as_warning(at(
-      problems::paid_too_much(event, sum(bill.received), sum(bill.total), sum(-bill.due)), place)));
-  return out;
-}
+ProblemList payment_warnings(const Quote& bill, const std::string& event, const Place& place);
 
 /// The same of an event: of its invoice where it has one, else of its quote; nothing where it has
 /// no terms. Throws Failure as `EventPlan::quote` does.
-inline ProblemList payment_warnings(const EventPlan& plan) {
-  const Event& event = plan.event();
-  if (!event.has_terms || event.terms.conditions.payments.empty()) return ProblemList();
-  const Place& terms = event.terms.place;
-  return payment_warnings(event.invoice ? make_invoice(plan).billed : plan.quote(), event.name,
-                          terms.line > 0 ? terms : event.place);
-}
+ProblemList payment_warnings(const EventPlan& plan);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/payment_warnings.hpp"
+#endif

@@ -2,14 +2,12 @@
 #pragma once
 // Which prices and yields move the price of a guest most.
 
-#include <algorithm>
 #include <cstddef>
-#include <set>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "platewright/event/trial_bound.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -22,78 +20,16 @@ struct PriceMover {
   Money moved;  ///< exact price of a guest after - before
 };
 
-namespace detail {
-
-/// The ingredient with the yield of its ladder times a factor, its spread left out; a dish of
-/// whole pieces of it serves as many fewer portions, whoever counted them.
-inline void change_yield(Occasion& occasion, const std::string& name, const Rational& factor) {
-  Ingredient& ingredient = occasion.book.ingredients.at(name);
-  std::vector<Rung> rungs = ingredient.ladder.rungs();
-  rungs.back().yield *= factor;
-  ingredient.ladder = Ladder(std::move(rungs));
-  for (auto& [recipe_name, recipe] : occasion.book.recipes) {
-    const RecipeLine* line = piece_line(recipe, occasion.book);
-    if (line == nullptr || line->name != name || !ingredient.is_cut) continue;
-    if (recipe.makes.portions) recipe.makes.portions = *recipe.makes.portions * factor;
-  }
-}
-
-/// The ingredients that are paid for in this production.
-inline std::vector<std::string> paid_ingredients(const Occasion& occasion) {
-  std::vector<std::string> out;
-  std::set<std::string> met;
-  const Production production = plan_production(occasion.event, occasion.book, occasion.prices);
-  const auto add_from = [&](const ScaledRecipe& scaled) {
-    for (const ScaledLine& line : scaled.lines) {
-      const PriceEntry* entry =
-          line.recipe != nullptr ? nullptr : occasion.prices.find(line.line->name);
-      if (entry == nullptr || entry->free || entry->purchases.empty()) continue;
-      if (met.insert(line.line->name).second) out.push_back(line.line->name);
-    }
-  };
-  for (const DishPlan& dish : production.dishes) add_from(dish.scaled);
-  for (const SubRecipePlan& sub_recipe : production.sub_recipes) add_from(sub_recipe.scaled);
-  return out;
-}
-
-}  // namespace detail
-
 /// The `most` greatest movers: each price of an ingredient raised by `change`, and the last yield
 /// of each one that loses anything lowered by `change`, one at a time, everything planned anew. By
 /// the size of the move, a price before a yield where they are equal. The move is that of the exact
 /// price, before its rounding to a step. `change` is a share above 0 and below 1. Throws Failure
 /// for another one, for more than `most_trials`, and as `quote_of` does.
-inline std::vector<PriceMover> price_movers(const Occasion& occasion, const Rational& change,
-                                            std::size_t most = 5) {
-  if (change <= 0 || change >= 1) {
-    throw Failure(problems::share_out_of_range("a change", as_exact(change),
-                                               "a share above 0 and below 100 %"));
-  }
-  const Money before = quote_of(occasion).exact_price;
-  const std::vector<std::string> names = detail::paid_ingredients(occasion);
-  check_trials("the movers", 2 * names.size(), size_of_plan(occasion));
-  Occasion changed = occasion;
-  std::vector<PriceMover> out;
-  for (const std::string& name : names) {
-    std::vector<Purchase>& purchases = changed.prices.entries.at(name).purchases;
-    const std::vector<Purchase> as_written = purchases;
-    for (Purchase& purchase : purchases) purchase.price = purchase.price * Rational(1 + change);
-    out.push_back({Moves::price, name, quote_of(changed).exact_price - before});
-    purchases = as_written;
-    const Ingredient ingredient = changed.book.ingredient(name);
-    if (ingredient.ladder.loses_nothing()) continue;
-    detail::change_yield(changed, name, 1 - change);
-    out.push_back({Moves::yield, name, quote_of(changed).exact_price - before});
-    // What is exact can be turned back.
-    detail::change_yield(changed, name, 1 / Rational(1 - change));
-    changed.book.ingredients.at(name) = ingredient;
-  }
-  const auto size = [](const Money& moved) { return moved < Money{} ? -moved : moved; };
-  std::stable_sort(out.begin(), out.end(), [&](const PriceMover& left, const PriceMover& right) {
-    return size(left.moved) > size(right.moved);
-  });
-  if (out.size() > most) out.resize(most);
-  return out;
-}
+std::vector<PriceMover> price_movers(const Occasion& occasion, const Rational& change,
+                                     std::size_t most = 5);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/price_movers.hpp"
+#endif

@@ -7,6 +7,7 @@
 #include "platewright/costing/day_text.hpp"
 #include "platewright/event/event_plan.hpp"
 #include "platewright/event/step_warnings.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/safety.hpp"
 #include "platewright/problem/problem_list.hpp"
 #include "platewright/recipe/temperature_notices.hpp"
@@ -15,114 +16,30 @@ namespace platewright {
 
 namespace detail {
 
-inline std::string names_of(const std::vector<std::string>& names) {
-  std::string out;
-  for (const std::string& name : names) out += (out.empty() ? "" : ", ") + in_quotes(name);
-  return out;
-}
-
-/// What may be done: FDA Food Code 2022, 3-401.11 and 3-603.11.
-inline std::string remedy_of(const PullCheck& check) {
-  const std::string cook_on = "cook on to " + both_scales(check.cook_to->at, Rounding::up);
-  switch (check.advisory) {
-    case Advisory::cook_on:
-      return cook_on + "; no notice to guests makes this food safe. Local codes come first";
-    case Advisory::unless_held:
-      return cook_on +
-             ", or hold the roast as long as its card says, or tell guests in writing that it is "
-             "undercooked; local codes come first";
-    case Advisory::needed:
-    case Advisory::not_needed:
-    case Advisory::no_minimum:
-      break;
-  }
-  return cook_on +
-         ", or tell guests in writing that it is undercooked (FDA Food Code 2022, 3-603.11); local "
-         "codes come first";
-}
-
-inline void add_temperature_warnings(const Recipe& recipe, const RecipeBook& book,
-                                     const SafetyTable& table, ProblemList& out) {
-  const TemperatureNotices notices = temperature_notices(recipe, book, table);
-  for (const UnknownMinimum& food : notices.not_known) {
-    out.add(as_warning(at(problems::safety_not_stated(food.ingredients), recipe.place)));
-  }
-  for (const UndercookedFood& food : notices.undercooked) {
-    const MinimumTemperature& minimum = *food.check.cook_to;
-    out.add(as_warning(at(problems::below_the_minimum(recipe.name, names_of(food.ingredients),
-                                                      both_scales(food.check.pull, Rounding::down),
-                                                      both_scales(minimum.at, Rounding::up) + " (" +
-                                                          minimum.source + ", " + minimum.row + ")",
-                                                      remedy_of(food.check)),
-                          recipe.place)));
-  }
-}
-
-inline void add_timeline_warnings(const Timeline& timeline, const RecipeBook& book,
-                                  ProblemList& out) {
-  for (const StandingFood& food : timeline.standing) {
-    out.add(
-        as_warning(at(problems::stands_too_long(food.recipe, hours_of(food.longest, Rounding::up),
-                                                hours_of(*food.limit.within, Rounding::down),
-                                                source_words(food.limit.source, food.limit.row)),
-                      book.recipe(food.recipe).place)));
-  }
-  for (const KeptFood& food : timeline.kept) {
-    if (food.in_time()) continue;
-    out.add(as_warning(at(problems::kept_too_long(food.recipe, day_text(food.made),
-                                                  day_text(food.used), day_text(*food.use_by),
-                                                  source_words(food.rule->source, food.rule->row)),
-                          book.recipe(food.recipe).place)));
-  }
-  for (const WaitingFood& food : timeline.waiting) {
-    out.add(
-        as_warning(at(problems::keeping_not_said(food.recipe, hours_of(food.longest, Rounding::up),
-                                                 hours_of(*food.limit.within, Rounding::down),
-                                                 source_words(food.limit.source, food.limit.row)),
-                      book.recipe(food.recipe).place)));
-  }
-}
+std::string names_of(const std::vector<std::string>& names);
 
 }  // namespace detail
 
 /// The warnings of every recipe of a book about its temperatures, each at its recipe, and about its
 /// steps, each at the step. It never fails.
-inline ProblemList safety_warnings(const RecipeBook& book, const SafetyTable& table) {
-  ProblemList out;
-  for (const auto& [name, recipe] : book.recipes) {
-    detail::add_temperature_warnings(recipe, book, table, out);
-    detail::add_step_warnings(recipe, book, table, std::nullopt, out);
-  }
-  return out;
-}
+ProblemList safety_warnings(const RecipeBook& book, const SafetyTable& table);
 
 /// Those of a recipe as it is scaled: pieces of another weight thaw longer. It never fails.
-inline ProblemList safety_warnings(const ScaledRecipe& scaled, const RecipeBook& book,
-                                   const SafetyTable& table) {
-  ProblemList out;
-  detail::add_step_warnings(*scaled.recipe, book, table, scaled.plan.piece_weight, out);
-  return out;
-}
+ProblemList safety_warnings(const ScaledRecipe& scaled, const RecipeBook& book,
+                            const SafetyTable& table);
 
 /// Those of a plan's recipes, and its dishes that stand too long after the oven and food that is
 /// kept too long, as its timeline has them. Throws Failure as `make_timeline` does for a step of
 /// more than a year.
-inline ProblemList safety_warnings(const Event& event, const Production& production,
-                                   const RecipeBook& book, const SafetyTable& table) {
-  ProblemList out = safety_warnings(book, table);
-  for (const DishPlan& dish : production.dishes) {
-    out.add_all(safety_warnings(dish.scaled, book, table));
-  }
-  for (const SubRecipePlan& sub_recipe : production.sub_recipes) {
-    out.add_all(safety_warnings(sub_recipe.scaled, book, table));
-  }
-  if (!event.at) return out;
-  detail::add_timeline_warnings(make_timeline(event, production, Order{}, table), book, out);
-  return out;
-}
+ProblemList safety_warnings(const Event& event, const Production& production,
+                            const RecipeBook& book, const SafetyTable& table);
 
 inline ProblemList safety_warnings(const EventPlan& plan, const SafetyTable& table) {
   return safety_warnings(plan.event(), plan.production(), plan.recipes(), table);
 }
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/event/bodies/safety_warnings.hpp"
+#endif

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "platewright/number/write.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/heat.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/quantity/temperature.hpp"
@@ -30,34 +31,24 @@ inline Duration longest_log_gap() {
 class CoreCurve {
  public:
   /// Throws Failure for too few readings, and for what `check_next` does.
-  static CoreCurve of(std::vector<CoreReading> readings) {
-    if (readings.size() < 2) throw Failure(problems::core_log_short(readings.size()));
-    for (std::size_t i = 1; i < readings.size(); ++i) check_next(readings[i - 1], readings[i]);
-    return CoreCurve(std::move(readings));
-  }
+  static CoreCurve of(std::vector<CoreReading> readings);
 
   /// Throws Failure where `after` can't follow `before`: at the same time or earlier, or so much
   /// later that a gap is left.
-  static void check_next(const CoreReading& before, const CoreReading& after) {
-    if (after.at <= before.at) {
-      throw Failure(problems::core_log_order(time_text(before.at), time_text(after.at)));
-    }
-    if (after.at - before.at > longest_log_gap()) {
-      throw Failure(problems::core_log_gap(time_text(before.at), time_text(after.at),
-                                           time_text(longest_log_gap())));
-    }
-  }
+  static void check_next(const CoreReading& before, const CoreReading& after);
 
   const std::vector<CoreReading>& readings() const { return readings_; }
 
  private:
   explicit CoreCurve(std::vector<CoreReading> readings) : readings_(std::move(readings)) {}
 
-  static std::string time_text(const Duration& time) {
-    return as_short_decimal(time.in(units::minute), 2) + " min";
-  }
+  static std::string time_text(const Duration& time);
 
   std::vector<CoreReading> readings_;
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/heat/bodies/core_curve.hpp"
+#endif

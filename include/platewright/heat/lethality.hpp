@@ -10,6 +10,7 @@
 
 #include "platewright/heat/core_curve.hpp"
 #include "platewright/number/write.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/catalogue/heat.hpp"
 #include "platewright/safety/safety_table.hpp"
@@ -47,113 +48,33 @@ struct LethalityCheck {
   std::vector<StepHeld> steps;
 
   /// The step that is met first; nothing where the table is not met.
-  std::optional<StepHeld> met() const {
-    std::optional<StepHeld> out;
-    for (const StepHeld& held : steps) {
-      if (held.met && (!out || *held.met < *out->met)) out = held;
-    }
-    return out;
-  }
+  std::optional<StepHeld> met() const;
 
   /// Of the steps that were reached and not met, the one with the least missing; nothing where none
   /// was reached, and where the table is met.
-  std::optional<StepHeld> nearest() const {
-    std::optional<StepHeld> out;
-    for (const StepHeld& held : steps) {
-      if (held.met) return std::nullopt;
-      if (held.reached && (!out || held.missing() < out->missing())) out = held;
-    }
-    return out;
-  }
+  std::optional<StepHeld> nearest() const;
 };
-
-namespace detail {
-
-inline StepHeld step_held(const LethalityStep& step, const CoreCurve& curve) {
-  StepHeld out{step, false, {}, {}};
-  std::optional<Duration> since;
-  for (const CoreReading& reading : curve.readings()) {
-    if (reading.core < step.at) {
-      since.reset();
-      continue;
-    }
-    out.reached = true;
-    if (!since) since = reading.at;
-    const Duration stretch = reading.at - *since;
-    if (out.held < stretch) out.held = stretch;
-    if (!out.met && stretch >= step.hold) out.met = *since + step.hold;
-  }
-  return out;
-}
-
-}  // namespace detail
 
 /// Each step of the table against the longest unbroken stretch of the curve at its temperature or
 /// above. Nothing is interpolated: a reading counts for the steps at or below it, the time between
 /// two readings for those that both of them reach, and shares of several steps are never added up.
 /// A curve meets the table where it meets one of its steps.
-inline LethalityCheck check_lethality(const CoreCurve& curve, const LethalityStandard& standard) {
-  LethalityCheck out;
-  for (const LethalityStep& step : standard.steps) {
-    out.steps.push_back(detail::step_held(step, curve));
-  }
-  return out;
-}
+LethalityCheck check_lethality(const CoreCurve& curve, const LethalityStandard& standard);
 
 /// The step table of whole meat roasts in food service (FDA Food Code 2022, 3-401.11(B)).
-inline LethalityStandard roast_standard(const SafetyTable& table) {
-  LethalityStandard out{"FDA Food Code 2022", "whole meat roast", "", {}, "", {}};
-  for (const RoastHold& hold : table.roast_holds) {
-    out.authority = hold.authority;
-    out.row = hold.row;
-    out.steps.push_back({hold.at, hold.hold});
-  }
-  return out;
-}
-
-namespace detail {
-
-/// Step by step the longer hold of two tables with the same temperatures.
-inline void take_longer_holds(LethalityStandard& into, const LethalityStandard& other) {
-  for (std::size_t i = 0; i < into.steps.size(); ++i) {
-    if (into.steps[i].hold < other.steps[i].hold) into.steps[i].hold = other.steps[i].hold;
-  }
-}
-
-}  // namespace detail
+LethalityStandard roast_standard(const SafetyTable& table);
 
 /// The table for this food, reduction and, where the tables go by it, share of fat: that of the
 /// next share at or above it, or below it where the hold is longer there, as a table need not rise
 /// with every step. Less fat than the least of the tables counts as the least. Throws Failure for a
 /// food or a reduction that has no table, for more fat than the tables end with, and for a share of
 /// fat that is missing where they go by it or said where they do not.
-inline LethalityStandard standard_for(const std::vector<LethalityStandard>& standards,
-                                      std::string_view food, std::string_view reduction,
-                                      const std::optional<Rational>& fat) {
-  std::optional<LethalityStandard> above;
-  std::optional<LethalityStandard> below;
-  std::optional<Rational> most;
-  std::vector<std::string> known;
-  for (const LethalityStandard& standard : standards) {
-    known.push_back(standard.food + ", " + standard.reduction);
-    if (standard.food != food || standard.reduction != reduction) continue;
-    if (!standard.fat && fat) throw Failure(problems::fat_not_asked(food));
-    if (!standard.fat) return standard;
-    if (!fat) throw Failure(problems::fat_not_stated(food));
-    if (!most || *most < *standard.fat) most = standard.fat;
-    if (*standard.fat >= *fat && (!above || *standard.fat < *above->fat)) above = standard;
-    if (*standard.fat <= *fat && (!below || *below->fat < *standard.fat)) below = standard;
-  }
-  if (!most) {
-    throw Failure(problems::word_unknown("table of lethality",
-                                         std::string(food) + ", " + std::string(reduction), known));
-  }
-  if (!above) {
-    throw Failure(problems::fat_beyond_table(as_short_decimal(*fat * 100, 2) + " %",
-                                             as_short_decimal(*most * 100, 2) + " %"));
-  }
-  if (below) detail::take_longer_holds(*above, *below);
-  return *above;
-}
+LethalityStandard standard_for(const std::vector<LethalityStandard>& standards,
+                               std::string_view food, std::string_view reduction,
+                               const std::optional<Rational>& fat);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/heat/bodies/lethality.hpp"
+#endif

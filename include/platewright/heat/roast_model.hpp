@@ -7,6 +7,7 @@
 #include "platewright/heat/meat_properties.hpp"
 #include "platewright/heat/roast_question.hpp"
 #include "platewright/heat/roast_shape.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -41,22 +42,13 @@ inline Band<double> room_exchange() {
 
 /// The models of a roast that is done first, as is likely, and last: everything at its fast end,
 /// in the middle, at its slow end. Properties at 40 degrees Celsius, half way through a roast.
-inline Band<RoastModel> roast_models(const RoastTerms& terms) {
-  const Temperature warm = Temperature::celsius(40);
-  const auto material = [&](HeatFlow flow) { return thermal_properties(terms.meat, warm, flow); };
-  const ThermalProperties likely = material(HeatFlow::between);
-  const HeatPaths paths = terms.shape.paths(likely.density);
-  const Band<double> oven = oven_exchange(terms.oven_kind);
-  const Band<double> room = room_exchange();
-  return {{paths.with_ends, material(HeatFlow::side_by_side), oven.most, room.least},
-          {paths.likely(), likely, oven.likely, room.likely},
-          {paths.without_ends, material(HeatFlow::in_a_row), oven.least, room.most}};
-}
+Band<RoastModel> roast_models(const RoastTerms& terms);
 
 /// The same roast when everything takes `pace` times as long.
-inline RoastModel at_pace(RoastModel model, double pace) {
-  model.material.heat_capacity *= pace;
-  return model;
-}
+RoastModel at_pace(RoastModel model, double pace);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/heat/bodies/roast_model.hpp"
+#endif

@@ -4,6 +4,8 @@
 
 #include <chrono>
 
+#include "platewright/problem/body.hpp"
+
 namespace platewright {
 
 /// Every day, by the clock on the wall. One that ends no later than it begins goes past midnight;
@@ -13,15 +15,14 @@ struct ClockHours {
   std::chrono::minutes until = std::chrono::hours(24);
 
   /// `minute` of a day, from 0.
-  bool covers(std::chrono::minutes minute) const {
-    if (from < until) return from <= minute && minute < until;
-    return from <= minute || minute < until;
-  }
-  std::chrono::minutes length() const {
-    return from < until ? until - from : until - from + std::chrono::hours(24);
-  }
+  bool covers(std::chrono::minutes minute) const;
+  std::chrono::minutes length() const;
 
   friend bool operator==(const ClockHours&, const ClockHours&) = default;
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/kitchen/bodies/clock_hours.hpp"
+#endif

@@ -7,6 +7,7 @@
 #include "platewright/kitchen/scales.hpp"
 #include "platewright/kitchen/tape.hpp"
 #include "platewright/kitchen/usual_measures.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -24,10 +25,7 @@ struct Kitchen {
 
 /// What a kitchen of the measuring system has where its book says nothing. Throws Failure where the
 /// unit table lacks a unit of it.
-inline Kitchen usual_kitchen(MeasuringSystem system, const UnitTable& table) {
-  return {system, kitchen_of(system, table), scale_of(system, table), kitchen_tolerance(),
-          {},     tape_of(system, table)};
-}
+Kitchen usual_kitchen(MeasuringSystem system, const UnitTable& table);
 
 /// The measures that are read beside those of `system`: metric beside pints and pounds, US
 /// customary beside metric.
@@ -37,10 +35,7 @@ inline MeasuringSystem other_measures(MeasuringSystem system) {
 
 /// The capacity as the kitchen measures it: by its rounding rule, else in the fewest measures
 /// within its tolerance. Throws Failure for a negative capacity.
-inline KitchenMeasure measured_in(const Volume& volume, const Kitchen& kitchen) {
-  if (kitchen.rounding.measures) return measure_out(volume, *kitchen.rounding.measures);
-  return kitchen_measure(volume, kitchen.measures, kitchen.tolerance);
-}
+KitchenMeasure measured_in(const Volume& volume, const Kitchen& kitchen);
 
 /// The weight as the kitchen weighs it out: by its rounding rule, else as its scale shows it.
 inline KitchenMeasure weighed_in(const Mass& weight, const Kitchen& kitchen,
@@ -49,9 +44,10 @@ inline KitchenMeasure weighed_in(const Mass& weight, const Kitchen& kitchen,
 }
 
 /// The length as it is cut off by the kitchen's tape; exact where the kitchen rounds nothing.
-inline KitchenMeasure cut_in(const Length& length, const Kitchen& kitchen) {
-  const bool exact = kitchen.rounding.policy == KitchenPolicy::exact;
-  return cut_off(length, exact ? KitchenRule{{}, kitchen.tape.chain} : kitchen.tape);
-}
+KitchenMeasure cut_in(const Length& length, const Kitchen& kitchen);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/kitchen/bodies/kitchen.hpp"
+#endif

@@ -2,10 +2,8 @@
 #pragma once
 // A capacity in the fewest measures that a kitchen owns.
 
-#include <cstddef>
-#include <optional>
-
 #include "platewright/kitchen/detail/measure_search.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 
 namespace platewright {
@@ -24,29 +22,11 @@ inline Rational kitchen_tolerance() {
 /// within the tolerance (less than the smallest spoon, a tolerance of 0) the nearest sum is given
 /// and `nearest_only` is set; what is asked never becomes nothing. Throws Failure for a negative
 /// capacity or tolerance.
-inline KitchenMeasure kitchen_measure(const Volume& volume, const KitchenSet& set,
-                                      const Rational& tolerance = kitchen_tolerance()) {
-  const Rational asked = volume.in(units::millilitre);
-  if (asked < 0) {
-    throw Failure(problems::number_not_positive("a capacity", as_exact(asked) + " mL"));
-  }
-  if (tolerance < 0) {
-    throw Failure(problems::share_out_of_range("a tolerance", as_exact(tolerance), "0 % or more"));
-  }
-  if (asked == 0) {
-    const KitchenTool& smallest = set.tools().back();
-    return KitchenMeasure{{{Amount{0, smallest.unit}, smallest.written}}, 0, 0, false};
-  }
-  detail::KitchenSearch within(set, asked);
-  for (std::size_t terms = 1; terms <= within.most_terms(); ++terms) {
-    within.find(terms, tolerance * asked);
-    if (within.found()) return within.result(false);
-  }
-  detail::KitchenSearch nearest(set, asked);
-  for (std::size_t terms = 1; terms <= nearest.most_terms(); ++terms) {
-    nearest.find(terms, std::nullopt);
-  }
-  return nearest.result(true);
-}
+KitchenMeasure kitchen_measure(const Volume& volume, const KitchenSet& set,
+                               const Rational& tolerance = kitchen_tolerance());
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/kitchen/bodies/measure.hpp"
+#endif

@@ -6,6 +6,7 @@
 
 #include "platewright/kitchen/measured_parts.hpp"
 #include "platewright/number/round.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -30,20 +31,13 @@ struct Pourings {
 
 /// Of one term among others. What is read off a jug's scale in decimals is one filling, and no
 /// fraction.
-inline Pourings pourings_of(const Rational& number, PartNumber written) {
-  if (written == PartNumber::decimal) return {0, 1};
-  const Rational whole = down_to(number, 1);
-  return whole == number ? Pourings{0, whole} : Pourings{1, whole + 1};
-}
+Pourings pourings_of(const Rational& number, PartNumber written);
 
 /// Of all terms of a measure.
-inline Pourings pourings_of(const KitchenMeasure& measure) {
-  Pourings out;
-  for (const KitchenPart& part : measure.parts) {
-    out += pourings_of(part.amount.number, part.written);
-  }
-  if (measure.parts.size() == 1) out.fractions = 0;
-  return out;
-}
+Pourings pourings_of(const KitchenMeasure& measure);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/kitchen/bodies/pourings.hpp"
+#endif

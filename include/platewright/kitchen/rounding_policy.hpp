@@ -2,11 +2,11 @@
 #pragma once
 // Published rounding tables for the amounts of a scaled recipe.
 
-#include <string>
 #include <string_view>
 
 #include "platewright/kitchen/rounding_steps.hpp"
 #include "platewright/number/write.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/quantity/quantity.hpp"
@@ -22,19 +22,7 @@ enum class KitchenPolicy {
   nearest_step,  ///< to one step of the user's own
 };
 
-inline std::string_view policy_name(KitchenPolicy policy) {
-  switch (policy) {
-    case KitchenPolicy::exact:
-      return "exact";
-    case KitchenPolicy::army_card:
-      return "army card";
-    case KitchenPolicy::usda_schools:
-      return "usda schools";
-    case KitchenPolicy::nearest_step:
-      return "nearest step";
-  }
-  return "";
-}
+std::string_view policy_name(KitchenPolicy policy);
 
 namespace detail {
 
@@ -43,14 +31,6 @@ inline Rational grams(const Rational& count, const NamedUnit<MassDimension>& uni
 }
 inline Rational millilitres(const Rational& count, const NamedUnit<VolumeDimension>& unit) {
   return Volume::of(count, unit).in(units::millilitre);
-}
-
-inline KitchenSteps one_step(const Rational& step, std::string_view unit) {
-  if (step <= 0) {
-    throw Failure(
-        problems::number_not_positive("a rounding step", as_exact(step) + " " + std::string(unit)));
-  }
-  return {{{0, step}}};
 }
 
 }  // namespace detail
@@ -68,63 +48,23 @@ inline KitchenSteps army_card_measures() {
 
 /// 1/4 oz up to 10 oz, 1/2 oz up to 2 lb 8 oz, 1 oz up to 5 lb, 1/4 lb above. Under 2 oz the table
 /// asks for a measure unless the weight is in quarters of an ounce; a weight is in quarters here.
-inline KitchenSteps usda_schools_weights() {
-  const Rational ounce = detail::grams(1, units::ounce);
-  return {{{0, ounce / 4}, {ounce * 10, ounce / 2}, {ounce * 40, ounce}, {ounce * 80, ounce * 4}}};
-}
+KitchenSteps usda_schools_weights();
 
 /// 1/8 tsp under 1 tbsp, 1/4 tsp up to 3 tbsp, 1/2 tsp up to 1/2 cup, 1 tsp up to 3/4 cup, 1/4 cup
 /// from 2 cups, 1/2 cup from 2 qt, 1 cup from 1 gal, 1 qt from 2 gal, 1/2 gal from 10 gal, 1 gal
 /// from 20 gal. The table has no row from 3/4 cup to 2 cups; 1 tbsp stands there, which lies
 /// between its neighbours (common practice, no source).
-inline KitchenSteps usda_schools_measures() {
-  const Rational teaspoon = detail::millilitres(1, units::us_teaspoon);
-  const Rational tablespoon = teaspoon * 3;
-  const Rational cup = tablespoon * 16;
-  const Rational quart = cup * 4;
-  const Rational gallon = quart * 4;
-  return {{{0, teaspoon / 8},
-           {tablespoon, teaspoon / 4},
-           {tablespoon * 3, teaspoon / 2},
-           {cup / 2, teaspoon},
-           {cup * 3 / 4, tablespoon},
-           {cup * 2, cup / 4},
-           {quart * 2, cup / 2},
-           {gallon, cup},
-           {gallon * 2, quart},
-           {gallon * 10, gallon / 2},
-           {gallon * 20, gallon}}};
-}
+KitchenSteps usda_schools_measures();
 
 /// The policy's table for weights. `step` is used by `nearest_step` alone, which throws Failure for
 /// one that is not above 0.
-inline KitchenSteps weight_steps(KitchenPolicy policy, const Mass& step = {}) {
-  switch (policy) {
-    case KitchenPolicy::exact:
-      return {};
-    case KitchenPolicy::army_card:
-      return army_card_weights();
-    case KitchenPolicy::usda_schools:
-      return usda_schools_weights();
-    case KitchenPolicy::nearest_step:
-      return detail::one_step(step.in(units::gram), "g");
-  }
-  return {};
-}
+KitchenSteps weight_steps(KitchenPolicy policy, const Mass& step = {});
 
 /// The policy's table for capacities; as `weight_steps`.
-inline KitchenSteps measure_steps(KitchenPolicy policy, const Volume& step = {}) {
-  switch (policy) {
-    case KitchenPolicy::exact:
-      return {};
-    case KitchenPolicy::army_card:
-      return army_card_measures();
-    case KitchenPolicy::usda_schools:
-      return usda_schools_measures();
-    case KitchenPolicy::nearest_step:
-      return detail::one_step(step.in(units::millilitre), "mL");
-  }
-  return {};
-}
+KitchenSteps measure_steps(KitchenPolicy policy, const Volume& step = {});
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/kitchen/bodies/rounding_policy.hpp"
+#endif

@@ -4,6 +4,7 @@
 
 #include "platewright/kitchen/rounding_steps.hpp"
 #include "platewright/kitchen/unit_chain.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -17,12 +18,8 @@ struct KitchenRule {
 };
 
 namespace detail {
-inline KitchenMeasure by_rule(const Rational& asked, const KitchenRule& rule,
-                              UnitDimension dimension, Rounding rounding = Rounding::half_up) {
-  for (const KitchenLink& link : rule.chain) expect_dimension(Amount{1, link.unit}, dimension);
-  const Rational measured = rule.steps.rounded(asked, rounding);
-  return KitchenMeasure{in_chain(measured, rule.chain), asked, measured, false};
-}
+KitchenMeasure by_rule(const Rational& asked, const KitchenRule& rule, UnitDimension dimension,
+                       Rounding rounding = Rounding::half_up);
 }  // namespace detail
 
 /// The weight as it is weighed out, at the nearest step unless another rounding is named. `weight`
@@ -40,3 +37,7 @@ inline KitchenMeasure measure_out(const Volume& volume, const KitchenRule& rule)
 }
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/kitchen/bodies/rounding_rule.hpp"
+#endif

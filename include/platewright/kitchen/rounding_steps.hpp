@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "platewright/number/round.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -23,17 +24,13 @@ struct KitchenSteps {
   /// `value` at a step of its size, the nearest (a tie up) unless another rounding is named. What
   /// is above 0 never becomes 0 unless it is rounded down: it is at least one step, so that no
   /// ingredient is lost from a card.
-  Rational rounded(const Rational& value, Rounding rounding = Rounding::half_up) const {
-    Rational step;
-    for (const KitchenStep& row : steps) {
-      if (row.from <= value) step = row.step;
-    }
-    if (step == 0) return value;
-    const Rational near = round_to(value, step, rounding);
-    return near == 0 && value > 0 && rounding != Rounding::down ? step : near;
-  }
+  Rational rounded(const Rational& value, Rounding rounding = Rounding::half_up) const;
 
   friend bool operator==(const KitchenSteps&, const KitchenSteps&) = default;
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/kitchen/bodies/rounding_steps.hpp"
+#endif

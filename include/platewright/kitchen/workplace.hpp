@@ -8,6 +8,7 @@
 
 #include "platewright/kitchen/clock_hours.hpp"
 #include "platewright/kitchen/pan_bottom.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/place.hpp"
 #include "platewright/quantity/temperature.hpp"
 
@@ -22,13 +23,9 @@ struct PanSpace {
 
 /// How many pans stand where one of the space's own does: 1 for a pan of the same name, else by the
 /// two bottoms; nothing where one of them is not known.
-inline std::optional<Rational> pans_in_one_place(const std::string& pan,
-                                                 const std::optional<PanBottom>& bottom,
-                                                 const PanSpace& space) {
-  if (pan == space.pan) return Rational(1);
-  if (!bottom || !space.bottom) return std::nullopt;
-  return pans_on_rack(*bottom, *space.bottom);
-}
+std::optional<Rational> pans_in_one_place(const std::string& pan,
+                                          const std::optional<PanBottom>& bottom,
+                                          const PanSpace& space);
 
 struct Oven {
   std::string name;
@@ -44,12 +41,8 @@ struct Oven {
 
   /// The racks that one pan's stack takes which stands so high: 1 where one of the two is not
   /// known.
-  Rational racks_high(const std::optional<Length>& stands) const {
-    return stands && apart ? up_to(*stands / *apart, 1) : Rational(1);
-  }
-  bool reaches(const Temperature& at) const {
-    return !(lowest && at < *lowest) && !(highest && *highest < at);
-  }
+  Rational racks_high(const std::optional<Length>& stands) const;
+  bool reaches(const Temperature& at) const;
 };
 
 /// People of one role, who are there at the same hours.
@@ -70,3 +63,7 @@ struct Workplace {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/kitchen/bodies/workplace.hpp"
+#endif

@@ -2,11 +2,10 @@
 #pragma once
 // Rounded lines that add up to a rounded total.
 
-#include <algorithm>
-#include <cstddef>
 #include <vector>
 
 #include "platewright/number/round.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -14,26 +13,10 @@ namespace platewright {
 /// total (half up) is shared out, each line at first rounded down, then the steps left over go to
 /// the lines with the largest remainders, the earlier line first where two are equal
 /// (largest-remainder method). A line moves by less than one step. `step` must be above 0.
-inline std::vector<Rational> apportion(const std::vector<Rational>& lines, const Rational& step) {
-  Rational total;
-  std::vector<Rational> rounded;
-  Rational given;
-  for (const Rational& line : lines) {
-    total += line;
-    rounded.push_back(down_to(line, step));
-    given += rounded.back();
-  }
-  std::vector<std::size_t> order(lines.size());
-  for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t left, std::size_t right) {
-    return lines[left] - rounded[left] > lines[right] - rounded[right];
-  });
-  Rational left_over = half_up(total, step) - given;
-  for (std::size_t i = 0; i < order.size() && left_over > 0; ++i) {
-    rounded[order[i]] += step;
-    left_over -= step;
-  }
-  return rounded;
-}
+std::vector<Rational> apportion(const std::vector<Rational>& lines, const Rational& step);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/number/bodies/apportion.hpp"
+#endif

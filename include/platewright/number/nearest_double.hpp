@@ -3,10 +3,8 @@
 // From exact fractions to floating-point numbers and back. Nothing crosses unless it is asked by
 // name.
 
-#include <cmath>
-#include <cstdint>
-
 #include "platewright/number/rational.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/problem/failure.hpp"
 
@@ -19,14 +17,10 @@ double nearest_double(const Rational& value);
 /// The fraction that a `double` is, to its last binary digit: 0.5 is 1/2, but 0.1 is
 /// 3602879701896397/36028797018963968, as no `double` is a tenth. No error. Throws Failure for what
 /// is not finite.
-inline Rational exact_value(double number) {
-  if (!std::isfinite(number)) throw Failure(problems::number_not_finite());
-  int exponent = 0;
-  const double share = std::frexp(number, &exponent);  // 0.5 to 1, times 2^exponent
-  const Integer digits = static_cast<std::int64_t>(std::ldexp(share, 53));
-  exponent -= 53;
-  const Integer power = Integer(1) << static_cast<unsigned>(std::abs(exponent));
-  return exponent < 0 ? Rational(digits, power) : Rational(digits * power);
-}
+Rational exact_value(double number);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/number/bodies/nearest_double.hpp"
+#endif

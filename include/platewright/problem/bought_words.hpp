@@ -3,10 +3,9 @@
 // The words for how goods come, as the tables write them.
 
 #include <array>
-#include <string>
 #include <string_view>
-#include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
 
@@ -35,13 +34,10 @@ inline constexpr std::array<BoughtWord, 10> bought_words{{
 }};
 
 /// Throws Failure for any other word.
-inline void check_bought(std::string_view bought) {
-  std::vector<std::string> known;
-  for (const BoughtWord& row : bought_words) {
-    if (row.word == bought) return;
-    known.emplace_back(row.word);
-  }
-  throw Failure(problems::word_unknown("way of being bought", bought, known));
-}
+void check_bought(std::string_view bought);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/bought_words.hpp"
+#endif

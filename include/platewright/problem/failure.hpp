@@ -4,8 +4,8 @@
 
 #include <exception>
 #include <string>
-#include <utility>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/problem.hpp"
 
 namespace platewright {
@@ -14,9 +14,7 @@ namespace platewright {
 /// knows the place in the book (the reader) catches it, adds the place and goes on reading.
 class Failure : public std::exception {
  public:
-  explicit Failure(Problem problem)
-      : problem_(std::move(problem)),
-        what_(problem_.id + ": " + problem_.found + "; expected " + problem_.expected) {}
+  explicit Failure(Problem problem);
 
   const Problem& problem() const noexcept { return problem_; }
   const char* what() const noexcept override { return what_.c_str(); }
@@ -27,3 +25,7 @@ class Failure : public std::exception {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/failure.hpp"
+#endif

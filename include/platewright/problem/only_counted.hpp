@@ -2,6 +2,8 @@
 #pragma once
 // While a problem that is met would be counted and read by nobody.
 
+#include "platewright/problem/body.hpp"
+
 namespace platewright {
 
 /// Says for as long as it lives, and for this thread, whether problems are made only to be counted.
@@ -18,12 +20,13 @@ class OnlyCounted {
   static bool now() { return said(); }
 
  private:
-  static bool& said() {
-    static thread_local bool is_said = false;
-    return is_said;
-  }
+  static bool& said();
 
   bool before_;
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/only_counted.hpp"
+#endif

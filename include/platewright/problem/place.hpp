@@ -5,6 +5,8 @@
 #include <string>
 #include <string_view>
 
+#include "platewright/problem/body.hpp"
+
 namespace platewright {
 
 /// A position in what the user wrote. `line` and `column` count from 1; 0 means "not known".
@@ -19,10 +21,10 @@ struct Place {
 };
 
 /// The same place one step further down the book.
-inline Place inside(Place place, std::string_view step) {
-  if (!place.path.empty()) place.path += " > ";
-  place.path += step;
-  return place;
-}
+Place inside(Place place, std::string_view step);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/place.hpp"
+#endif

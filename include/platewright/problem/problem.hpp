@@ -4,9 +4,9 @@
 
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/place.hpp"
 
 namespace platewright {
@@ -30,18 +30,11 @@ struct Problem {
 };
 
 /// The common shape behind every function of the catalogue.
-inline Problem make_problem(std::string_view id, std::string found, std::string expected,
-                            std::string remedy) {
-  return Problem{std::string(id),     Severity::error,   Place{}, std::move(found),
-                 std::move(expected), std::move(remedy), {}};
-}
+Problem make_problem(std::string_view id, std::string found, std::string expected,
+                     std::string remedy);
 
 /// Whether two problems of one file say that the same is wrong, wherever they stand in it.
-inline bool find_the_same(const Problem& left, const Problem& right) {
-  return left.id == right.id && left.severity == right.severity &&
-         left.place.file == right.place.file && left.found == right.found &&
-         left.expected == right.expected;
-}
+bool find_the_same(const Problem& left, const Problem& right);
 
 /// Whether they say the same in all words: one name that is wrong on many lines is one problem.
 inline bool say_the_same(const Problem& left, const Problem& right) {
@@ -49,19 +42,13 @@ inline bool say_the_same(const Problem& left, const Problem& right) {
 }
 
 /// The same problem as a warning.
-inline Problem as_warning(Problem problem) {
-  problem.severity = Severity::warning;
-  return problem;
-}
+Problem as_warning(Problem problem);
 
 /// The same problem at a place, unless it already has one nearer to its cause.
-inline Problem at(Problem problem, const Place& place) {
-  if (problem.place.line == 0) {
-    const std::string path = problem.place.path;
-    problem.place = place;
-    if (!path.empty()) problem.place = inside(problem.place, path);
-  }
-  return problem;
-}
+Problem at(Problem problem, const Place& place);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/problem.hpp"
+#endif

@@ -2,12 +2,11 @@
 #pragma once
 // All the problems of one run, in the order they were met.
 
-#include <algorithm>
 #include <cstddef>
-#include <iterator>
 #include <utility>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/problem/only_counted.hpp"
 
@@ -21,28 +20,10 @@ class ProblemList {
  public:
   explicit ProblemList(std::size_t limit = 200) : limit_(limit) {}
 
-  void add(Problem problem) {
-    const bool error = problem.severity == Severity::error;
-    if (error) ++errors_met_;
-    const auto same = std::find_if(problems_.begin(), problems_.end(), [&](const Problem& known) {
-      return OnlyCounted::now() ? find_the_same(known, problem) : say_the_same(known, problem);
-    });
-    if (same != problems_.end()) return add_lines(*same, problem);
-    has_errors_ = has_errors_ || error;
-    if (problems_.size() >= limit_) {
-      ++left_out_;
-      if (!error || !drop_last_warning()) return;
-    }
-    if (!error) ++warnings_;
-    problems_.push_back(std::move(problem));
-  }
+  void add(Problem problem);
 
   /// Adds those of another list, and counts what that one left out.
-  void add_all(const ProblemList& others) {
-    for (const Problem& problem : others.problems_) add(problem);
-    has_errors_ = has_errors_ || others.has_errors_;
-    left_out_ += others.left_out_;
-  }
+  void add_all(const ProblemList& others);
 
   /// Runs `work`; if it fails, keeps the problem at `place` and returns false. Where the list is
   /// full, and behind two thousand errors, that problem is `OnlyCounted`: one slip may stand on
@@ -63,10 +44,7 @@ class ProblemList {
   /// Whether an error that is added now would only be counted. Whoever has many more to look for
   /// may then count it by `leave_out`, without working out what to say of it.
   bool is_full() const { return problems_.size() >= limit_ && warnings_ == 0; }
-  void leave_out() {
-    ++left_out_;
-    has_errors_ = true;
-  }
+  void leave_out();
 
   /// True where an error was met, also one that was left out.
   bool has_errors() const { return has_errors_; }
@@ -77,28 +55,10 @@ class ProblemList {
   std::size_t left_out() const { return left_out_; }
 
  private:
-  static void add_lines(Problem& known, const Problem& problem) {
-    std::vector<int> lines = problem.again;
-    lines.insert(lines.begin(), problem.place.line);
-    for (const int line : lines) {
-      // In order, so that a name wrong on every line of a long file is not looked for among all.
-      const auto next = std::lower_bound(known.again.begin(), known.again.end(), line);
-      const bool there = line == known.place.line || (next != known.again.end() && *next == line);
-      if (!there) known.again.insert(next, line);
-    }
-  }
+  static void add_lines(Problem& known, const Problem& problem);
 
   /// Makes room for an error, which must not be hidden by warnings that came before it.
-  bool drop_last_warning() {
-    const auto is_warning = [](const Problem& problem) {
-      return problem.severity == Severity::warning;
-    };
-    const auto last = std::find_if(problems_.rbegin(), problems_.rend(), is_warning);
-    if (last == problems_.rend()) return false;
-    problems_.erase(std::next(last).base());
-    --warnings_;
-    return true;
-  }
+  bool drop_last_warning();
 
   std::size_t limit_;
   std::size_t left_out_ = 0;
@@ -109,3 +69,7 @@ class ProblemList {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/problem_list.hpp"
+#endif

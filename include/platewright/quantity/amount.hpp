@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "platewright/number/write.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/quantities.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/quantity/quantity.hpp"
@@ -43,68 +44,31 @@ inline std::string amount_text(const Amount& amount) {
 }
 
 /// True where the two can be converted without knowing what is measured.
-inline bool same_measure(const Unit& left, const Unit& right) {
-  return left.dimension() == right.dimension() &&
-         (left.dimension() != UnitDimension::pieces || left.kind() == right.kind());
-}
+bool same_measure(const Unit& left, const Unit& right);
 
 /// The same amount in another unit of the same dimension (and, for pieces, the same kind). Throws
 /// Failure where they do not mix.
-inline Amount in_unit(const Amount& amount, const Unit& unit) {
-  if (!same_measure(amount.unit, unit)) {
-    throw Failure(problems::units_do_not_mix(amount_text(amount),
-                                             dimension_name(amount.dimension()), unit.name(),
-                                             dimension_name(unit.dimension())));
-  }
-  return Amount{amount.canonical() / unit.size(), unit};
-}
+Amount in_unit(const Amount& amount, const Unit& unit);
 
 /// The sum, in the unit of `left`. Throws Failure where the two do not mix.
-inline Amount sum(const Amount& left, const Amount& right) {
-  if (!same_measure(left.unit, right.unit)) {
-    throw Failure(problems::units_do_not_mix(amount_text(left), dimension_name(left.dimension()),
-                                             amount_text(right),
-                                             dimension_name(right.dimension())));
-  }
-  return Amount{left.number + right.canonical() / left.unit.size(), left.unit};
-}
+Amount sum(const Amount& left, const Amount& right);
 
 inline Amount scaled(const Amount& amount, const Rational& factor) {
   return Amount{amount.number * factor, amount.unit};
 }
 
-inline void expect_dimension(const Amount& amount, UnitDimension wanted) {
-  if (amount.dimension() != wanted) {
-    throw Failure(problems::wrong_dimension(amount_text(amount), dimension_name(amount.dimension()),
-                                            dimension_name(wanted)));
-  }
-}
+void expect_dimension(const Amount& amount, UnitDimension wanted);
 
 /// The amount as a typed weight. Throws Failure where it is not one.
-inline Mass to_mass(const Amount& amount) {
-  expect_dimension(amount, UnitDimension::mass);
-  return Mass::of(amount.canonical(), units::gram);
-}
+Mass to_mass(const Amount& amount);
 /// The amount as a typed capacity. Throws Failure where it is not one.
-inline Volume to_volume(const Amount& amount) {
-  expect_dimension(amount, UnitDimension::volume);
-  return Volume::of(amount.canonical(), units::millilitre);
-}
+Volume to_volume(const Amount& amount);
 /// The amount as a typed length. Throws Failure where it is not one.
-inline Length to_length(const Amount& amount) {
-  expect_dimension(amount, UnitDimension::length);
-  return Length::of(amount.canonical(), units::centimetre);
-}
+Length to_length(const Amount& amount);
 /// The amount as a typed count. Throws Failure where it is not one.
-inline Pieces to_pieces(const Amount& amount) {
-  expect_dimension(amount, UnitDimension::pieces);
-  return Pieces::of(amount.canonical(), units::each);
-}
+Pieces to_pieces(const Amount& amount);
 /// The amount as a typed time. Throws Failure where it is not one.
-inline Duration to_duration(const Amount& amount) {
-  expect_dimension(amount, UnitDimension::time);
-  return Duration::of(amount.canonical(), units::second);
-}
+Duration to_duration(const Amount& amount);
 
 /// A typed weight as an amount in `unit`. Throws Failure where that is no unit of weight.
 inline Amount to_amount(const Mass& mass, const Unit& unit) {
@@ -121,15 +85,7 @@ class LineAmount {
   LineAmount(const Quantity<Dimension>& quantity) : LineAmount(Amount(quantity)) {}
 
   /// From `low` to `high`. Throws Failure where the two do not mix or do not rise.
-  static LineAmount range(const Amount& low, const Amount& high) {
-    if (in_unit(high, low.unit).number <= low.number) {
-      throw Failure(problems::amount_malformed(amount_text(low) + " to " + amount_text(high),
-                                               "a range goes from less to more"));
-    }
-    LineAmount out(low);
-    out.high_ = high;
-    return out;
-  }
+  static LineAmount range(const Amount& low, const Amount& high);
 
   /// The amount, or the lower end of the range; nothing where it is to taste.
   const std::optional<Amount>& low() const { return low_; }
@@ -150,3 +106,7 @@ class LineAmount {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/quantity/bodies/amount.hpp"
+#endif

@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/larders.hpp"
 #include "platewright/problem/failure.hpp"
 
@@ -33,16 +34,7 @@ inline constexpr std::array<std::string_view, 161> currency_codes{
 namespace detail {
 
 /// Decimals of a currency's minor unit (ISO 4217, list one); two where it is not named here.
-inline unsigned minor_digits_of(std::string_view currency) {
-  for (const std::string_view code : {"BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG",
-                                      "RWF", "UGX", "VND", "VUV", "XAF", "XOF", "XPF"}) {
-    if (code == currency) return 0;
-  }
-  for (const std::string_view code : {"BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND"}) {
-    if (code == currency) return 3;
-  }
-  return 2;
-}
+unsigned minor_digits_of(std::string_view currency);
 
 }  // namespace detail
 
@@ -70,14 +62,14 @@ class Currency {
   }
 
  private:
-  static std::string_view known(std::string_view code) {
-    if (is_currency(code)) return code;
-    throw Failure(problems::currency_malformed(
-        code, std::vector<std::string>(currency_codes.begin(), currency_codes.end())));
-  }
+  static std::string_view known(std::string_view code);
 
   std::string code_;
   unsigned minor_digits_;
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/quantity/bodies/currency.hpp"
+#endif

@@ -3,9 +3,8 @@
 // Quantities as they are spoken: `2.5_lb`, `1_fl_oz`, `3_each`. The digits are read exactly as they
 // stand in the source, not through a floating-point number.
 
-#include <string>
-
 #include "platewright/number/read.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/units.hpp"
 
 namespace platewright::literals {
@@ -13,13 +12,7 @@ namespace platewright::literals {
 namespace detail {
 /// The digits of a literal, exactly; a digit separator counts for nothing. Throws Failure for a
 /// literal that is not plain decimal (0x10, 1e3) and for more than 18 digits.
-inline Rational digits_of(const char* literal) {
-  std::string digits;
-  for (; *literal != '\0'; ++literal) {
-    if (*literal != '\'') digits += *literal;
-  }
-  return read_number(digits);
-}
+Rational digits_of(const char* literal);
 
 template <class Dimension>
 Quantity<Dimension> spoken(const char* literal, const NamedUnit<Dimension>& unit) {
@@ -88,3 +81,7 @@ inline Duration operator""_h(const char* n) {
 }
 
 }  // namespace platewright::literals
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/quantity/bodies/literals.hpp"
+#endif

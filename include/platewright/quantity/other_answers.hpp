@@ -5,6 +5,7 @@
 
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/ingredient_weights.hpp"
 
 namespace platewright {
@@ -19,23 +20,11 @@ struct OtherAnswer {
 /// One for each measure of the food whose weight leads to another answer; none where no measure was
 /// gone through, or where all of them agree. `given` must be what `convert` gave for the same
 /// arguments.
-inline std::vector<OtherAnswer> other_answers(const Amount& asked, const IngredientWeights& weights,
-                                              const Conversion& given) {
-  std::vector<OtherAnswer> out;
-  const Amount& answer = given.amount;
-  const bool from_measure = asked.dimension() == UnitDimension::volume;
-  for (const MeasureWeight* used : given.through) {
-    if (used->measure.dimension() != UnitDimension::volume || answer.number == 0) continue;
-    const Rational density = used->weighs.in(units::gram) / used->measure.canonical();
-    for (const MeasureWeight& row : weights.rows) {
-      if (row.measure.dimension() != UnitDimension::volume) continue;
-      const Rational other = row.weighs.in(units::gram) / row.measure.canonical();
-      if (other == density) continue;
-      const Rational factor = from_measure ? Rational(other / density) : Rational(density / other);
-      out.push_back({&row, scaled(answer, factor), factor - 1});
-    }
-  }
-  return out;
-}
+std::vector<OtherAnswer> other_answers(const Amount& asked, const IngredientWeights& weights,
+                                       const Conversion& given);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/quantity/bodies/other_answers.hpp"
+#endif

@@ -3,12 +3,12 @@
 // Amounts from text: `2 1/4 cups`, `2 lb 3 oz`, `1 cup plus 2 tbsp`, `2-3 tbsp`,
 // `2 tbsp to 1/4 cup`, `to taste`.
 
-#include <algorithm>
 #include <string>
 #include <string_view>
 #include <utility>
 
 #include "platewright/number/read.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/amount.hpp"
 #include "platewright/quantity/unit_table.hpp"
 
@@ -22,110 +22,32 @@ class AmountReader {
   AmountReader(std::string_view text, const UnitTable& table, MeasuringSystem system)
       : whole_(text), rest_(trimmed_spaces(text)), table_(table), system_(system) {}
 
-  LineAmount read() {
-    if (folded_abbreviation(rest_) == "to taste") return {};
-    const Rational number = take_number();
-    if (take_range_sign()) {
-      const Rational upper = take_number();
-      const Unit unit = take_unit();
-      return range_to_the_end(Amount{number, unit}, Amount{upper, unit});
-    }
-    const Amount low = take_parts(Amount{number, take_unit()});
-    if (take_range_sign()) {
-      const Rational upper = take_number();
-      return range_to_the_end(low, take_parts(Amount{upper, take_unit()}));
-    }
-    expect_the_end();
-    return low;
-  }
+  LineAmount read();
 
  private:
   /// The amount with what is added to it: `1 cup plus 2 tbsp`, `2 lb 3 oz`.
-  Amount take_parts(Amount out) {
-    while (!rest_.empty()) {
-      skip_plus();
-      if (!starts_a_number()) break;  // a range, or reported as what follows
-      const Rational next = take_number();
-      out = sum(out, Amount{next, take_unit()});
-    }
-    return out;
-  }
+  Amount take_parts(Amount out);
 
   /// Both ends in the unit of the first.
-  LineAmount range_to_the_end(const Amount& low, const Amount& high) const {
-    const Amount same = in_unit(high, low.unit);
-    if (same.number <= low.number) {
-      throw Failure(problems::amount_malformed(whole_, "a range goes from less to more"));
-    }
-    expect_the_end();
-    return LineAmount::range(low, same);
-  }
+  LineAmount range_to_the_end(const Amount& low, const Amount& high) const;
 
-  void expect_the_end() const {
-    if (rest_.empty()) return;
-    throw Failure(problems::amount_malformed(whole_, in_quotes(rest_, 20) + " follows the amount"));
-  }
+  void expect_the_end() const;
 
   void take(std::size_t bytes) { rest_ = trimmed_spaces(rest_.substr(bytes)); }
 
-  Rational take_number() {
-    const NumberPrefix prefix = read_number_prefix(rest_);
-    take(prefix.length);
-    return prefix.value;
-  }
+  Rational take_number();
 
-  bool take_range_sign() {
-    for (const std::string_view sign : {"\u2013", "-", "to "}) {
-      if (rest_.substr(0, sign.size()) != sign) continue;
-      take(sign.size());
-      return true;
-    }
-    return false;
-  }
+  bool take_range_sign();
 
-  bool starts_a_number() const {
-    const auto begins = [this](const FractionSign& sign) {
-      return rest_.substr(0, sign.text.size()) == sign.text;
-    };
-    return (!rest_.empty() && is_digit(rest_.front())) ||
-           std::any_of(fraction_signs.begin(), fraction_signs.end(), begins);
-  }
+  bool starts_a_number() const;
 
-  void skip_plus() {
-    for (const std::string_view word : {"plus ", "and ", "+ "}) {
-      if (rest_.substr(0, word.size()) == word) {
-        take(word.size());
-        return;
-      }
-    }
-  }
+  void skip_plus();
 
   /// The longest run of words that is a unit, or `each` where no word follows the number.
-  Unit take_unit() {
-    if (rest_.empty()) return table_.find("each", system_);
-    std::size_t best = 0;
-    std::size_t words = 0;
-    std::size_t first_word = rest_.size();
-    for (std::size_t end = 1; end <= rest_.size() && words < 10; ++end) {
-      const bool boundary = end == rest_.size() || rest_[end] == ' ' ||
-                            (is_digit(rest_[end]) && !is_digit(rest_[end - 1])) ||
-                            rest_[end] == '+';
-      if (!boundary) continue;
-      if (++words == 1) first_word = end;
-      if (table_.look_up(rest_.substr(0, end), system_)) best = end;
-    }
-    if (best == 0) return table_.find(unknown_unit(first_word), system_);
-    const Unit unit = table_.find(rest_.substr(0, best), system_);
-    take(best);
-    return unit;
-  }
+  Unit take_unit();
 
   /// What to show as the unit that is not known: all words up to the next number.
-  std::string_view unknown_unit(std::size_t first_word) const {
-    std::size_t end = first_word;
-    while (end < rest_.size() && !is_digit(rest_[end]) && end < 40) ++end;
-    return trimmed_spaces(rest_.substr(0, end));
-  }
+  std::string_view unknown_unit(std::size_t first_word) const;
 
   std::string_view whole_;
   std::string_view rest_;
@@ -143,12 +65,10 @@ inline LineAmount read_line_amount(std::string_view text, const UnitTable& table
 }
 
 /// Reads one amount; a range or "to taste" is refused. Throws Failure as `read_line_amount` does.
-inline Amount read_amount(std::string_view text, const UnitTable& table, MeasuringSystem system) {
-  const LineAmount amount = read_line_amount(text, table, system);
-  if (amount.to_taste() || amount.high()) {
-    throw Failure(problems::amount_malformed(text, "one single amount is needed here"));
-  }
-  return *amount.low();
-}
+Amount read_amount(std::string_view text, const UnitTable& table, MeasuringSystem system);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/quantity/bodies/read_amount.hpp"
+#endif

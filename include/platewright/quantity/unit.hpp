@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "platewright/number/rational.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright {
 
@@ -19,43 +20,9 @@ enum class UnitDimension { mass, volume, length, area, time, pieces };
 enum class MeasuringSystem { us, imperial, metric, labelling, australian, japanese, any };
 
 /// The word a message uses for a dimension: weight and capacity are what a cook calls them.
-inline std::string_view dimension_name(UnitDimension dimension) {
-  switch (dimension) {
-    case UnitDimension::mass:
-      return "weight";
-    case UnitDimension::volume:
-      return "capacity";
-    case UnitDimension::length:
-      return "length";
-    case UnitDimension::area:
-      return "area";
-    case UnitDimension::time:
-      return "time";
-    case UnitDimension::pieces:
-      return "a count of pieces";
-  }
-  return "";
-}
+std::string_view dimension_name(UnitDimension dimension);
 
-inline std::string_view system_name(MeasuringSystem system) {
-  switch (system) {
-    case MeasuringSystem::us:
-      return "us";
-    case MeasuringSystem::imperial:
-      return "imperial";
-    case MeasuringSystem::metric:
-      return "metric";
-    case MeasuringSystem::labelling:
-      return "labelling";
-    case MeasuringSystem::australian:
-      return "australian";
-    case MeasuringSystem::japanese:
-      return "japanese";
-    case MeasuringSystem::any:
-      return "any";
-  }
-  return "";
-}
+std::string_view system_name(MeasuringSystem system);
 
 /// One row of `units-data/units.yaml` as it is built into the program. Lists are joined by `|`.
 struct UnitRow {
@@ -108,9 +75,7 @@ class Unit {
   const std::string& kind() const { return record_->kind; }
 
   /// The symbol as a sheet prints it behind `number`.
-  const std::string& symbol_for(const Rational& number) const {
-    return number > 1 && !record_->plural.empty() ? record_->plural : record_->symbol;
-  }
+  const std::string& symbol_for(const Rational& number) const;
 
   friend bool operator==(const Unit& left, const Unit& right) {
     return left.record_ == right.record_ ||
@@ -122,3 +87,7 @@ class Unit {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/quantity/bodies/unit.hpp"
+#endif

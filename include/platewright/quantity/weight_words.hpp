@@ -5,6 +5,7 @@
 #include <string>
 
 #include "platewright/number/write.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/quantity.hpp"
 #include "platewright/quantity/units.hpp"
 
@@ -12,11 +13,10 @@ namespace platewright {
 
 /// The weight in both systems, as the problem does not know which one its reader weighs in, each
 /// rounded half up to two places: `226.8 g (8 oz)`, `4989.52 g (11 lb)`.
-inline std::string weight_words(const Mass& mass) {
-  const bool heavy = mass >= Mass::of(1, units::pound);
-  const Rational customary = mass.in(heavy ? units::pound : units::ounce);
-  return as_short_decimal(mass.in(units::gram), 2) + " g (" + as_short_decimal(customary, 2) +
-         (heavy ? " lb)" : " oz)");
-}
+std::string weight_words(const Mass& mass);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/quantity/bodies/weight_words.hpp"
+#endif

@@ -2,10 +2,10 @@
 #pragma once
 // The allergens of a dish as the chosen law lists them, each once.
 
-#include <algorithm>
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/recipe/recipe_allergens.hpp"
 
 namespace platewright {
@@ -17,49 +17,11 @@ struct DeclaredAllergen {
   std::vector<std::string> ingredients;
 };
 
-namespace detail {
-
-inline bool is_listed(const std::string& key, const AllergenTable& table, AllergenLaw law) {
-  const std::vector<Allergen> rows = table.rows_of(key);
-  if (rows.empty() || law == AllergenLaw::both) return true;
-  return std::any_of(rows.begin(), rows.end(),
-                     [&](const Allergen& row) { return row.scheme == name_of(law); });
-}
-
-/// What comes with it and is listed.
-inline std::vector<std::string> listed_kinds(const std::string& key, const AllergenTable& table) {
-  std::vector<std::string> out;
-  for (const std::string& implied : table.with_implied({key})) {
-    if (implied != key && is_listed(implied, table, table.law())) out.push_back(implied);
-  }
-  return out;
-}
-
-}  // namespace detail
-
 /// What `found` is by the law of the table. An ingredient of wheat stands under wheat, which says
 /// that it is a cereal containing gluten, and not under both; none is lost. What no law has a row
 /// for stands as it is.
-inline std::vector<DeclaredAllergen> declared(const std::vector<AllergenFound>& found,
-                                              const AllergenTable& table) {
-  std::vector<DeclaredAllergen> out;
-  for (const AllergenFound& one : found) {
-    const std::vector<std::string> kinds = detail::listed_kinds(one.key, table);
-    if (kinds.empty() && !detail::is_listed(one.key, table, table.law())) continue;
-    DeclaredAllergen line{one.key, kinds, {}};
-    for (const std::string& ingredient : one.ingredients) {
-      const bool named = std::any_of(found.begin(), found.end(), [&](const AllergenFound& other) {
-        const auto of = detail::listed_kinds(other.key, table);
-        const auto& by = other.ingredients;
-        return std::find(of.begin(), of.end(), one.key) != of.end() &&
-               std::find(by.begin(), by.end(), ingredient) != by.end();
-      });
-      if (!named) line.ingredients.push_back(ingredient);
-    }
-    if (!line.ingredients.empty()) out.push_back(std::move(line));
-  }
-  return out;
-}
+std::vector<DeclaredAllergen> declared(const std::vector<AllergenFound>& found,
+                                       const AllergenTable& table);
 
 /// What is told of a dish.
 struct DeclaredAllergens {
@@ -68,9 +30,10 @@ struct DeclaredAllergens {
   std::vector<std::string> not_stated;
 };
 
-inline DeclaredAllergens declared(const RecipeAllergens& allergens, const AllergenTable& table) {
-  return {declared(allergens.found, table), declared(allergens.may_contain, table),
-          allergens.not_stated};
-}
+DeclaredAllergens declared(const RecipeAllergens& allergens, const AllergenTable& table);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/declared_allergens.hpp"
+#endif

@@ -2,13 +2,13 @@
 #pragma once
 // What a kitchen knows about an ingredient: what it weighs, what is lost of it, what it contains.
 
-#include <cstddef>
 #include <map>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/place.hpp"
 #include "platewright/quantity/ingredient_weights.hpp"
 #include "platewright/safety/food_kind.hpp"
@@ -42,20 +42,7 @@ struct Ingredient {
 /// The weights that count for a line with this preparation: those of the most particular
 /// preparation whose every word is in it (`chopped` for `finely chopped`), else the ingredient's
 /// own.
-inline const IngredientWeights& weights_of(const Ingredient& ingredient,
-                                           std::string_view preparation) {
-  const IngredientWeights* best = &ingredient.weights;
-  if (ingredient.prepared_weights.empty() || preparation.empty()) return *best;
-  std::size_t longest = 0;
-  const std::string wanted = " " + folded_name(preparation) + " ";
-  for (const auto& [name, weights] : ingredient.prepared_weights) {
-    if (name.size() > longest && wanted.find(" " + name + " ") != std::string::npos) {
-      best = &weights;
-      longest = name.size();
-    }
-  }
-  return *best;
-}
+const IngredientWeights& weights_of(const Ingredient& ingredient, std::string_view preparation);
 
 /// Refers to the ingredient, which must live longer.
 const IngredientWeights& weights_of(const Ingredient&&, std::string_view) = delete;
@@ -76,14 +63,11 @@ inline Rational yield_to(const Ingredient& ingredient, Stage stage) {
 /// the weights that count for what the line does with it (`weights_of`). A count of whole things is
 /// a count as purchased where it is bought by that count; everything else goes through its yield.
 /// Throws Failure where a weight of a measure or a piece is missing.
-inline Amount as_purchased(const Amount& used, Stage stage, const Ingredient& ingredient,
-                           const Unit& unit, std::string_view preparation = {}) {
-  if (used.dimension() == UnitDimension::pieces && same_measure(used.unit, unit)) {
-    return in_unit(used, unit);
-  }
-  const Rational yield = yield_to(ingredient, stage);
-  return scaled(convert(used, unit, weights_of(ingredient, preparation)).amount,
-                Rational(1) / yield);
-}
+Amount as_purchased(const Amount& used, Stage stage, const Ingredient& ingredient, const Unit& unit,
+                    std::string_view preparation = {});
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/ingredient.hpp"
+#endif

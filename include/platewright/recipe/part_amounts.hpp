@@ -4,6 +4,7 @@
 
 #include <cstddef>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/recipe/cover_check.hpp"
 
 namespace platewright {
@@ -12,37 +13,18 @@ namespace platewright {
 enum class PartOf { vessels, batches };
 
 /// The vessels of a plan, where it names one, or its batches.
-inline const Filling* filling_of(const ScalePlan& plan, PartOf what) {
-  if (what == PartOf::batches) return &plan.batches;
-  return plan.vessels ? &*plan.vessels : nullptr;
-}
+const Filling* filling_of(const ScalePlan& plan, PartOf what);
 const Filling* filling_of(const ScalePlan&&, PartOf) = delete;
 
 /// The share of a line that goes into one of `part`: of what goes with each vessel (or batch) as
 /// much into each; of what covers, by the room that is left; of a share of other lines, as their
 /// weight; else as the content. Over all vessels they add up to 1. Throws Failure as
 /// `tested_amount` does.
-inline Rational share_in_part(const ScaledRecipe& scaled, std::size_t index, PartOf what,
-                              const FilledAlike& part, const RecipeBook& book) {
-  const Filling& filling = *filling_of(scaled.plan, what);
-  const ScaledLine& line = scaled.lines[index];
-  if (const WeightShare* share = line.line->amount.share()) {
-    Mass whole;
-    Mass here;
-    for (const std::size_t i : lines_shared(*share, *scaled.recipe, book)) {
-      const Mass weight = *tested_weight(scaled.recipe->lines[i], book) * scaled.lines[i].factor;
-      whole += weight;
-      here += weight * share_in_part(scaled, i, what, part, book);
-    }
-    return here / whole;
-  }
-  const bool by_vessel = what == PartOf::vessels;
-  const ScalingRule each = by_vessel ? ScalingRule::by_pan : ScalingRule::by_batch;
-  if (line.line->scale == each) return 1 / filling.count;
-  if (by_vessel && line.line->scale == ScalingRule::by_cover) {
-    return detail::cover_share(scaled, part, book);
-  }
-  return part.content / filling.content;
-}
+Rational share_in_part(const ScaledRecipe& scaled, std::size_t index, PartOf what,
+                       const FilledAlike& part, const RecipeBook& book);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/part_amounts.hpp"
+#endif

@@ -2,20 +2,14 @@
 #pragma once
 // Which line of a recipe its whole pieces are, and at which stage a line is written.
 
+#include "platewright/problem/body.hpp"
 #include "platewright/recipe/recipe_book.hpp"
 
 namespace platewright {
 
 /// The line that the tested pieces of a recipe are: the first one that is a cut, else the first
 /// one; none in a recipe that names no pieces.
-inline const RecipeLine* piece_line(const Recipe& recipe, const RecipeBook& book) {
-  if (!recipe.tested || recipe.lines.empty()) return nullptr;
-  for (const RecipeLine& line : recipe.lines) {
-    const Ingredient* ingredient = book.ingredient_of(line);
-    if (ingredient != nullptr && ingredient->is_cut) return &line;
-  }
-  return &recipe.lines.front();
-}
+const RecipeLine* piece_line(const Recipe& recipe, const RecipeBook& book);
 
 const RecipeLine* piece_line(const Recipe&&, const RecipeBook&) = delete;
 
@@ -25,3 +19,7 @@ inline Stage stage_of(const RecipeLine& line, const Ingredient& ingredient) {
 }
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/piece_line.hpp"
+#endif

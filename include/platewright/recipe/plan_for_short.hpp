@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/recipe/taken.hpp"
 
 namespace platewright {
@@ -12,51 +13,18 @@ namespace platewright {
 /// the store: on hand over what the tested batch and its sub-recipes take together. A recipe of
 /// whole pieces makes as many whole ones as there is enough for. Throws Failure as `taken_of` does,
 /// and where there is not enough for one piece.
-inline ScalePlan plan_for_short(const Recipe& recipe, const std::string& name,
-                                const Amount& on_hand, const RecipeBook& book) {
-  check_positive("an amount on hand", on_hand.number);
-  const Taken taken = taken_of(recipe, name, on_hand.unit, book);
-  const Rational factor = on_hand.number / taken.number;
-  Rational made = factor;
-  if (recipe.tested || recipe.whole_batches) {
-    const Rational count = recipe.tested ? recipe.tested->count : Rational(1);
-    const Rational pieces = down_to(factor * count, 1);
-    const std::string piece = recipe.tested ? recipe.tested->piece : "batch";
-    if (pieces == 0) throw Failure(problems::short_of_a_piece(name, piece));
-    made = pieces / count;
-  }
-  ScalePlan plan = plan_for_factor(recipe, made, book);
-  plan.asked = factor;
-  plan.on_hand = OnHand{name, on_hand, taken.takers};
-  return plan;
-}
+ScalePlan plan_for_short(const Recipe& recipe, const std::string& name, const Amount& on_hand,
+                         const RecipeBook& book);
 
 /// As much as a weight on hand of the main ingredient (the recipe's first line) gives, counted as
 /// that line is written; where its sub-recipes take of the ingredient too, that is counted with it.
 /// Nothing is rounded, since the meat is there. Throws Failure where that line is not a weight, and
 /// as `taken_of` does.
-inline ScalePlan plan_for_weight_on_hand(const Recipe& recipe, const Mass& on_hand,
-                                         const RecipeBook& book) {
-  check_positive("a weight on hand", on_hand);
-  if (recipe.lines.empty() || recipe.lines.front().amount.to_taste()) {
-    throw Failure(problems::scale_missing_factor());
-  }
-  const RecipeLine& first = recipe.lines.front();
-  const Amount written = *tested_amount(first, recipe, book).low();
-  check_positive("an amount of the first line", to_mass(written));
-  const Ingredient* ingredient = book.find_ingredient(first.name);
-  std::optional<Stage> stage = first.stage;
-  if (!stage && ingredient != nullptr) stage = usual_stage(*ingredient);
-  const Taken taken = taken_of(recipe, first.name, written.unit, book, stage);
-  ScalePlan plan;
-  plan.on_hand = OnHand{first.name, to_amount(on_hand, written.unit), taken.takers};
-  plan.asked = plan.on_hand->amount.number / taken.number;
-  plan.factor = plan.piece_factor = plan.surface_factor = plan.asked;
-  if (recipe.tested) {
-    plan.pieces = plan.factor * recipe.tested->count;
-    plan.piece_weight = recipe.tested->weight;
-  }
-  return detail::finished(recipe, book, std::move(plan));
-}
+ScalePlan plan_for_weight_on_hand(const Recipe& recipe, const Mass& on_hand,
+                                  const RecipeBook& book);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/plan_for_short.hpp"
+#endif

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/place.hpp"
 #include "platewright/quantity/temperature.hpp"
 #include "platewright/recipe/scaling_rule.hpp"
@@ -99,35 +100,20 @@ struct Recipe {
 
 /// What the whole recipe makes, in the unit of `makes: 2 qt`, or of portions times their size;
 /// nothing where the recipe says neither.
-inline std::optional<Amount> whole_amount(const Recipe& recipe) {
-  if (recipe.makes.amount) return recipe.makes.amount;
-  if (recipe.makes.portions && recipe.makes.portion) {
-    return scaled(*recipe.makes.portion, *recipe.makes.portions);
-  }
-  return std::nullopt;
-}
+std::optional<Amount> whole_amount(const Recipe& recipe);
 
 /// What a vessel's contents are counted in: `leg`, else `portion`, else `batch`.
-inline std::string content_word(const Recipe& recipe) {
-  if (recipe.tested) return recipe.tested->piece;
-  return recipe.makes.portions ? "portion" : "batch";
-}
+std::string content_word(const Recipe& recipe);
 
 /// The temperatures of the oven, in the order of its settings.
-inline std::vector<Temperature> oven_temperatures(const Recipe& recipe) {
-  std::vector<Temperature> out;
-  for (const OvenStep& step : recipe.oven) out.push_back(step.oven);
-  return out;
-}
+std::vector<Temperature> oven_temperatures(const Recipe& recipe);
 
 /// The inside temperature at which the meat comes out of the oven: that of the last step that has
 /// one.
-inline std::optional<Temperature> pull_temperature(const Recipe& recipe) {
-  std::optional<Temperature> out;
-  for (const OvenStep& step : recipe.oven) {
-    if (step.until) out = step.until;
-  }
-  return out;
-}
+std::optional<Temperature> pull_temperature(const Recipe& recipe);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/recipe.hpp"
+#endif

@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/read_amount.hpp"
 #include "platewright/recipe/ingredient_rows.hpp"
 #include "platewright/recipe/recipe.hpp"
@@ -14,10 +15,7 @@
 namespace platewright::builders {
 
 /// The program's own units, for amounts in words.
-inline const UnitTable& unit_table() {
-  static const UnitTable table;
-  return table;
-}
+const UnitTable& unit_table();
 
 /// `2 1/4 cups`, as a cook writes it, in the built-in units; bare cups and pints are US customary.
 /// Throws Failure as `read_amount` does.
@@ -43,37 +41,12 @@ inline RecipeLine line(std::string name, const char* text,
 }
 
 /// A recipe that serves so many portions.
-inline Recipe recipe_for(std::string name, const Rational& portions,
-                         std::vector<RecipeLine> lines) {
-  Recipe out;
-  out.name = std::move(name);
-  out.makes.portions = portions;
-  out.lines = std::move(lines);
-  return out;
-}
+Recipe recipe_for(std::string name, const Rational& portions, std::vector<RecipeLine> lines);
 /// A recipe that others use, and how much it makes.
-inline Recipe recipe_making(std::string name, const Amount& makes, std::vector<RecipeLine> lines) {
-  Recipe out;
-  out.name = std::move(name);
-  out.makes.amount = makes;
-  out.lines = std::move(lines);
-  return out;
-}
+Recipe recipe_making(std::string name, const Amount& makes, std::vector<RecipeLine> lines);
 
 /// An ingredient of which the share `yield` is left after trimming; all of it where none is named.
-inline Ingredient ingredient(std::string name, const Rational& yield = 1) {
-  Ingredient out;
-  out.name = name;
-  out.weights.name = std::move(name);
-  if (yield != 1) {
-    Rung rung;
-    rung.to = Stage::trimmed;
-    rung.yield = yield;
-    rung.holds = {Loss::trim};
-    out.ladder = Ladder({rung});
-  }
-  return out;
-}
+Ingredient ingredient(std::string name, const Rational& yield = 1);
 /// An ingredient with the yield of a row of the tables: a cut, produce, a grain.
 template <class TableRow>
 Ingredient ingredient(std::string name, const TableRow& row) requires requires {
@@ -82,10 +55,10 @@ Ingredient ingredient(std::string name, const TableRow& row) requires requires {
 { return with_row(ingredient(std::move(name)), row); }
 
 /// What one measure or piece of an ingredient weighs, by one's own scale.
-inline MeasureWeight weighing(const Amount& measure, const Mass& weighs) {
-  MeasureWeight out{measure, weighs};
-  out.own = true;
-  return out;
-}
+MeasureWeight weighing(const Amount& measure, const Mass& weighs);
 
 }  // namespace platewright::builders
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/recipe_builders.hpp"
+#endif

@@ -3,10 +3,9 @@
 // How a line follows the size of the batch.
 
 #include <array>
-#include <string>
 #include <string_view>
-#include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
 
@@ -52,20 +51,10 @@ inline constexpr std::array<ScalingRuleName, 11> scaling_rule_names{{
     {ScalingRule::fixed, "fixed", ""},
 }};
 
-inline std::string_view name_of(ScalingRule rule) {
-  for (const ScalingRuleName& row : scaling_rule_names) {
-    if (row.rule == rule) return row.name;
-  }
-  return {};
-}
+std::string_view name_of(ScalingRule rule);
 
 /// Who publishes the rule; empty where it needs no source.
-inline std::string_view source_of(ScalingRule rule) {
-  for (const ScalingRuleName& row : scaling_rule_names) {
-    if (row.rule == rule) return row.source;
-  }
-  return {};
-}
+std::string_view source_of(ScalingRule rule);
 
 /// True for a rule that follows whole roasts, and so needs a recipe that was tested on some.
 inline bool follows_pieces(ScalingRule rule) {
@@ -78,13 +67,10 @@ inline bool follows_vessel(ScalingRule rule) {
 }
 
 /// Throws Failure for a word that is no rule.
-inline ScalingRule scaling_rule_from(std::string_view text) {
-  std::vector<std::string> known;
-  for (const ScalingRuleName& row : scaling_rule_names) {
-    if (row.name == text) return row.rule;
-    known.emplace_back(row.name);
-  }
-  throw Failure(problems::word_unknown("scaling rule", text, known));
-}
+ScalingRule scaling_rule_from(std::string_view text);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/scaling_rule.hpp"
+#endif

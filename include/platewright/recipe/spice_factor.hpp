@@ -3,6 +3,7 @@
 // Published rules for herbs and spices, whose strength does not follow the size of the batch.
 
 #include "platewright/number/rational.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/recipe/scaling_rule.hpp"
 
 namespace platewright {
@@ -17,25 +18,10 @@ namespace platewright {
 /// - `hot_pepper`: the same with a quarter (1 tsp for 10, 4 tsp for 100).
 ///
 /// Any other rule gives `factor`.
-inline Rational spice_factor(ScalingRule rule, const Rational& factor) {
-  switch (rule) {
-    case ScalingRule::spice_on_double:
-      return factor <= 1 ? factor : 1 + (factor - 1) / 2;
-    case ScalingRule::herb_formula:
-      return factor <= 2 ? factor : 2 + (factor - 2) / 2;
-    case ScalingRule::hot_pepper:
-      return factor <= 2 ? factor : 2 + (factor - 2) / 4;
-    case ScalingRule::proportional:
-    case ScalingRule::by_surface:
-    case ScalingRule::by_piece:
-    case ScalingRule::by_pan:
-    case ScalingRule::by_batch:
-    case ScalingRule::by_cover:
-    case ScalingRule::held_back:
-    case ScalingRule::fixed:
-      break;
-  }
-  return factor;
-}
+Rational spice_factor(ScalingRule rule, const Rational& factor);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/spice_factor.hpp"
+#endif

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/temperature.hpp"
 #include "platewright/safety/step_kind.hpp"
 #include "platewright/safety/step_place.hpp"
@@ -27,35 +28,10 @@ struct StepControl {
 };
 
 /// Whether a step of this kind can say where it stands.
-inline bool takes_place(StepKind kind) {
-  switch (kind) {
-    case StepKind::thaw:
-    case StepKind::brine:
-    case StepKind::marinate:
-    case StepKind::dry_salt:
-    case StepKind::chill:
-    case StepKind::reheat:
-    case StepKind::hold_hot:
-    case StepKind::hold_cold:
-    case StepKind::rest:
-      return true;
-    case StepKind::out_of_the_refrigerator:
-    case StepKind::sear:
-    case StepKind::roast:
-    case StepKind::simmer:
-    case StepKind::carve:
-    case StepKind::plate:
-    case StepKind::serve:
-      break;
-  }
-  return false;
-}
+bool takes_place(StepKind kind);
 
 /// Whether it can say at which temperature it stands.
-inline bool takes_temperature(StepKind kind) {
-  return kind == StepKind::thaw || kind == StepKind::brine || kind == StepKind::marinate ||
-         kind == StepKind::dry_salt || kind == StepKind::hold_hot || kind == StepKind::hold_cold;
-}
+bool takes_temperature(StepKind kind);
 
 /// Whether it can say which temperatures it comes to.
 inline bool takes_reached(StepKind kind) {
@@ -63,3 +39,7 @@ inline bool takes_reached(StepKind kind) {
 }
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/step_control.hpp"
+#endif

@@ -2,11 +2,11 @@
 #pragma once
 // The rules that go with a step of a recipe.
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/recipe/piece_line.hpp"
 #include "platewright/safety/safety_table.hpp"
 
@@ -17,10 +17,7 @@ struct StepThawing {
   ThawingRate rate;
   std::optional<Mass> piece;
 
-  std::optional<ThawingTime> time() const {
-    if (!piece) return std::nullopt;
-    return thawing_time(rate, *piece);
-  }
+  std::optional<ThawingTime> time() const;
 };
 
 struct StepLimits {
@@ -28,39 +25,13 @@ struct StepLimits {
   std::optional<StepThawing> thawing;
 };
 
-namespace detail {
-
-/// The weight of what the step is about: `piece_weight`, if it is the tested pieces.
-inline std::optional<Mass> piece_of_step(const MethodStep& step, const Recipe& recipe,
-                                         const RecipeBook& book,
-                                         const std::optional<Mass>& piece_weight) {
-  const RecipeLine* line = piece_line(recipe, book);
-  if (line == nullptr) return std::nullopt;
-  const bool used = step.uses.empty() ||
-                    std::find(step.uses.begin(), step.uses.end(), line->name) != step.uses.end();
-  if (!used) return std::nullopt;
-  return piece_weight ? piece_weight : std::optional<Mass>(recipe.tested->weight);
-}
-
-}  // namespace detail
-
 /// Nothing for a step that says no kind. `piece_weight` is that of the pieces that are cooked; that
 /// of the tested ones where there is none. It never fails.
-inline StepLimits limits_of(const MethodStep& step, const Recipe& recipe, const RecipeBook& book,
-                            const SafetyTable& table, const std::optional<Mass>& piece_weight) {
-  StepLimits out;
-  if (!step.control) return out;
-  const StepControl& control = *step.control;
-  for (const StepRule& rule : table.step_rules) {
-    if (applies(rule, control.kind, control.where)) out.rules.push_back(rule);
-  }
-  if (control.kind != StepKind::thaw) return out;
-  for (const ThawingRate& rate : table.thawing_rates) {
-    if (rate.where != control.where) continue;
-    out.thawing = StepThawing{rate, detail::piece_of_step(step, recipe, book, piece_weight)};
-    break;
-  }
-  return out;
-}
+StepLimits limits_of(const MethodStep& step, const Recipe& recipe, const RecipeBook& book,
+                     const SafetyTable& table, const std::optional<Mass>& piece_weight);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/step_limits.hpp"
+#endif

@@ -3,9 +3,9 @@
 // What a recipe's temperature inside leaves undercooked, or leaves unsaid.
 
 #include <string>
-#include <utility>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/recipe/recipe_safety.hpp"
 #include "platewright/safety/pull_temperature.hpp"
 
@@ -30,18 +30,11 @@ struct TemperatureNotices {
 
 /// The notices of one recipe; none where it is not cooked to a temperature inside. Every sheet and
 /// every check of a book says these and no others. It never fails.
-inline TemperatureNotices temperature_notices(const Recipe& recipe, const RecipeBook& book,
-                                              const SafetyTable& table) {
-  TemperatureNotices out;
-  const auto pull = pull_temperature(recipe);
-  if (!pull) return out;
-  const RecipeSafety safety = safety_of(recipe, book);
-  if (safety.not_known()) out.not_known.push_back({safety.not_stated, *pull});
-  for (const FoodOfKind& food : safety.kinds) {
-    PullCheck check = check_pull_temperature(food.kind, *pull, recipe.rest, table);
-    if (check.cook_to) out.undercooked.push_back({food.ingredients, std::move(check)});
-  }
-  return out;
-}
+TemperatureNotices temperature_notices(const Recipe& recipe, const RecipeBook& book,
+                                       const SafetyTable& table);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/temperature_notices.hpp"
+#endif

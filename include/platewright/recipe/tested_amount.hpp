@@ -2,11 +2,10 @@
 #pragma once
 // What the lines of a recipe come to in its tested batch.
 
-#include <algorithm>
 #include <optional>
-#include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/recipes.hpp"
 #include "platewright/recipe/recipe_book.hpp"
 
@@ -14,71 +13,22 @@ namespace platewright {
 
 /// What a line's amount weighs; nothing where it is a share or to taste, or where the book has no
 /// figure that leads to a weight.
-inline std::optional<Mass> tested_weight(const RecipeLine& line, const RecipeBook& book) {
-  const LineAmount* amount = line.amount.amount();
-  if (amount == nullptr || amount->to_taste()) return std::nullopt;
-  const Ingredient* ingredient = book.ingredient_of(line);
-  const IngredientWeights none{line.name, {}};
-  return weight_if_known(*amount->low(),
-                         ingredient == nullptr ? none : weights_of(*ingredient, line.preparation));
-}
-
-namespace detail {
-
-inline bool is_cut_line(const RecipeLine& line, const RecipeBook& book) {
-  const Ingredient* ingredient = book.ingredient_of(line);
-  return ingredient != nullptr && ingredient->is_cut;
-}
-
-inline std::vector<std::string> weighed_names(const Recipe& recipe, const RecipeBook& book) {
-  std::vector<std::string> out;
-  for (const RecipeLine& line : recipe.lines) {
-    if (tested_weight(line, book)) out.push_back(line.name);
-  }
-  return out;
-}
-
-}  // namespace detail
+std::optional<Mass> tested_weight(const RecipeLine& line, const RecipeBook& book);
 
 /// The lines that a share is taken of, by their places in the recipe. Throws Failure where a name
 /// is none of a line that weighs something.
-inline std::vector<std::size_t> lines_shared(const WeightShare& share, const Recipe& recipe,
-                                             const RecipeBook& book) {
-  std::vector<std::size_t> out;
-  for (const std::string& name : share.of) {
-    bool met = false;
-    for (std::size_t i = 0; i < recipe.lines.size(); ++i) {
-      const RecipeLine& line = recipe.lines[i];
-      if (line.name != name && !(name == "meat" && detail::is_cut_line(line, book))) continue;
-      if (!tested_weight(line, book)) continue;
-      met = true;
-      if (std::find(out.begin(), out.end(), i) == out.end()) out.push_back(i);
-    }
-    if (!met) throw Failure(problems::share_of_unknown(name, detail::weighed_names(recipe, book)));
-  }
-  return out;
-}
+std::vector<std::size_t> lines_shared(const WeightShare& share, const Recipe& recipe,
+                                      const RecipeBook& book);
 
 /// The weight of the tested batch that a share is taken of. Throws Failure as `lines_shared` does.
-inline Mass weight_shared(const WeightShare& share, const Recipe& recipe, const RecipeBook& book) {
-  Mass out;
-  for (const std::size_t i : lines_shared(share, recipe, book)) {
-    out += *tested_weight(recipe.lines[i], book);
-  }
-  return out;
-}
+Mass weight_shared(const WeightShare& share, const Recipe& recipe, const RecipeBook& book);
 
 /// The line's amount in one tested batch: as written, or what its share of other lines comes to.
 /// Throws Failure, at the line's place, for a share of what has no weight.
-inline LineAmount tested_amount(const RecipeLine& line, const Recipe& recipe,
-                                const RecipeBook& book) {
-  if (const LineAmount* amount = line.amount.amount()) return *amount;
-  const WeightShare& share = *line.amount.share();
-  try {
-    return to_amount(weight_shared(share, recipe, book) * share.share, built_in_unit("gram"));
-  } catch (const Failure& failure) {
-    throw Failure(at(failure.problem(), line.place));
-  }
-}
+LineAmount tested_amount(const RecipeLine& line, const Recipe& recipe, const RecipeBook& book);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/tested_amount.hpp"
+#endif

@@ -7,6 +7,7 @@
 
 #include "platewright/kitchen/pan_bottom.hpp"
 #include "platewright/number/rational.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/vessels.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/quantity/quantity.hpp"
@@ -34,17 +35,14 @@ struct RecipeVessel {
 };
 
 /// The volume up to which a cook fills it where the size decides how much goes in.
-inline std::optional<Volume> filled_volume(const RecipeVessel& vessel) {
-  if (!vessel.volume) return std::nullopt;
-  return *vessel.volume * vessel.fill;
-}
+std::optional<Volume> filled_volume(const RecipeVessel& vessel);
 
 /// What is left to be filled in one vessel around meat that takes up `meat`. Throws Failure where
 /// nothing is left.
-inline Volume room_around(const RecipeVessel& vessel, const Volume& meat) {
-  const Volume room = *vessel.volume - meat;
-  if (room <= Volume()) throw Failure(problems::vessel_too_small(vessel.name));
-  return room;
-}
+Volume room_around(const RecipeVessel& vessel, const Volume& meat);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/vessel_fill.hpp"
+#endif

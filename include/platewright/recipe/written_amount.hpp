@@ -7,6 +7,7 @@
 #include <variant>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/amount.hpp"
 
 namespace platewright {
@@ -39,10 +40,7 @@ class WrittenAmount {
   const WeightShare* share() const& { return std::get_if<WeightShare>(&written_); }
   const WeightShare* share() && = delete;
 
-  bool to_taste() const {
-    const LineAmount* own = amount();
-    return own != nullptr && own->to_taste();
-  }
+  bool to_taste() const;
 
   friend bool operator==(const WrittenAmount&, const WrittenAmount&) = default;
 
@@ -51,9 +49,10 @@ class WrittenAmount {
 };
 
 /// The same line in a batch `factor` times as large; a share stays a share.
-inline WrittenAmount scaled(const WrittenAmount& amount, const Rational& factor) {
-  const LineAmount* own = amount.amount();
-  return own == nullptr ? amount : WrittenAmount(scaled(*own, factor));
-}
+WrittenAmount scaled(const WrittenAmount& amount, const Rational& factor);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/written_amount.hpp"
+#endif

@@ -4,6 +4,7 @@
 
 #include <string_view>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/quantity/temperature.hpp"
@@ -13,23 +14,10 @@ namespace platewright {
 /// Which way from a temperature is safe.
 enum class Bound { at_least, at_most };
 
-inline std::string_view name_of(Bound bound) {
-  switch (bound) {
-    case Bound::at_least:
-      return "at least";
-    case Bound::at_most:
-      return "at most";
-  }
-  return {};
-}
+std::string_view name_of(Bound bound);
 
 /// Throws Failure for a word that is none.
-inline Bound bound_from(std::string_view text) {
-  for (const Bound bound : {Bound::at_least, Bound::at_most}) {
-    if (name_of(bound) == text) return bound;
-  }
-  throw Failure(problems::word_unknown("bound", text, {"at least", "at most"}));
-}
+Bound bound_from(std::string_view text);
 
 /// A temperature that must be reached, or must not be passed.
 struct BoundTemperature {
@@ -43,3 +31,7 @@ inline bool keeps(const BoundTemperature& limit, const Temperature& food) {
 }
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/safety/bodies/bound_temperature.hpp"
+#endif

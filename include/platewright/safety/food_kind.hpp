@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
 
@@ -17,9 +18,7 @@ namespace platewright {
 class FoodKind {
  public:
   /// By its key in the table. Throws Failure for an empty one.
-  explicit FoodKind(std::string key) : key_(std::move(key)) {
-    if (key_.empty()) throw Failure(problems::key_missing("key", "key: poultry"));
-  }
+  explicit FoodKind(std::string key);
   static FoodKind without_minimum() { return FoodKind("none", false); }
 
   bool has_minimum() const { return has_minimum_; }
@@ -29,11 +28,14 @@ class FoodKind {
   friend bool operator==(const FoodKind&, const FoodKind&) = default;
 
  private:
-  FoodKind(std::string key, bool has_minimum)
-      : key_(std::move(key)), has_minimum_(has_minimum) {}
+  FoodKind(std::string key, bool has_minimum) : key_(std::move(key)), has_minimum_(has_minimum) {}
 
   std::string key_;
   bool has_minimum_ = true;
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/safety/bodies/food_kind.hpp"
+#endif

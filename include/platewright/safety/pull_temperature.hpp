@@ -2,11 +2,11 @@
 #pragma once
 // The temperature at which a cook takes the meat out, beside what the authorities ask.
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/safety/safety_table.hpp"
 
 namespace platewright {
@@ -41,49 +41,13 @@ struct PullCheck {
   std::optional<MinimumTemperature> cook_to;
 };
 
-namespace detail {
-
-/// The highest minimum that is not reached. The Food Code's decide; those for consumers only where
-/// it has no row for this food.
-inline std::optional<MinimumTemperature> minimum_missed(const std::vector<MinimumCheck>& checks) {
-  const auto for_service = [](const MinimumCheck& check) {
-    return check.minimum.audience == Audience::food_service;
-  };
-  const bool any = std::any_of(checks.begin(), checks.end(), for_service);
-  std::optional<MinimumTemperature> out;
-  for (const MinimumCheck& check : checks) {
-    if (check.reached || (any && !for_service(check))) continue;
-    if (!out || out->at < check.minimum.at) out = check.minimum;
-  }
-  return out;
-}
-
-}  // namespace detail
-
 /// What a sheet prints beside the pull temperature; it never refuses one. The rise after the oven
 /// is not counted, as no one can promise it.
-inline PullCheck check_pull_temperature(const FoodKind& kind, const Temperature& pull,
-                                        const std::optional<Duration>& rest,
-                                        const SafetyTable& table) {
-  PullCheck out{kind, pull, rest, {}, {}, Advisory::no_minimum, {}};
-  for (const MinimumTemperature& minimum : table.minimums_for(kind)) {
-    MinimumCheck check{minimum, pull >= minimum.at, {}};
-    if (!check.reached) check.short_by = minimum.at - pull;
-    check.rests_enough = !minimum.rest || rest.value_or(Duration{}) >= *minimum.rest;
-    out.checks.push_back(check);
-  }
-  const Undercooked below = table.undercooked(kind);
-  if (below == Undercooked::held_or_advised) out.hold = table.roast_hold_at(pull);
-  if (out.checks.empty()) return out;
-  out.cook_to = detail::minimum_missed(out.checks);
-  if (!out.cook_to) {
-    out.advisory = Advisory::not_needed;
-  } else if (below == Undercooked::never) {
-    out.advisory = Advisory::cook_on;
-  } else {
-    out.advisory = out.hold ? Advisory::unless_held : Advisory::needed;
-  }
-  return out;
-}
+PullCheck check_pull_temperature(const FoodKind& kind, const Temperature& pull,
+                                 const std::optional<Duration>& rest, const SafetyTable& table);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/safety/bodies/pull_temperature.hpp"
+#endif

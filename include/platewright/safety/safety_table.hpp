@@ -2,13 +2,13 @@
 #pragma once
 // Minimum temperatures, holds and limits, as the authorities print them.
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/problem/folded_name.hpp"
@@ -24,23 +24,10 @@ namespace platewright {
 /// For whom an authority speaks.
 enum class Audience { consumer, food_service };
 
-inline std::string_view name_of(Audience audience) {
-  switch (audience) {
-    case Audience::consumer:
-      return "consumer";
-    case Audience::food_service:
-      return "food service";
-  }
-  return {};
-}
+std::string_view name_of(Audience audience);
 
 /// Throws Failure for a word that is none.
-inline Audience audience_from(std::string_view text) {
-  for (const Audience audience : {Audience::consumer, Audience::food_service}) {
-    if (name_of(audience) == text) return audience;
-  }
-  throw Failure(problems::word_unknown("audience", text, {"consumer", "food service"}));
-}
+Audience audience_from(std::string_view text);
 
 /// What one authority asks of one kind of food. A lower figure of one never replaces another's.
 struct MinimumTemperature {
@@ -85,62 +72,28 @@ struct SafetyTable {
   std::vector<ThawingRate> thawing_rates = {};
 
   /// What each authority asks for this kind of food, in the order of the table.
-  std::vector<MinimumTemperature> minimums_for(const FoodKind& kind) const {
-    std::vector<MinimumTemperature> out;
-    for (const MinimumTemperature& row : minimums) {
-      if (row.kind == kind) out.push_back(row);
-    }
-    return out;
-  }
+  std::vector<MinimumTemperature> minimums_for(const FoodKind& kind) const;
 
   /// The kinds of food that have a minimum, in the order of the table.
-  std::vector<FoodKind> kinds() const {
-    std::vector<FoodKind> out;
-    for (const MinimumTemperature& row : minimums) {
-      if (std::find(out.begin(), out.end(), row.kind) == out.end()) out.push_back(row.kind);
-    }
-    return out;
-  }
+  std::vector<FoodKind> kinds() const;
 
   /// What may be done where this kind of food stays below its minimum: any that has no row is
   /// cooked on.
-  Undercooked undercooked(const FoodKind& kind) const {
-    for (const UndercookedKind& row : undercooked_kinds) {
-      if (row.kind == kind) return row.rule;
-    }
-    return Undercooked::never;
-  }
+  Undercooked undercooked(const FoodKind& kind) const;
 
   /// The kind of food called so, or `none`; capitals do not matter. Throws Failure with the nearest
   /// kinds: a word that no row has would take every minimum off the card.
-  FoodKind kind_called(std::string_view text) const {
-    const std::string wanted = folded_name(text);
-    std::vector<FoodKind> all = kinds();
-    all.push_back(FoodKind::without_minimum());
-    std::vector<std::string> known;
-    for (const FoodKind& kind : all) {
-      if (folded_name(kind.key()) == wanted) return kind;
-      known.push_back(kind.key());
-    }
-    throw Failure(problems::word_unknown("kind of food", text, known));
-  }
+  FoodKind kind_called(std::string_view text) const;
 
   /// The step table's row for a temperature: between two rows the lower temperature with its longer
   /// time; nothing below the table.
-  std::optional<RoastHold> roast_hold_at(const Temperature& temperature) const {
-    std::optional<RoastHold> out;
-    for (const RoastHold& row : roast_holds) {
-      if (row.at <= temperature && (!out || out->at < row.at)) out = row;
-    }
-    return out;
-  }
+  std::optional<RoastHold> roast_hold_at(const Temperature& temperature) const;
 
-  std::optional<SafetyLimit> limit(std::string_view key) const {
-    for (const SafetyLimit& row : limits) {
-      if (row.key == key) return row;
-    }
-    return std::nullopt;
-  }
+  std::optional<SafetyLimit> limit(std::string_view key) const;
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/safety/bodies/safety_table.hpp"
+#endif

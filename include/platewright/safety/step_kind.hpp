@@ -3,10 +3,9 @@
 // What a step of a recipe is, for the rule that goes with it.
 
 #include <array>
-#include <string>
 #include <string_view>
-#include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/problem/folded_name.hpp"
@@ -52,65 +51,19 @@ inline constexpr std::array all_step_kinds{StepKind::thaw,
                                            StepKind::serve};
 
 /// What a book and a sheet call it.
-inline std::string_view name_of(StepKind kind) {
-  switch (kind) {
-    case StepKind::thaw:
-      return "thaw";
-    case StepKind::brine:
-      return "brine";
-    case StepKind::marinate:
-      return "marinate";
-    case StepKind::dry_salt:
-      return "dry-salt";
-    case StepKind::out_of_the_refrigerator:
-      return "out of the refrigerator";
-    case StepKind::sear:
-      return "sear";
-    case StepKind::roast:
-      return "roast";
-    case StepKind::simmer:
-      return "simmer";
-    case StepKind::chill:
-      return "chill";
-    case StepKind::reheat:
-      return "reheat";
-    case StepKind::hold_hot:
-      return "hold hot";
-    case StepKind::hold_cold:
-      return "hold cold";
-    case StepKind::rest:
-      return "rest";
-    case StepKind::carve:
-      return "carve";
-    case StepKind::plate:
-      return "plate";
-    case StepKind::serve:
-      return "serve";
-  }
-  return {};
-}
+std::string_view name_of(StepKind kind);
 
 /// Capitals do not matter. Throws Failure, with the nearest one, for a word that is none.
-inline StepKind step_kind_from(std::string_view text) {
-  const std::string wanted = folded_name(text);
-  std::vector<std::string> known;
-  for (const StepKind kind : all_step_kinds) {
-    if (name_of(kind) == wanted) return kind;
-    known.emplace_back(name_of(kind));
-  }
-  throw Failure(problems::word_unknown("kind of step", text, known));
-}
+StepKind step_kind_from(std::string_view text);
 
 /// Heat goes into the food: what is left over of it may not stand as it is.
-inline bool cooks(StepKind kind) {
-  return kind == StepKind::sear || kind == StepKind::roast || kind == StepKind::simmer ||
-         kind == StepKind::reheat;
-}
+bool cooks(StepKind kind);
 
 /// The food is on the safe side of its limits while this goes on, as long as the rule is kept.
-inline bool keeps_food(StepKind kind) {
-  return kind == StepKind::chill || kind == StepKind::reheat || kind == StepKind::hold_hot ||
-         kind == StepKind::hold_cold;
-}
+bool keeps_food(StepKind kind);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/safety/bodies/step_kind.hpp"
+#endif

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/safety/bound_temperature.hpp"
 #include "platewright/safety/step_kind.hpp"
 #include "platewright/safety/step_place.hpp"
@@ -29,35 +30,10 @@ inline constexpr std::array all_step_demands{
     StepDemand::never, StepDemand::stands_at, StepDemand::reaches, StepDemand::lasts,
     StepDemand::waits, StepDemand::dated,     StepDemand::told};
 
-inline std::string_view name_of(StepDemand demand) {
-  switch (demand) {
-    case StepDemand::never:
-      return "never";
-    case StepDemand::stands_at:
-      return "stands at";
-    case StepDemand::reaches:
-      return "reaches";
-    case StepDemand::lasts:
-      return "lasts";
-    case StepDemand::waits:
-      return "waits";
-    case StepDemand::dated:
-      return "dated";
-    case StepDemand::told:
-      return "told";
-  }
-  return {};
-}
+std::string_view name_of(StepDemand demand);
 
 /// Throws Failure for a word that is none.
-inline StepDemand step_demand_from(std::string_view text) {
-  std::vector<std::string> known;
-  for (const StepDemand demand : all_step_demands) {
-    if (name_of(demand) == text) return demand;
-    known.emplace_back(name_of(demand));
-  }
-  throw Failure(problems::word_unknown("demand", text, known));
-}
+StepDemand step_demand_from(std::string_view text);
 
 /// One row of the table of rules for steps; another country's table replaces all of them.
 struct StepRule {
@@ -72,23 +48,7 @@ struct StepRule {
 };
 
 /// Throws Failure for a rule that lacks what its demand is about.
-inline void check_complete(const StepRule& rule) {
-  switch (rule.demand) {
-    case StepDemand::stands_at:
-    case StepDemand::reaches:
-      if (!rule.temperature) throw Failure(problems::key_missing("at", "at: 41 F"));
-      break;
-    case StepDemand::lasts:
-    case StepDemand::waits:
-    case StepDemand::dated:
-      if (!rule.within) throw Failure(problems::key_missing("within", "within: 4 h"));
-      break;
-    case StepDemand::never:
-    case StepDemand::told:
-      if (rule.note.empty()) throw Failure(problems::key_missing("note", "note: what is done"));
-      break;
-  }
-}
+void check_complete(const StepRule& rule);
 
 /// Whether the rule is about such a step.
 inline bool applies(const StepRule& rule, StepKind kind, const std::optional<StepPlace>& where) {
@@ -96,15 +56,10 @@ inline bool applies(const StepRule& rule, StepKind kind, const std::optional<Ste
 }
 
 /// Whether the table says at which places such a step is done, and this is none of them.
-inline bool place_is_unknown(const std::vector<StepRule>& rules, StepKind kind,
-                             const StepPlace& where) {
-  bool any = false;
-  for (const StepRule& rule : rules) {
-    if (rule.step != kind) continue;
-    if (!rule.where || *rule.where == where) return false;
-    any = true;
-  }
-  return any;
-}
+bool place_is_unknown(const std::vector<StepRule>& rules, StepKind kind, const StepPlace& where);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/safety/bodies/step_rule.hpp"
+#endif

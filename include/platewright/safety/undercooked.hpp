@@ -4,8 +4,8 @@
 
 #include <string>
 #include <string_view>
-#include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/books.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/safety/food_kind.hpp"
@@ -18,28 +18,10 @@ enum class Undercooked {
   held_or_advised,  ///< a whole roast may be held at a lower temperature for longer instead
 };
 
-inline std::string_view name_of(Undercooked rule) {
-  switch (rule) {
-    case Undercooked::never:
-      return "never";
-    case Undercooked::advised:
-      return "told";
-    case Undercooked::held_or_advised:
-      return "held or told";
-  }
-  return {};
-}
+std::string_view name_of(Undercooked rule);
 
 /// Throws Failure for a word that is none.
-inline Undercooked undercooked_from(std::string_view text) {
-  std::vector<std::string> known;
-  for (const Undercooked rule :
-       {Undercooked::never, Undercooked::advised, Undercooked::held_or_advised}) {
-    if (name_of(rule) == text) return rule;
-    known.emplace_back(name_of(rule));
-  }
-  throw Failure(problems::word_unknown("rule for undercooked food", text, known));
-}
+Undercooked undercooked_from(std::string_view text);
 
 /// A row of the table: a kind of food that is not cooked on whatever happens.
 struct UndercookedKind {
@@ -50,3 +32,7 @@ struct UndercookedKind {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/safety/bodies/undercooked.hpp"
+#endif

@@ -6,6 +6,7 @@
 #include <string>
 #include <utility>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/worksheet/trim_test.hpp"
 
 namespace platewright {
@@ -23,9 +24,7 @@ class TrimmedCost {
   static TrimmedCost from_invoice(const Money& cost) { return {CostBase::invoice, cost}; }
   static TrimmedCost net_of_credits(const Money& cost) { return {CostBase::net_of_credits, cost}; }
   /// From a worked trim test: its total cost (labour included) or its net cost.
-  static TrimmedCost from(const TrimTestResult& test, CostBase base) {
-    return {base, base == CostBase::invoice ? test.total_cost : test.net_cost};
-  }
+  static TrimmedCost from(const TrimTestResult& test, CostBase base);
 
   CostBase base() const { return base_; }
   const Money& cost() const { return cost_; }
@@ -83,38 +82,10 @@ struct CookingLossResult {
 /// Works the sheet step by step. Throws Failure for a trimmed weight, cost, purchase price,
 /// saleable weight or portion of 0 or less, a cooked weight above the trimmed one, and for bones,
 /// trim and saleable weight that do not add up to the cooked one (naming the difference).
-inline CookingLossResult work_out(const CookingLossTest& test) {
-  check_positive("a trimmed weight", test.trimmed);
-  check_positive("a cost", test.cost.cost());
-  check_positive("a purchase price", test.purchase_price * test.trimmed);
-  check_not_negative("a weight of bones and trim", test.bones_and_trim);
-  detail::check_parts_within(test.cooked, test.trimmed);
-  detail::check_parts_within(test.bones_and_trim, test.cooked);
-  const Mass saleable = test.saleable.value_or(test.cooked - test.bones_and_trim);
-  check_positive("a saleable weight", saleable);
-  detail::check_parts_add_up(test.bones_and_trim + saleable, test.cooked);
-
-  CookingLossResult result;
-  result.cut = test.cut;
-  result.base = test.cost.base();
-  result.cost = test.cost.cost();
-  result.purchase_price = test.purchase_price;
-  result.trimmed = test.trimmed;
-  result.cooking_loss = test.trimmed - test.cooked;
-  result.cooked = test.cooked;
-  result.bones_and_trim = test.bones_and_trim;
-  result.saleable = saleable;
-  result.shrink = result.cooking_loss / test.trimmed;
-  result.cooked_share = test.cooked / test.trimmed;
-  result.bones_and_trim_share = test.bones_and_trim / test.trimmed;
-  result.saleable_share = saleable / test.trimmed;
-  result.cost_per_weight = result.cost / saleable;
-  result.cost_factor = result.cost_per_weight / test.purchase_price;
-  if (test.portion) {
-    check_positive("a portion", *test.portion);
-    result.portion = portion_cost(*test.portion, result.cost_per_weight, result.cost_factor);
-  }
-  return result;
-}
+CookingLossResult work_out(const CookingLossTest& test);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/worksheet/bodies/cooking_loss_test.hpp"
+#endif

@@ -4,9 +4,9 @@
 // that shows its working calculates with whichever of them a step has.
 
 #include <optional>
-#include <type_traits>
 #include <variant>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/quantity.hpp"
 
 namespace platewright {
@@ -15,61 +15,15 @@ using Figure = std::variant<Rational, Mass, Money, PricePerMass>;
 
 enum class Operation { add, subtract, multiply, divide };
 
-namespace detail {
-
-template <class Type>
-inline constexpr bool is_figure = std::is_same_v<Type, Rational> || std::is_same_v<Type, Mass> ||
-                                  std::is_same_v<Type, Money> || std::is_same_v<Type, PricePerMass>;
-
-/// The result where it is a figure; nothing for money times money and the like.
-template <class Result>
-std::optional<Figure> as_figure(const Result& result) {
-  if constexpr (is_figure<Result>) return Figure(result);
-  return std::nullopt;
-}
-
-template <class Left, class Right>
-std::optional<Figure> carried_out(Operation operation, const Left& left, const Right& right) {
-  switch (operation) {
-    // Of two unlike figures neither a sum nor a difference is one.
-    // NOLINTNEXTLINE(bugprone-branch-clone): the branches differ where the types are alike.
-    case Operation::add:
-      if constexpr (std::is_same_v<Left, Right>) return as_figure<Left>(left + right);
-      return std::nullopt;
-    case Operation::subtract:
-      if constexpr (std::is_same_v<Left, Right>) return as_figure<Left>(left - right);
-      return std::nullopt;
-    case Operation::multiply:
-      return as_figure(left * right);
-    case Operation::divide:
-      if (right == Right{}) return std::nullopt;
-      if constexpr (std::is_same_v<Left, Rational> && !std::is_same_v<Right, Rational>) {
-        return std::nullopt;
-      } else {
-        return as_figure(left / right);
-      }
-  }
-  return std::nullopt;
-}
-
-}  // namespace detail
-
 /// `left` and `right` added, subtracted, multiplied or divided, exactly. Nothing where their
 /// dimensions do not allow it or the divisor is 0.
-inline std::optional<Figure> carry_out(Operation operation, const Figure& left,
-                                       const Figure& right) {
-  return std::visit(
-      [operation](const auto& one, const auto& other) {
-        return detail::carried_out(operation, one, other);
-      },
-      left, right);
-}
+std::optional<Figure> carry_out(Operation operation, const Figure& left, const Figure& right);
 
 /// How many times `part` goes into `whole`; nothing where they are not of one kind or `part` is 0.
-inline std::optional<Rational> ratio_of(const Figure& whole, const Figure& part) {
-  if (whole.index() != part.index()) return std::nullopt;
-  const auto quotient = carry_out(Operation::divide, whole, part);
-  return quotient ? std::optional(std::get<Rational>(*quotient)) : std::nullopt;
-}
+std::optional<Rational> ratio_of(const Figure& whole, const Figure& part);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/worksheet/bodies/figure.hpp"
+#endif

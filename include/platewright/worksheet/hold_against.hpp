@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/worksheet/worksheet.hpp"
 #include "platewright/yield/yield_table.hpp"
 
@@ -11,20 +12,10 @@ namespace platewright {
 
 /// The row beside what the sheet's tests came to; where the row is of another cut, it says so.
 /// Throws Failure for a row that is not there.
-inline HandbookRow held_against(const Worksheet& sheet, const std::string& name,
-                                const YieldTable& table) {
-  const YieldRow row = table.row(name);
-  HandbookRow out{
-      row.name, beside_handbook(row.ladder, TestedYields::of(sheet.trim, sheet.cooking)), {}, {}};
-  if (row.kind != YieldKind::cut) return out;
-  const Cut& cut = table.cut(row.name);
-  const TestedBone tested = tested_bone(sheet.bought, sheet.trim, sheet.cooking);
-  out.bought = cut.bought;
-  for (HandbookComparison& comparison : out.comparisons) {
-    comparison.other_cut = is_of_another_cut(comparison, cut, tested);
-  }
-  if (out.has_other_cut()) out.instead = bought_otherwise(table, cut);
-  return out;
-}
+HandbookRow held_against(const Worksheet& sheet, const std::string& name, const YieldTable& table);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/worksheet/bodies/hold_against.hpp"
+#endif

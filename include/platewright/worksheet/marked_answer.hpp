@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/worksheet/figure.hpp"
 
 namespace platewright {
@@ -63,12 +64,7 @@ struct MarkedAnswer {
   std::optional<Figure> difference;
 
   /// True where one of the slips is of this kind.
-  bool went(Astray astray) const {
-    for (const FoundSlip& slip : slips) {
-      if (slip.astray == astray) return true;
-    }
-    return false;
-  }
+  bool went(Astray astray) const;
 };
 
 /// A figure of the student's own that later steps may go on from.
@@ -85,3 +81,7 @@ struct OwnFigure {
 using OwnFigures = std::map<std::string, OwnFigure>;
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/worksheet/bodies/marked_answer.hpp"
+#endif

@@ -2,12 +2,12 @@
 #pragma once
 // Several trials of one cut, and the yield they give.
 
-#include <algorithm>
 #include <cstdint>
 #include <optional>
 #include <vector>
 
 #include "platewright/number/square_root.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/positive.hpp"
 #include "platewright/worksheet/detail/parts.hpp"
 #include "platewright/yield/rung.hpp"
@@ -39,36 +39,10 @@ struct TrialsResult {
 };
 
 /// Throws Failure for no trials and for a weight of 0 or less.
-inline TrialsResult work_out(const std::vector<Trial>& trials) {
-  if (trials.empty()) throw Failure(problems::trials_missing());
-  std::vector<Rational> yields;
-  Mass all_in;
-  Mass all_out;
-  Rational sum;
-  for (const Trial& trial : trials) {
-    check_positive("a weight before", trial.in);
-    check_positive("a weight after", trial.out);
-    yields.push_back(trial.out / trial.in);
-    sum += yields.back();
-    all_in += trial.in;
-    all_out += trial.out;
-  }
-  TrialsResult result;
-  result.trials = static_cast<std::int64_t>(trials.size());
-  result.mean_of_ratios = sum / result.trials;
-  result.ratio_of_totals = all_out / all_in;
-  const auto [low, high] = std::minmax_element(yields.begin(), yields.end());
-  result.low = *low;
-  result.high = *high;
-  if (trials.size() > 1) {
-    Rational squares;
-    for (const Rational& yield : yields) {
-      const Rational apart = yield - result.mean_of_ratios;
-      squares += apart * apart;
-    }
-    result.standard_deviation = square_root(squares / (result.trials - 1));
-  }
-  return result;
-}
+TrialsResult work_out(const std::vector<Trial>& trials);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/worksheet/bodies/trials.hpp"
+#endif

@@ -2,13 +2,12 @@
 #pragma once
 // The trim test (trade: butcher's yield test): what a usable weight costs when a piece was cut up.
 
-#include <cstddef>
 #include <optional>
 #include <string>
-#include <utility>
 #include <variant>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/positive.hpp"
 #include "platewright/worksheet/detail/parts.hpp"
 #include "platewright/worksheet/portion_cost.hpp"
@@ -26,26 +25,14 @@ struct TrimPart {
   /// What a by-product is worth; 0 for every other kind.
   PricePerMass value;
 
-  static TrimPart usable(std::string name, const Mass& weight) {
-    return {std::move(name), PartKind::usable, weight, {}};
-  }
-  static TrimPart by_product(std::string name, const Mass& weight, const PricePerMass& value) {
-    return {std::move(name), PartKind::by_product, weight, value};
-  }
-  static TrimPart waste(std::string name, const Mass& weight) {
-    return {std::move(name), PartKind::waste, weight, {}};
-  }
-  static TrimPart cutting_loss(const Mass& weight) {
-    return {"cutting loss", PartKind::cutting_loss, weight, {}};
-  }
+  static TrimPart usable(std::string name, const Mass& weight);
+  static TrimPart by_product(std::string name, const Mass& weight, const PricePerMass& value);
+  static TrimPart waste(std::string name, const Mass& weight);
+  static TrimPart cutting_loss(const Mass& weight);
   /// The cutting loss that was not weighed: what the other parts leave of the whole.
-  static TrimPart cutting_loss_left_over() {
-    return {"cutting loss", PartKind::cutting_loss, std::nullopt, {}};
-  }
+  static TrimPart cutting_loss_left_over();
   /// The usable part that was not weighed: what the trim leaves of the whole.
-  static TrimPart usable_left_over(std::string name) {
-    return {std::move(name), PartKind::usable, std::nullopt, {}};
-  }
+  static TrimPart usable_left_over(std::string name);
 };
 
 /// The sheet as it is filled in.
@@ -107,45 +94,9 @@ struct TrimTestResult {
 
 namespace detail {
 
-inline Money invoice_of(const TrimTest& test) {
-  if (const auto* whole = std::get_if<Money>(&test.price)) return *whole;
-  return std::get<PricePerMass>(test.price) * test.purchased;
-}
-
-inline void check_part(const TrimPart& part) {
-  if (part.weight) check_not_negative("a part's weight", *part.weight);
-  const bool may_be_left = part.kind == PartKind::cutting_loss || part.kind == PartKind::usable;
-  if (!part.weight && !may_be_left) {
-    throw Failure(problems::part_weight_missing(part.name));
-  }
-  if (part.kind != PartKind::by_product && part.value != PricePerMass{}) {
-    throw Failure(problems::part_value_not_credited(part.name));
-  }
-}
-
 /// The parts as lines; the one without a weight gets what is left of the whole. Usable lines have
 /// no value yet.
-inline std::vector<TrimLine> lines_of(const TrimTest& test) {
-  Mass weighed;
-  std::size_t left_open = 0;
-  for (const TrimPart& part : test.parts) {
-    check_part(part);
-    weighed += part.weight.value_or(Mass{});
-    if (!part.weight && ++left_open > 1) throw Failure(problems::part_weight_missing(part.name));
-  }
-  if (left_open == 1) {
-    check_parts_within(weighed, test.purchased);
-  } else {
-    check_parts_add_up(weighed, test.purchased);
-  }
-  std::vector<TrimLine> lines;
-  for (const TrimPart& part : test.parts) {
-    const Mass weight = part.weight.value_or(test.purchased - weighed);
-    lines.push_back(
-        {part.name, part.kind, weight, weight / test.purchased, part.value, part.value * weight});
-  }
-  return lines;
-}
+std::vector<TrimLine> lines_of(const TrimTest& test);
 
 }  // namespace detail
 
@@ -153,45 +104,10 @@ inline std::vector<TrimLine> lines_of(const TrimTest& test) {
 /// less, parts that weigh more or less than the whole (naming the difference), a part without a
 /// weight that is not the one that may be left open, a value on a part that is not a by-product, no
 /// usable weight, and credits that reach the cost.
-inline TrimTestResult work_out(const TrimTest& test) {
-  check_positive("a purchased weight", test.purchased);
-  TrimTestResult result;
-  result.cut = test.cut;
-  result.purchased = test.purchased;
-  result.invoice = detail::invoice_of(test);
-  check_positive("a purchase price", result.invoice);
-  result.purchase_price = result.invoice / test.purchased;
-  result.priced_whole = std::holds_alternative<Money>(test.price);
-  result.labour = test.labour.value_or(PricePerMass{}) * test.purchased;
-  result.total_cost = result.invoice + result.labour;
-  result.lines = detail::lines_of(test);
-  for (const TrimLine& line : result.lines) {
-    if (line.kind == PartKind::usable) {
-      result.usable += line.weight;
-    } else {
-      result.credits += line.value;
-    }
-  }
-  if (result.usable == Mass{}) throw Failure(problems::usable_part_missing(test.cut));
-  if (result.credits >= result.total_cost) {
-    throw Failure(problems::credits_above_cost(figure_words(result.credits),
-                                               figure_words(result.total_cost)));
-  }
-  result.trim = test.purchased - result.usable;
-  result.yield = result.usable / test.purchased;
-  result.net_cost = result.total_cost - result.credits;
-  result.cost_per_weight = result.net_cost / result.usable;
-  result.cost_factor = result.cost_per_weight / result.purchase_price;
-  for (TrimLine& line : result.lines) {
-    if (line.kind != PartKind::usable) continue;
-    line.value_per_weight = result.cost_per_weight;
-    line.value = result.cost_per_weight * line.weight;
-  }
-  if (test.portion) {
-    check_positive("a portion", *test.portion);
-    result.portion = portion_cost(*test.portion, result.cost_per_weight, result.cost_factor);
-  }
-  return result;
-}
+TrimTestResult work_out(const TrimTest& test);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/worksheet/bodies/trim_test.hpp"
+#endif

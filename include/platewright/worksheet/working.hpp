@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/worksheet/figure.hpp"
 
 namespace platewright {
@@ -45,23 +46,10 @@ using Working = std::vector<WorkingStep>;
 
 /// The terms worked out from left to right; nothing where a division by 0 or the dimensions stand
 /// against it.
-inline std::optional<Figure> worked(Operation operation, const std::vector<Term>& terms) {
-  std::optional<Figure> out;
-  for (const Term& term : terms) {
-    out = &term == &terms.front() ? std::optional(term.value)
-                                  : carry_out(operation, *out, term.value);
-    if (!out) return std::nullopt;
-  }
-  return out;
-}
+std::optional<Figure> worked(Operation operation, const std::vector<Term>& terms);
 
 /// The step of that name, or null.
-inline const WorkingStep* find_step(const Working& working, const std::string& name) {
-  for (const WorkingStep& step : working) {
-    if (step.name == name) return &step;
-  }
-  return nullptr;
-}
+const WorkingStep* find_step(const Working& working, const std::string& name);
 const WorkingStep* find_step(const Working&&, const std::string&) = delete;
 
 namespace detail {
@@ -79,11 +67,7 @@ class WorkingWriter {
   }
 
   /// A slip that is known to happen in the last step. One that comes to the right figure is none.
-  void slip(std::string what, const Figure& value, std::string follows = {}) {
-    WorkingStep& step = steps_.back();
-    if (value == step.value) return;
-    step.slips.push_back({std::move(what), value, std::move(follows)});
-  }
+  void slip(std::string what, const Figure& value, std::string follows = {});
 
   Working take() { return std::move(steps_); }
 
@@ -94,3 +78,7 @@ class WorkingWriter {
 }  // namespace detail
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/worksheet/bodies/working.hpp"
+#endif

@@ -2,11 +2,11 @@
 #pragma once
 // A worksheet as it was read and worked: a trim test, a cooking loss test, or the two in a row.
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/currency.hpp"
 #include "platewright/worksheet/check_answers.hpp"
 #include "platewright/worksheet/cooking_loss_working.hpp"
@@ -25,10 +25,7 @@ struct HandbookRow {
   /// the table has none.
   std::string instead;
 
-  bool has_other_cut() const {
-    return std::any_of(comparisons.begin(), comparisons.end(),
-                       [](const HandbookComparison& one) { return one.other_cut; });
-  }
+  bool has_other_cut() const;
 };
 
 struct Worksheet {
@@ -49,3 +46,7 @@ struct Worksheet {
 };
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/worksheet/bodies/worksheet.hpp"
+#endif

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/bought_words.hpp"
 #include "platewright/yield/loss.hpp"
 
@@ -17,11 +18,10 @@ inline std::string_view held_word(Loss held) {
 }
 
 /// What goods that are bought in this way hold beside what is eaten; nothing for other words.
-inline std::vector<Loss> held_as_bought(std::string_view bought) {
-  for (const BoughtWord& known : bought_words) {
-    if (known.word == bought && !known.held.empty()) return {loss_from(known.held)};
-  }
-  return {};
-}
+std::vector<Loss> held_as_bought(std::string_view bought);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/yield/bodies/bought.hpp"
+#endif

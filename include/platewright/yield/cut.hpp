@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/safety/food_kind.hpp"
 #include "platewright/yield/bought.hpp"
 #include "platewright/yield/ladder.hpp"
@@ -49,12 +50,7 @@ inline std::string goods_of(const Cut& cut) {
 }
 
 /// The cut with a ladder that knows what the goods hold as they are bought.
-inline Cut as_bought(Cut cut) {
-  if (!cut.ladder.loses_nothing()) {
-    cut.ladder = Ladder(cut.ladder.rungs(), held_as_bought(cut.bought));
-  }
-  return cut;
-}
+Cut as_bought(Cut cut);
 
 /// Throws Failure where the cut weighs more after a rung than before it and the rung names no water
 /// taken up.
@@ -63,3 +59,7 @@ inline void check_cut(const Cut& cut) {
 }
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/yield/bodies/cut.hpp"
+#endif

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/yield/ladder.hpp"
 
 namespace platewright {
@@ -29,15 +30,10 @@ inline std::vector<std::string> other_names_of(const Grain& grain) {
 }
 
 /// One rung, from purchased to cooked. Throws Failure for a yield of 0 or less.
-inline Ladder ladder_of(const Grain& grain) {
-  return Ladder({{Stage::purchased,
-                  Stage::cooked,
-                  grain.yield,
-                  {Loss::water_taken_up},
-                  grain.note,
-                  {},
-                  grain.source,
-                  false}});
-}
+Ladder ladder_of(const Grain& grain);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/yield/bodies/grain.hpp"
+#endif

@@ -2,12 +2,12 @@
 #pragma once
 // What a yield already accounts for.
 
-#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <string>
 #include <string_view>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/yields.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/problem/nearest.hpp"
@@ -28,13 +28,10 @@ inline std::string_view name_of(Loss loss) {
 }
 
 /// The loss of that name. Throws Failure for any other text, with the nearest names.
-inline Loss loss_from(std::string_view name) {
-  const auto found = std::find(loss_names.begin(), loss_names.end(), name);
-  if (found == loss_names.end()) {
-    throw Failure(
-        problems::loss_unknown(name, did_you_mean(name, {loss_names.begin(), loss_names.end()})));
-  }
-  return static_cast<Loss>(found - loss_names.begin());
-}
+Loss loss_from(std::string_view name);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/yield/bodies/loss.hpp"
+#endif

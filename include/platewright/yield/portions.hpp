@@ -3,6 +3,7 @@
 // Weights, portions and guests: what a weight serves, what to buy, and what a portion comes to.
 
 #include "platewright/number/round.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/quantity/positive.hpp"
 #include "platewright/yield/ladder.hpp"
 
@@ -20,12 +21,7 @@ struct PortionsServed {
 
 /// The portions in a weight at the plate. Throws Failure for a portion of 0 or less and a weight
 /// below 0.
-inline PortionsServed portions_from(const Mass& served, const Mass& portion) {
-  check_positive("a portion", portion);
-  check_not_negative("a weight", served);
-  const Integer portions = floor_of(served / portion);
-  return {served, portion, portions, served - portion * Rational(portions)};
-}
+PortionsServed portions_from(const Mass& served, const Mass& portion);
 
 /// The portions in a weight at the ladder's first stage.
 inline PortionsServed portions_from(const Ladder& ladder, const Mass& purchased,
@@ -45,13 +41,7 @@ struct WeightToBuy {
 
 /// What to buy for `portions` (guests, or guests times their portion share) of the weight
 /// `portion`: purchased = portions x portion / yield. Throws Failure for 0 or less of either.
-inline WeightToBuy weight_to_buy(const Ladder& ladder, const Rational& portions,
-                                 const Mass& portion) {
-  check_positive("a number of portions", portions);
-  check_positive("a portion", portion);
-  const Mass served = portion * portions;
-  return {portions, portion, served, ladder.up(served)};
-}
+WeightToBuy weight_to_buy(const Ladder& ladder, const Rational& portions, const Mass& portion);
 
 /// Whole pieces that cover a need.
 struct PiecesToBuy {
@@ -71,34 +61,19 @@ struct PiecesToBuy {
 };
 
 /// `count` pieces against a need.
-inline PiecesToBuy pieces_against(const Ladder& ladder, const WeightToBuy& need, const Mass& piece,
-                                  const Integer& count) {
-  check_positive("a piece", piece);
-  const Mass purchased = piece * Rational(count);
-  const Mass served = ladder.down(purchased);
-  return {need,
-          piece,
-          count,
-          purchased,
-          served,
-          portions_from(served, need.portion).portions,
-          purchased - need.purchased,
-          served - need.served};
-}
+PiecesToBuy pieces_against(const Ladder& ladder, const WeightToBuy& need, const Mass& piece,
+                           const Integer& count);
 
 /// The fewest whole pieces of an average weight (as purchased) that cover the need. Throws Failure
 /// for a piece that weighs 0 or less.
-inline PiecesToBuy pieces_to_buy(const Ladder& ladder, const WeightToBuy& need, const Mass& piece) {
-  check_positive("a piece", piece);
-  return pieces_against(ladder, need, piece, ceiling_of(need.purchased / piece));
-}
+PiecesToBuy pieces_to_buy(const Ladder& ladder, const WeightToBuy& need, const Mass& piece);
 
 /// The portion at the plate that a weight as purchased gives. Throws Failure for 0 or less of
 /// either.
-inline Mass portion_for(const Ladder& ladder, const Mass& purchased, const Rational& portions) {
-  check_positive("a number of portions", portions);
-  check_positive("a weight", purchased);
-  return ladder.down(purchased) / portions;
-}
+Mass portion_for(const Ladder& ladder, const Mass& purchased, const Rational& portions);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/yield/bodies/portions.hpp"
+#endif

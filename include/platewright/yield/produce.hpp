@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/yield/ladder.hpp"
 
 namespace platewright {
@@ -36,15 +37,10 @@ inline std::string goods_of(const Produce& produce) {
 }
 
 /// One rung, from purchased to trimmed. Throws Failure for a yield of 0 or less.
-inline Ladder ladder_of(const Produce& produce) {
-  return Ladder({{Stage::purchased,
-                  Stage::trimmed,
-                  produce.yield,
-                  {Loss::trim, Loss::skin},
-                  produce.trim,
-                  {},
-                  produce.source,
-                  false}});
-}
+Ladder ladder_of(const Produce& produce);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/yield/bodies/produce.hpp"
+#endif

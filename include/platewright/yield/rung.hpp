@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "platewright/number/write.hpp"
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/numbers.hpp"
 #include "platewright/yield/loss.hpp"
 #include "platewright/yield/stage.hpp"
@@ -69,55 +70,23 @@ inline bool takes_up_water(const Rung& rung) {
 
 /// Throws Failure for a yield above what can be: 100 % of what only loses, 1000 % of what takes up
 /// water (no row of the built-in tables reaches half of it; common practice, no source).
-inline void check_yield_at_most(const Rational& yield, bool takes_up_water) {
-  const int most = takes_up_water ? 10 : 1;
-  if (yield <= most) return;
-  const bool missing_sign = yield >= 2 && yield <= 100;
-  throw Failure(problems::yield_too_large(as_short_decimal(yield * 100, 2) + " %",
-                                          std::to_string(most * 100) + " %", missing_sign));
-}
+void check_yield_at_most(const Rational& yield, bool takes_up_water);
 
 /// Throws Failure for a standard deviation that does not come from two samples or more or is below
 /// 0, and for a range whose ends are not above 0 or stand in the wrong order. The yield may lie
 /// outside the range: published tables round the two differently.
-inline void check_spread(const Spread& spread) {
-  if (spread.standard_deviation) {
-    const Rational& deviation = *spread.standard_deviation;
-    if (deviation < 0) {
-      throw Failure(problems::number_not_positive("a standard deviation", as_exact(deviation)));
-    }
-    if (spread.samples.value_or(0) < 2) {
-      throw Failure(problems::spread_without_samples(as_exact(deviation)));
-    }
-  }
-  const Rational low = spread.low.value_or(spread.high.value_or(1));
-  const Rational high = spread.high.value_or(low);
-  if (low <= 0 || high < low) {
-    throw Failure(problems::spread_upside_down(as_exact(low), as_exact(high)));
-  }
-}
+void check_spread(const Spread& spread);
 
 /// Throws Failure for what is wrong with a rung by itself: its yield, its spread, stages that do
 /// not go down the ladder, and a loss named twice.
-inline void check_rung(const Rung& rung) {
-  check_yield(rung.yield);
-  check_spread(rung.spread);
-  if (rung.to <= rung.from) {
-    throw Failure(problems::stages_out_of_order(name_of(rung.from), name_of(rung.to)));
-  }
-  for (auto loss = rung.holds.begin(); loss != rung.holds.end(); ++loss) {
-    if (std::find(rung.holds.begin(), loss, *loss) != loss) {
-      throw Failure(problems::loss_held_twice(name_of(*loss), words_for(rung), words_for(rung)));
-    }
-  }
-}
+void check_rung(const Rung& rung);
 
 /// Throws Failure for a meat that weighs more after a step than before it, unless the rung says
 /// that water is taken up (brined, pumped or braised in its liquid).
-inline void check_meat_yield(const Rung& rung) {
-  if (rung.yield > 1 && !takes_up_water(rung)) {
-    throw Failure(problems::meat_yield_above_one(as_exact(rung.yield)));
-  }
-}
+void check_meat_yield(const Rung& rung);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/yield/bodies/rung.hpp"
+#endif

@@ -2,12 +2,12 @@
 #pragma once
 // The states that goods pass through between the delivery and the plate.
 
-#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <string>
 #include <string_view>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/yields.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/problem/nearest.hpp"
@@ -27,13 +27,10 @@ inline std::string_view name_of(Stage stage) {
 }
 
 /// The stage of that name. Throws Failure for any other text, with the nearest names.
-inline Stage stage_from(std::string_view name) {
-  const auto found = std::find(stage_names.begin(), stage_names.end(), name);
-  if (found == stage_names.end()) {
-    throw Failure(problems::stage_unknown(
-        name, did_you_mean(name, {stage_names.begin(), stage_names.end()})));
-  }
-  return static_cast<Stage>(found - stage_names.begin());
-}
+Stage stage_from(std::string_view name);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/yield/bodies/stage.hpp"
+#endif

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/yield/how_sure.hpp"
 #include "platewright/yield/portion_size.hpp"
 
@@ -47,47 +48,12 @@ struct YieldAnswer {
   std::optional<YieldUp> up;
 };
 
-namespace detail {
-
-inline YieldDown answer_down(const Ladder& ladder, const YieldQuestion& question,
-                             const std::optional<Mass>& portion) {
-  YieldDown down{ladder.walk(*question.buy), {}, {}};
-  if (portion) {
-    down.serves = portions_from(ladder, *question.buy, *portion);
-  } else if (question.guests) {
-    down.portion_each = portion_for(ladder, *question.buy, *question.guests);
-  }
-  return down;
-}
-
-inline YieldUp answer_up(const Ladder& ladder, const YieldQuestion& question, const Mass& portion) {
-  YieldUp up;
-  up.need = weight_to_buy(ladder, *question.guests, portion);
-  up.walk = ladder.walk(up.need.purchased);
-  if (question.piece) up.pieces = pieces_to_buy(ladder, up.need, *question.piece);
-  if (!question.probability) return up;
-  if (question.piece) {
-    up.sure_pieces =
-        sure_pieces(ladder, up.need, {*question.piece, question.piece_spread.value_or(Mass{})},
-                    *question.probability);
-  } else {
-    up.sure = sure_weight(ladder, up.need, *question.probability);
-  }
-  return up;
-}
-
-}  // namespace detail
-
 /// Answers what can be answered. Throws Failure for figures of 0 or less, a portion by the rib
 /// without a piece, and as `sure_weight` and `sure_pieces` do.
-inline YieldAnswer answer(const Ladder& ladder, const YieldQuestion& question) {
-  YieldAnswer out{question, ladder, {}, {}, {}};
-  if (question.portion) out.portion = portion_at_plate(*question.portion, ladder, question.piece);
-  if (question.buy) out.down = detail::answer_down(ladder, question, out.portion);
-  if (question.guests && out.portion) {
-    out.up = detail::answer_up(ladder, question, *out.portion);
-  }
-  return out;
-}
+YieldAnswer answer(const Ladder& ladder, const YieldQuestion& question);
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/yield/bodies/yield_answer.hpp"
+#endif

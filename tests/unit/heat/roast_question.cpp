@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "platewright/heat/roast_question.hpp"
 
+#include <numbers>
+
 #include "support/catch.hpp"
 #include "support/problem_of.hpp"
 #include "support/roast_terms.hpp"

@@ -2,14 +2,13 @@
 #pragma once
 // When each work of a recipe begins, so that there are hands for it.
 
-#include <algorithm>
-#include <utility>
 #include <vector>
 
 #include "platewright/day/day_plan.hpp"
 #include "platewright/day/detail/recipe_chain.hpp"
 #include "platewright/day/find_loads.hpp"
 #include "platewright/day/hands.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright::detail {
 
@@ -23,29 +22,7 @@ class WorkPlacer {
   /// From its end back to its beginning: each work that takes hands as late as free hands, the
   /// works behind it and the oven, which is planned, allow. What takes no hands fills the time in
   /// between.
-  void place(RecipeChain& chain) {
-    const std::size_t count = chain.works.size();
-    chain.begins.assign(count, chain.ready);
-    hired_.assign(count, {});
-    settled_ = count;
-    MinuteSpan next{chain.ready, chain.ready};
-    for (std::size_t i = count; i-- > 0;) {
-      if (chain.has_oven() && i + 1 == chain.oven_to) {
-        i = chain.oven_from;
-        place_oven(chain);
-        next = {chain.first_load, chain.first_load};
-        continue;
-      }
-      next = begin_of(chain, i, next);
-      hired_[i].hands = hands_of(chain.works[i], *chain.scaled);
-      if (hired_[i].hands.time.count() == 0 || people_.people().empty()) continue;
-      const Minute begin = hire(chain, i, next);
-      settle(chain, i, begin);
-      next = {begin, begin};
-    }
-    if (settled_ > 0) settle(chain, 0, on_the_clock(next));
-    for (std::size_t i = 0; i < count; ++i) report(chain, i);
-  }
+  void place(RecipeChain& chain);
 
  private:
   struct Hired {
@@ -55,92 +32,19 @@ class WorkPlacer {
 
   /// When a work may begin if the next one begins in `next`: the least is the soonest, the most the
   /// latest.
-  static MinuteSpan begin_of(const RecipeChain& chain, std::size_t work, const MinuteSpan& next) {
-    const Work& one = chain.works[work];
-    MinuteSpan out{next.least - one.most.count(), next.most - one.least.count()};
-    if (!chain.has_oven() || work < chain.oven_to) return out;
-    const Minute pulled = chain.last_load + oven_time(chain);
-    const MinuteSpan between = time_of_works(chain, chain.oven_to, work);
-    out.least = std::max(out.least, pulled + between.least);
-    out.most = std::min(out.most, pulled + between.most);
-    return out;
-  }
+  static MinuteSpan begin_of(const RecipeChain& chain, std::size_t work, const MinuteSpan& next);
 
   /// The works behind `work`, which begins at `begin`, up to the next one that stands: each as late
   /// as it can.
-  void settle(RecipeChain& chain, std::size_t work, Minute begin) {
-    Minute latest = settled_ < chain.works.size() ? chain.begins[settled_] : chain.ready;
-    for (std::size_t i = settled_; i-- > work;) {
-      latest -= chain.works[i].least.count();
-      chain.begins[i] = latest;
-    }
-    if (work < settled_) chain.begins[work] = begin;
-    for (std::size_t i = work; i + 1 < settled_; ++i) {
-      chain.begins[i + 1] =
-          std::min(chain.begins[i + 1], chain.begins[i] + chain.works[i].most.count());
-    }
-    settled_ = work;
-  }
+  void settle(RecipeChain& chain, std::size_t work, Minute begin);
 
-  void place_oven(RecipeChain& chain) {
-    settle(chain, chain.oven_to, chain.last_load + oven_time(chain));
-    Minute begin = chain.first_load;
-    for (std::size_t i = chain.oven_from; i < chain.oven_to; ++i) {
-      chain.begins[i] = begin;
-      begin += chain.works[i].least.count();
-    }
-    settled_ = chain.oven_from;
-  }
+  void place_oven(RecipeChain& chain);
 
   /// The latest of these beginnings for which there are hands, or else the latest of all with those
   /// that there are.
-  Minute hire(const RecipeChain& chain, std::size_t number, const MinuteSpan& begins) {
-    Hired& hired = hired_[number];
-    const Minute time = hired.hands.time.count();
-    const auto free_at = [&](Minute minute) {
-      return people_.free_people(minute, minute + time, hired.hands.role, hired.hands.people,
-                                 chain.name());
-    };
-    Minute begin = on_the_clock(begins);
-    hired.persons = free_at(begin);
-    const Minute soonest = std::max(begins.least, begins.most - most_sooner);
-    for (Minute sooner = begin - day_grid;
-         hired.persons.size() < hired.hands.people && sooner >= soonest; sooner -= day_grid) {
-      std::vector<std::size_t> free = free_at(sooner);
-      if (free.size() < hired.hands.people) continue;
-      begin = sooner;
-      hired.persons = std::move(free);
-    }
-    people_.take(hired.persons, begin, begin + time, chain.name());
-    return begin;
-  }
+  Minute hire(const RecipeChain& chain, std::size_t number, const MinuteSpan& begins);
 
-  void report(const RecipeChain& chain, std::size_t number) {
-    const Work& work = chain.works[number];
-    const bool hired = work.kind == WorkKind::step;
-    PlannedWork out;
-    out.recipe = chain.name();
-    out.for_others = !chain.used_by.empty();
-    out.number = number;
-    out.kind = work.kind;
-    out.timed = work.takes.has_value();
-    out.begin = Instant(std::chrono::minutes(chain.begins[number]));
-    out.end = Instant(std::chrono::minutes(chain.end_of(number)));
-    if (hired) {
-      out.text = work.step->text;
-      out.step = work.number;
-      out.hands = hired_[number].hands.time;
-      out.people = out.hands.count() > 0 ? hired_[number].hands.people : 0;
-      out.role = hired_[number].hands.role;
-      out.persons = hired_[number].persons;
-    }
-    if (!plan_.people.empty() && out.persons.size() < out.people) {
-      plan_.hands_short.push_back({out.recipe, out.step, out.text, out.role, out.begin,
-                                   out.begin + out.hands, out.people, out.persons.size(),
-                                   work.step->place});
-    }
-    plan_.works.push_back(std::move(out));
-  }
+  void report(const RecipeChain& chain, std::size_t number);
 
   PeopleOnDuty& people_;
   DayPlan& plan_;
@@ -149,3 +53,7 @@ class WorkPlacer {
 };
 
 }  // namespace platewright::detail
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/day/bodies/detail/place_works.hpp"
+#endif

@@ -2,11 +2,11 @@
 #pragma once
 // Cells from the middle of a body to its surface, thinner towards the surface.
 
-#include <cmath>
 #include <cstddef>
 #include <vector>
 
 #include "platewright/heat/roast_shape.hpp"
+#include "platewright/problem/body.hpp"
 
 namespace platewright::detail {
 
@@ -20,25 +20,11 @@ struct GradedGrid {
 
   std::size_t size() const { return middles.size(); }
 
-  static GradedGrid along(const HeatPath& path, std::size_t cells) {
-    // The outermost cell is a tenth of the innermost: the crust forms where the gradient is steep.
-    const double shrink = std::pow(0.1, 1.0 / static_cast<double>(cells - 1));
-    const double first =
-        path.radius * (1 - shrink) / (1 - std::pow(shrink, static_cast<double>(cells)));
-    GradedGrid out;
-    double inner = 0;
-    double width = first;
-    for (std::size_t i = 0; i < cells; ++i) {
-      const double outer = i + 1 == cells ? path.radius : inner + width;
-      const double power = path.exponent + 1;
-      out.middles.push_back((inner + outer) / 2);
-      out.volumes.push_back((std::pow(outer, power) - std::pow(inner, power)) / power);
-      out.areas.push_back(std::pow(outer, path.exponent));
-      inner = outer;
-      width *= shrink;
-    }
-    return out;
-  }
+  static GradedGrid along(const HeatPath& path, std::size_t cells);
 };
 
 }  // namespace platewright::detail
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/heat/bodies/detail/graded_grid.hpp"
+#endif

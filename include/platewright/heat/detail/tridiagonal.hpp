@@ -3,8 +3,9 @@
 // Linear equations each of which holds its own unknown and its two neighbours'.
 
 #include <cstddef>
-#include <utility>
 #include <vector>
+
+#include "platewright/problem/body.hpp"
 
 namespace platewright::detail {
 
@@ -13,18 +14,7 @@ namespace platewright::detail {
 struct Tridiagonal {
   explicit Tridiagonal(std::size_t size) : below(size), diagonal(size), above(size), right(size) {}
 
-  std::vector<double> solved() && {
-    for (std::size_t i = 1; i < right.size(); ++i) {
-      const double factor = below[i] / diagonal[i - 1];
-      diagonal[i] -= factor * above[i - 1];
-      right[i] -= factor * right[i - 1];
-    }
-    right.back() /= diagonal.back();
-    for (std::size_t i = right.size() - 1; i-- > 0;) {
-      right[i] = (right[i] - above[i] * right[i + 1]) / diagonal[i];
-    }
-    return std::move(right);
-  }
+  std::vector<double> solved() &&;
 
   std::vector<double> below;
   std::vector<double> diagonal;
@@ -33,3 +23,7 @@ struct Tridiagonal {
 };
 
 }  // namespace platewright::detail
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/heat/bodies/detail/tridiagonal.hpp"
+#endif

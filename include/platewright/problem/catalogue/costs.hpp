@@ -2,57 +2,29 @@
 #pragma once
 // What can be wrong with prices and quotes.
 
-#include <string>
 #include <string_view>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
 
 namespace platewright::problems {
 
-inline Problem price_missing(std::string_view ingredient) {
-  return make_problem(
-      "price-missing", "no price of " + in_quotes(ingredient),
-      "a purchase of every ingredient that is used",
-      "write how it is bought, as in `buy: [{pack: 40 lb, price: 62.00}]`, or `free: yes`");
-}
+Problem price_missing(std::string_view ingredient);
 
-inline Problem price_later(std::string_view ingredient, std::string_view first_day) {
-  return make_problem("price-later",
-                      "no price of " + in_quotes(ingredient) + " on the day that is reckoned for",
-                      "a day from " + std::string(first_day) + " on, when its first price begins",
-                      "ask for a later day (--prices-on, or the event's), or write what it cost "
-                      "before");
-}
+Problem price_later(std::string_view ingredient, std::string_view first_day);
 
-inline Problem quote_nobody_pays() {
-  return make_problem("quote-nobody-pays", "no guest who pays",
-                      "guests of one kind or more with a price share above 0",
-                      "correct the guests or their price shares");
-}
+Problem quote_nobody_pays();
 
-inline Problem charge_taxed_after_tax() {
-  return make_problem("charge-taxed-after-tax",
-                      "a service charge on the price with its tax that is taxed itself",
-                      "one of `taxed` and `after tax`",
-                      "ask which of the two the tax office wants, and leave the other out");
-}
+Problem charge_taxed_after_tax();
 
-inline Problem charge_after_tax_included() {
-  return make_problem(
-      "charge-after-tax-included", "a service charge after tax on prices that include their tax",
-      "a charge on prices without tax, or one that is not after it",
-      "leave out `after tax`: the charge is then on the prices as they are written");
-}
+Problem charge_after_tax_included();
 
-inline Problem agreed_below_minimum(std::string_view agreed, std::string_view minimum,
-                                    std::string_view lacks) {
-  return make_problem("agreed-below-minimum",
-                      "an agreed price of " + std::string(agreed) +
-                          " and a minimum for a guest of " + std::string(minimum) + ", which is " +
-                          std::string(lacks) + " more",
-                      "an agreed price of " + std::string(minimum) + " or more",
-                      "ask which of the two holds, and correct the other");
-}
+Problem agreed_below_minimum(std::string_view agreed, std::string_view minimum,
+                             std::string_view lacks);
 
 }  // namespace platewright::problems
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/catalogue/costs.hpp"
+#endif

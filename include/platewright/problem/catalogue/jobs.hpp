@@ -3,31 +3,22 @@
 // What can be wrong with a line that names a job.
 
 #include <cstddef>
-#include <string>
 #include <string_view>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
 
 namespace platewright::problems {
 
-inline Problem job_unread(std::string_view line) {
-  return make_problem(
-      "job-unread", "the line " + in_quotes(line, 60),
-      "a list of words, as in `[\"cost\", \"lamb-leg.yaml\", \"--pieces\", \"4\"]`, or "
-      "`{\"id\": \"a17\", \"words\": [...]}`",
-      "write each word of the command line in double quotes, numbers too");
-}
+Problem job_unread(std::string_view line);
 
-inline Problem job_too_long(std::size_t most) {
-  return make_problem("job-too-long", "a line of more than " + std::to_string(most) + " bytes",
-                      "one job a line, each no longer than that",
-                      "end every job with a line's end");
-}
+Problem job_too_long(std::size_t most);
 
-inline Problem job_of_jobs() {
-  return make_problem("job-of-jobs", "a job that answers jobs itself", "any other command",
-                      "write its lines in place of it");
-}
+Problem job_of_jobs();
 
 }  // namespace platewright::problems
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/catalogue/jobs.hpp"
+#endif

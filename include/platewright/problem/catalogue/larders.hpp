@@ -2,116 +2,47 @@
 #pragma once
 // What can be wrong with an ingredient's entry in the larder.
 
-#include <algorithm>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/nearest.hpp"
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
 
 namespace platewright::problems {
 
-inline Problem price_without_pack(std::string_view ingredient) {
-  return make_problem(
-      "price-without-pack", "a price of " + in_quotes(ingredient) + " for no pack",
-      "what the price is for: `pack: 40 lb`, or `piece: 7.5 lb` for goods by the piece",
-      "write how it is sold");
-}
+Problem price_without_pack(std::string_view ingredient);
 
-inline Problem price_malformed(std::string_view text) {
-  return make_problem("price-malformed", in_quotes(text),
-                      "a price such as 12.50 (for the pack), 8.95 per lb or 7.40 EUR per kg",
-                      "write it in one of these forms");
-}
+Problem price_malformed(std::string_view text);
 
-inline Problem currency_malformed(std::string_view text, const std::vector<std::string>& known) {
-  std::string capitals(text);
-  for (char& c : capitals) c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
-  const bool small_letters = std::find(known.begin(), known.end(), capitals) != known.end();
-  const std::string near =
-      did_you_mean(text, small_letters ? std::vector<std::string>{capitals} : known);
-  return make_problem("currency-malformed", "the currency " + in_quotes(text),
-                      "a code of ISO 4217, such as USD, EUR or GBP",
-                      near.empty() ? "write its three capital letters" : near);
-}
+Problem currency_malformed(std::string_view text, const std::vector<std::string>& known);
 
-inline Problem exchange_rate_missing(std::string_view found, std::string_view of_book) {
-  return make_problem("exchange-rate-missing",
-                      "a price in " + std::string(found) + " where the book reckons in " +
-                          std::string(of_book) + ", and no rate between them",
-                      "what 1 " + std::string(found) + " is in " + std::string(of_book),
-                      "add it to the file or to the larder, as in `exchange rates: {" +
-                          std::string(found) + ": 1.085}` with the rate of the day");
-}
+Problem exchange_rate_missing(std::string_view found, std::string_view of_book);
 
-inline Problem exchange_rate_of_itself(std::string_view code) {
-  return make_problem("exchange-rate-of-itself",
-                      "an exchange rate of " + in_quotes(code) + ", the book's own currency",
-                      "rates of other currencies", "take the line out");
-}
+Problem exchange_rate_of_itself(std::string_view code);
 
-inline Problem yields_exclude_each_other(std::string_view ingredient) {
-  return make_problem("yield-chosen-twice",
-                      in_quotes(ingredient) + " names more than one of cut, produce and grain",
-                      "one row of yields for an ingredient",
-                      "make two entries of the larder, one for each way it is used");
-}
+Problem yields_exclude_each_other(std::string_view ingredient);
 
-inline Problem allergens_not_stated(std::string_view ingredient) {
-  return make_problem("allergens-not-stated",
-                      "no word on the allergens of " + in_quotes(ingredient),
-                      "`allergens: none`, or a list such as `allergens: [milk]`",
-                      "read the label or ask the supplier; until then every card says that it is "
-                      "not known");
-}
+Problem allergens_not_stated(std::string_view ingredient);
 
-inline Problem by_product_counted_twice(std::string_view name) {
-  return make_problem(
-      "by-product-counted-twice",
-      "the by-product " + in_quotes(name) + " with both or none of worth and used as",
-      "either what it is worth, or the ingredient that it is used as",
-      "keep one of the two: what is used again is not credited too");
-}
+Problem by_product_counted_twice(std::string_view name);
 
-inline Problem price_of_nothing(std::string_view ingredient) {
-  return make_problem("price-of-nothing", "a price of 0 for " + in_quotes(ingredient),
-                      "a price above 0", "write `free: yes` for what costs nothing");
-}
+Problem price_of_nothing(std::string_view ingredient);
 
-inline Problem by_products_above_whole(std::string_view ingredient, std::string_view share) {
-  return make_problem("by-products-above-whole",
-                      "by-products of " + in_quotes(ingredient) + " that are " +
-                          std::string(share) + " of its weight together",
-                      "less than 100 %", "correct their shares");
-}
+Problem by_products_above_whole(std::string_view ingredient, std::string_view share);
 
-inline Problem by_products_worth_more(std::string_view ingredient) {
-  return make_problem("by-products-worth-more",
-                      "by-products worth as much as " + in_quotes(ingredient) + " itself, or more",
-                      "a credit below the price of what they are left from",
-                      "correct their worth, the unit it is for, or their shares");
-}
+Problem by_products_worth_more(std::string_view ingredient);
 
-inline Problem by_product_of_itself(std::string_view ingredient) {
-  return make_problem("by-product-of-itself",
-                      "a by-product of " + in_quotes(ingredient) + " that is used as the same",
-                      "another ingredient", "name what the by-product is used as");
-}
+Problem by_product_of_itself(std::string_view ingredient);
 
-inline Problem pack_ambiguous(std::string_view text, std::string_view many_of) {
-  return make_problem("pack-ambiguous", in_quotes(text) + ", which may be a part of a measure",
-                      "a pack that can be read in one way only",
-                      "write " + std::string(many_of) +
-                          " for packs in a case; write a part of a measure as a decimal, or in a "
-                          "smaller unit");
-}
+Problem pack_ambiguous(std::string_view text, std::string_view many_of);
 
-inline Problem pack_malformed(std::string_view text) {
-  return make_problem("pack-malformed", in_quotes(text),
-                      "a pack such as 40 lb, 6 x 2.5 kg, 1 bunch or 30",
-                      "write how many of what a pack holds");
-}
+Problem pack_malformed(std::string_view text);
 
 }  // namespace platewright::problems
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/catalogue/larders.hpp"
+#endif

@@ -3,43 +3,25 @@
 // What is wrong with a recipe of schema.org that is taken in.
 
 #include <cstddef>
-#include <string>
 #include <string_view>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/plural.hpp"
 #include "platewright/problem/problem.hpp"
 #include "platewright/problem/text.hpp"
 
 namespace platewright::problems {
 
-inline Problem schema_recipe_missing(std::size_t count) {
-  return make_problem("schema-recipe-missing",
-                      std::to_string(count) + " recipes of schema.org with a name",
-                      "JSON-LD with one object of `\"@type\": \"Recipe\"`",
-                      "save the block of JSON-LD alone, without the page around it, one recipe a "
-                      "file");
-}
+Problem schema_recipe_missing(std::size_t count);
 
-inline Problem schema_line_unread(std::string_view line) {
-  return make_problem(
-      "schema-line-unread", "the ingredient " + in_quotes(line),
-      "an amount and a name, as in `2 1/4 cups flour, sifted` or `salt, to taste`",
-      "it stands in the file with `?` for its amount: write amount and name by hand");
-}
+Problem schema_line_unread(std::string_view line);
 
-inline Problem schema_name_unmatched(std::string_view name) {
-  return make_problem(
-      "schema-name-unmatched", "no " + in_quotes(name) + " in the book",
-      "a name of the larder, or of a recipe",
-      "write the line with the larder's name, or add it to the larder, with what it "
-      "is and its allergens");
-}
+Problem schema_name_unmatched(std::string_view name);
 
-inline Problem schema_yield_unread(std::string_view written) {
-  return make_problem("schema-yield-unread",
-                      written.empty() ? "no `recipeYield`" : "the yield " + in_quotes(written),
-                      "a number of servings, or an amount, as `4 servings` or `2 qt`",
-                      "write what it makes into the file, as `makes: 4 portions of 6 oz`");
-}
+Problem schema_yield_unread(std::string_view written);
 
 }  // namespace platewright::problems
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/problem/bodies/catalogue/schema_recipes.hpp"
+#endif

@@ -2,13 +2,12 @@
 #pragma once
 // A step held against the rules of its kind.
 
-#include <algorithm>
 #include <cstddef>
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
+#include "platewright/problem/body.hpp"
 #include "platewright/recipe/recipe_safety.hpp"
 #include "platewright/recipe/step_limits.hpp"
 
@@ -44,121 +43,29 @@ class StepFaults {
       : step_(step), control_(*step.control), number_(number), out_(out) {}
 
   /// At a place of which the table says nothing, where it names those for this kind.
-  void check_place(const std::vector<StepRule>& rules) {
-    if (!control_.where || !place_is_unknown(rules, control_.kind, *control_.where)) return;
-    const auto first = std::find_if(rules.begin(), rules.end(), [&](const StepRule& rule) {
-      return rule.step == control_.kind && rule.demand == StepDemand::never;
-    });
-    StepRule rule;
-    if (first != rules.end()) rule = *first;
-    add(StepFault::place, rule);
-  }
+  void check_place(const std::vector<StepRule>& rules);
 
-  void check(const StepRule& rule, const std::vector<StepRule>& rules) {
-    switch (rule.demand) {
-      case StepDemand::never:
-        add(StepFault::place, rule);
-        break;
-      case StepDemand::stands_at:
-        if (control_.at && rule.temperature && !keeps(*rule.temperature, *control_.at)) {
-          add(StepFault::temperature, rule).at = control_.at;
-        }
-        check_length(rule);
-        break;
-      case StepDemand::reaches:
-        if (rule.temperature) check_reached(rule, is_last(rule, rules));
-        break;
-      case StepDemand::lasts:
-        check_length(rule);
-        break;
-      case StepDemand::waits:
-        if (step_.takes && rule.within && step_.takes->least < *rule.within) {
-          add(StepFault::too_short, rule).time = step_.takes->least;
-        }
-        break;
-      case StepDemand::dated:  // counted from day to day, by the timeline
-      case StepDemand::told:
-        break;
-    }
-  }
+  void check(const StepRule& rule, const std::vector<StepRule>& rules);
 
   /// Its shortest time against the shortest that the authority prints for such a piece.
-  void check_thawing(const StepThawing& thawing) {
-    const auto time = thawing.time();
-    if (!time || !step_.takes || step_.takes->least >= time->least) return;
-    StepRule rule;
-    rule.step = control_.kind;
-    rule.demand = StepDemand::waits;
-    rule.within = time->least;
-    rule.source = thawing.rate.source;
-    rule.row = thawing.rate.row;
-    StepNotice& notice = add(StepFault::too_short, rule);
-    notice.time = step_.takes->least;
-    notice.thawing = thawing;
-  }
+  void check_thawing(const StepThawing& thawing);
 
  private:
-  StepNotice& add(StepFault fault, const StepRule& rule) {
-    StepNotice notice;
-    notice.fault = fault;
-    notice.number = number_;
-    notice.kind = control_.kind;
-    notice.rule = rule;
-    notice.where = control_.where;
-    notice.place = step_.place;
-    out_.push_back(std::move(notice));
-    return out_.back();
-  }
+  StepNotice& add(StepFault fault, const StepRule& rule);
 
-  void check_length(const StepRule& rule) {
-    if (!rule.within || !step_.takes || step_.takes->most <= *rule.within) return;
-    add(StepFault::time, rule).time = step_.takes->most;
-  }
+  void check_length(const StepRule& rule);
 
   /// Whether no rule asks for more on the way that the food goes: 41 F after 70 F.
-  static bool is_last(const StepRule& rule, const std::vector<StepRule>& rules) {
-    return std::none_of(rules.begin(), rules.end(), [&](const StepRule& other) {
-      return other.demand == StepDemand::reaches && other.temperature &&
-             other.temperature->bound == rule.temperature->bound &&
-             other.temperature->at != rule.temperature->at &&
-             keeps(*rule.temperature, other.temperature->at);
-    });
-  }
+  static bool is_last(const StepRule& rule, const std::vector<StepRule>& rules);
 
   /// The temperatures that the step names, in time. Where it names none it is done at its end; of
   /// an earlier mark that it does not name nothing is known, and its rule is printed alone.
-  void check_reached(const StepRule& rule, bool last_mark) {
-    if (control_.reaches.empty()) {
-      if (last_mark) check_length(rule);
-      return;
-    }
-    const auto there = std::find_if(
-        control_.reaches.begin(), control_.reaches.end(),
-        [&](const ReachedTemperature& mark) { return keeps(*rule.temperature, mark.at); });
-    if (there == control_.reaches.end() || is_left_again(*rule.temperature)) {
-      add(StepFault::temperature, rule).at = control_.reaches.back().at;
-      return;
-    }
-    const std::optional<Duration> time = time_of(*there);
-    if (!rule.within || !time || *time <= *rule.within) return;
-    const bool passed_on_the_way = !last_mark && there == control_.reaches.begin() &&
-                                   control_.reaches.size() == 1 &&
-                                   there->at != rule.temperature->at;
-    if (passed_on_the_way) return;
-    StepNotice& notice = add(StepFault::time, rule);
-    notice.at = there->at;
-    notice.time = time;
-  }
+  void check_reached(const StepRule& rule, bool last_mark);
 
   /// Whether food that was cold by then is warm at the end.
-  bool is_left_again(const BoundTemperature& limit) const {
-    return limit.bound == Bound::at_most && !keeps(limit, control_.reaches.back().at);
-  }
+  bool is_left_again(const BoundTemperature& limit) const;
 
-  std::optional<Duration> time_of(const ReachedTemperature& mark) const {
-    if (mark.in || !step_.takes) return mark.in;
-    return step_.takes->most;
-  }
+  std::optional<Duration> time_of(const ReachedTemperature& mark) const;
 
   const MethodStep& step_;
   const StepControl& control_;
@@ -166,36 +73,15 @@ class StepFaults {
   std::vector<StepNotice>& out_;
 };
 
-inline bool is_used(const MethodStep& step, const std::string& name) {
-  return std::find(step.uses.begin(), step.uses.end(), name) != step.uses.end();
-}
-
 /// A recipe (a marinade, a brine) that the step puts raw food into, and that a later step uses
 /// before one has boiled it. Of bare ingredients no one can tell which part was kept back.
-inline void check_marinade(const Recipe& recipe, std::size_t at, const StepRule& rule,
-                           const RecipeBook& book, std::vector<StepNotice>& out) {
-  const StepKind kind = recipe.steps[at].control->kind;
-  const bool bath = kind == StepKind::marinate || kind == StepKind::brine;
-  if (!bath || safety_of(recipe, book).kinds.empty()) return;
-  for (const std::string& name : recipe.steps[at].uses) {
-    if (book.find_recipe(name) == nullptr) continue;
-    for (std::size_t i = at + 1; i < recipe.steps.size(); ++i) {
-      const MethodStep& later = recipe.steps[i];
-      if (!is_used(later, name)) continue;
-      if (later.control && later.control->kind == StepKind::simmer) break;
-      StepNotice notice;
-      notice.fault = StepFault::marinade;
-      notice.number = i + 1;
-      notice.kind = kind;
-      notice.rule = rule;
-      notice.marinade = name;
-      notice.place = later.place;
-      out.push_back(std::move(notice));
-      break;
-    }
-  }
-}
+void check_marinade(const Recipe& recipe, std::size_t at, const StepRule& rule,
+                    const RecipeBook& book, std::vector<StepNotice>& out);
 
 }  // namespace detail
 
 }  // namespace platewright
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/recipe/bodies/detail/step_faults.hpp"
+#endif

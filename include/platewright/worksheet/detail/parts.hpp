@@ -2,6 +2,7 @@
 #pragma once
 // Parts of a whole, which must add up.
 
+#include "platewright/problem/body.hpp"
 #include "platewright/problem/catalogue/yield_tests.hpp"
 #include "platewright/problem/failure.hpp"
 #include "platewright/quantity/weight_words.hpp"
@@ -9,20 +10,13 @@
 namespace platewright::detail {
 
 /// Throws Failure, naming the difference, for parts that weigh more than the whole.
-inline void check_parts_within(const Mass& parts, const Mass& whole) {
-  if (parts > whole) {
-    throw Failure(problems::parts_above_whole(weight_words(parts), weight_words(whole),
-                                              weight_words(parts - whole)));
-  }
-}
+void check_parts_within(const Mass& parts, const Mass& whole);
 
 /// Throws Failure, naming the difference, for parts that do not weigh exactly what the whole does.
-inline void check_parts_add_up(const Mass& parts, const Mass& whole) {
-  check_parts_within(parts, whole);
-  if (parts < whole) {
-    throw Failure(problems::parts_unaccounted(weight_words(parts), weight_words(whole),
-                                              weight_words(whole - parts)));
-  }
-}
+void check_parts_add_up(const Mass& parts, const Mass& whole);
 
 }  // namespace platewright::detail
+
+#ifdef PLATEWRIGHT_HEADER_ONLY
+#include "platewright/worksheet/bodies/detail/parts.hpp"
+#endif

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// A client of the headers alone: 7 lb at 8.95 a pound is 62.65.
+// A client of core alone: 7 lb at 8.95 a pound is 62.65.
 
+#include <platewright/number/read.hpp>
 #include <platewright/quantity/quantity.hpp>
 #include <platewright/quantity/units.hpp>
 
@@ -9,6 +10,6 @@ int main() {
   constexpr NamedUnit<MoneyDimension> unit_of_money{{1, 1}, "USD"};
   const Mass leg = Mass::of(7, units::pound);
   const PricePerMass price =
-      Money::of(fraction(895, 100), unit_of_money) / Mass::of(1, units::pound);
+      Money::of(read_number("8.95"), unit_of_money) / Mass::of(1, units::pound);
   return (leg * price).in(unit_of_money) == fraction(6265, 100) ? 0 : 1;
 }

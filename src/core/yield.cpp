@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+// The bodies of include/platewright/yield, compiled.
+
+#include "platewright/yield/bodies/bought.hpp"
+#include "platewright/yield/bodies/chosen_row.hpp"
+#include "platewright/yield/bodies/cut.hpp"
+#include "platewright/yield/bodies/cuts_alike.hpp"
+#include "platewright/yield/bodies/detail/normal.hpp"
+#include "platewright/yield/bodies/detail/own_rungs.hpp"
+#include "platewright/yield/bodies/grain.hpp"
+#include "platewright/yield/bodies/how_sure.hpp"
+#include "platewright/yield/bodies/ladder.hpp"
+#include "platewright/yield/bodies/loss.hpp"
+#include "platewright/yield/bodies/loss_stage.hpp"
+#include "platewright/yield/bodies/portion_size.hpp"
+#include "platewright/yield/bodies/portions.hpp"
+#include "platewright/yield/bodies/produce.hpp"
+#include "platewright/yield/bodies/rung.hpp"
+#include "platewright/yield/bodies/stage.hpp"
+#include "platewright/yield/bodies/yield_answer.hpp"
+#include "platewright/yield/bodies/yield_table.hpp"
