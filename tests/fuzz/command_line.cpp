@@ -61,7 +61,7 @@ void run_command(const CommandLine& line) {
                    *line.command);
     if (problems.has_errors()) return;
     insist(result.sheet.has_value() || !result.plain.empty(), "a command gives something");
-    if (result.plain.empty()) written(*result.sheet, line.common, result.width);
+    text_of(result, line.common);
   } catch (const BookHasProblems&) {
     insist(problems.has_errors(), "what is wrong with a book is said");
   } catch (const WrongArgument&) {
