@@ -2,6 +2,7 @@
 #pragma once
 // Recipes, and recipes scaled.
 
+#include "platewright/recipe/by_name.hpp"
 #include "platewright/recipe/cover_check.hpp"
 #include "platewright/recipe/declared_allergens.hpp"
 #include "platewright/recipe/filling.hpp"

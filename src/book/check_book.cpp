@@ -3,6 +3,7 @@
 
 #include "platewright/book/check_book.hpp"
 
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -37,10 +38,14 @@ class BookCheck {
 
   ProblemList run() {
     // Whatever walks down a book may call itself for each level.
-    const bool walkable = check_depth();
+    const auto unwalkable = problem_of_nesting();
+    const bool in_a_circle = unwalkable && unwalkable->id == problems::recipe_cycle({}).id;
+    // A circle is said further on.
+    if (unwalkable && !in_a_circle) problems_.add(*unwalkable);
     for (const auto& [name, recipe] : book_.recipes.recipes) check_recipe(name, recipe);
-    if (!walkable) return std::move(problems_);
-    if (const auto cycle = find_cycle(book_.recipes)) {
+    if (unwalkable && !in_a_circle) return std::move(problems_);
+    if (in_a_circle) {
+      const auto cycle = find_cycle(book_.recipes);
       problems_.add(at(problems::recipe_cycle(*cycle), book_.recipes.recipe(cycle->front()).place));
     }
     for (const auto& [name, recipe] : book_.recipes.recipes) {
@@ -64,16 +69,13 @@ class BookCheck {
   }
 
  private:
-  bool check_depth() {
+  std::optional<Problem> problem_of_nesting() const {
     try {
       check_nesting(book_.recipes);
     } catch (const Failure& failure) {
-      // A circle is said further on.
-      if (failure.problem().id == problems::recipe_cycle({}).id) return true;
-      problems_.add(failure.problem());
-      return false;
+      return failure.problem();
     }
-    return true;
+    return std::nullopt;
   }
 
   void check_letters(const std::string& name, const Place& place) {

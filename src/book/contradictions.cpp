@@ -66,8 +66,9 @@ void check_step(const MethodStep& step, const SafetyTable& table, ProblemList& p
 /// A steak from the grill keeps more of its weight than a roast: its row is not the roast's.
 void check_method(const Recipe& recipe, const RecipeLine& line, const Book& book,
                   ProblemList& problems) {
+  if (recipe.oven.empty()) return;
   const Ingredient* cut = book.recipes.ingredient_of(line);
-  if (cut == nullptr || !cut->is_cut || recipe.oven.empty()) return;
+  if (cut == nullptr || !cut->is_cut) return;
   for (const Rung& rung : cut->ladder.rungs()) {
     const auto begins = [&](const char* word) { return rung.method.find(word) == 0; };
     const bool of_the_pan_or_grill =

@@ -17,6 +17,12 @@ std::vector<std::string> names_of_kinds() {
   return out;
 }
 
+bool is_kind(std::string_view key) {
+  const auto has_the_name = [&](FileKind kind) { return name_of(kind) == key; };
+  return std::any_of(std::begin(book_kinds), std::end(book_kinds), has_the_name) ||
+         std::any_of(std::begin(single_kinds), std::end(single_kinds), has_the_name);
+}
+
 /// Whether `holds` of any line; the text may be one of millions of them.
 template <class Holds>
 bool any_line(std::string_view text, Holds&& holds) {
@@ -55,11 +61,8 @@ bool says_something_in(std::string_view line) {
 }  // namespace
 
 bool says_its_kind(std::string_view text) {
-  const std::vector<std::string> kinds = names_of_kinds();
   const bool braces = in_braces(text);
-  return any_line(text, [&](std::string_view line) {
-    return std::find(kinds.begin(), kinds.end(), key_of_line(line, braces)) != kinds.end();
-  });
+  return any_line(text, [&](std::string_view line) { return is_kind(key_of_line(line, braces)); });
 }
 
 bool may_be_ours(const std::string& text, const std::string& file, ProblemList& problems) {

@@ -15,8 +15,9 @@ std::optional<BookFile> read_one_file(const std::string& file, FileKind kind, co
   if (!may_be_ours(*text, file, problems)) return std::nullopt;
   auto root = yaml::read_yaml(*text, file, problems);
   if (!root) return std::nullopt;
-  BookFile loaded{file, std::move(*root), kind, true, book.measures};
-  yaml::Fields top(loaded.root, {loaded.file, problems}, {}, keys_of(kind));
+  BookFile loaded{file, std::make_shared<const yaml::Node>(std::move(*root)), kind, true,
+                  book.measures};
+  yaml::Fields top(loaded.root(), {loaded.file, problems}, {}, keys_of(kind));
   if (!top.is_map()) return std::nullopt;
   const std::string key(name_of(kind));
   if (top.need(key, key + ": its name") == nullptr) return std::nullopt;

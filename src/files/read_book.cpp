@@ -2,12 +2,18 @@
 #include "platewright/files/read_book.hpp"
 
 #include <algorithm>
+#include <atomic>
 #include <deque>
 #include <filesystem>
 #include <map>
 #include <set>
+#include <string_view>
+#include <unordered_map>
+#include <unordered_set>
 
+#include "files/fetched_file.hpp"
 #include "files/file_kind.hpp"
+#include "files/in_parallel.hpp"
 #include "files/reading.hpp"
 #include "platewright/book/check_book.hpp"
 #include "platewright/costing/current_prices.hpp"
@@ -19,11 +25,26 @@ namespace platewright {
 namespace reading {
 namespace {
 
+/// Whether it is a path without `.`, `..` and empty parts, as nearly all are.
+bool is_plain(std::string_view path) {
+  if (path.starts_with('/')) path.remove_prefix(1);
+  while (true) {
+    const std::string_view part = path.substr(0, path.find('/'));
+    if (part.empty() || part == "." || part == "..") return false;
+    if (part.size() == path.size()) return true;
+    path.remove_prefix(part.size() + 1);
+  }
+}
+
+std::string plain_path(const std::string& path) {
+  return is_plain(path) ? path : std::filesystem::path(path).lexically_normal().string();
+}
+
 /// The file named in `beside`, by its own path.
 std::string found_beside(const std::string& beside, const std::string& name) {
-  const std::filesystem::path path(name);
-  if (path.is_absolute()) return name;
-  return (std::filesystem::path(beside).parent_path() / path).lexically_normal().string();
+  if (name.starts_with('/')) return name;
+  // Without a slash it is a file of this folder.
+  return plain_path(beside.substr(0, beside.rfind('/') + 1) + name);
 }
 
 /// Loads the files named and all that they name, each once.
@@ -35,8 +56,9 @@ class Loader {
     for (const std::string& file : files) load_one(file, nullptr);
     // The list grows while it is walked: files name further files.
     for (std::size_t i = 0; i < files_.size(); ++i) {
+      if (i == walked_ahead_) fetch_ahead();
       const std::string file = files_[i].file;
-      yaml::Fields top(files_[i].root, {file, problems_}, {}, keys_of(files_[i].kind));
+      yaml::Fields top(files_[i].root(), {file, problems_}, {}, keys_of(files_[i].kind));
       const yaml::Node* with = top.find("with");
       if (with == nullptr) continue;
       const Place place = top.place(*with, "with");
@@ -48,7 +70,7 @@ class Loader {
                            place));
           left_any_out_ = true;
         } else {
-          files_[i].with.push_back(std::filesystem::path(beside).lexically_normal().string());
+          files_[i].with.push_back(plain_path(beside));
           load_one(beside, &place);
         }
       }
@@ -57,7 +79,11 @@ class Loader {
   }
 
   /// All files that were opened, or that there was an attempt to open.
-  const std::set<std::string>& seen() const { return seen_; }
+  std::vector<std::string> seen() const {
+    std::vector<std::string> out(seen_.begin(), seen_.end());
+    std::sort(out.begin(), out.end());
+    return out;
+  }
   /// Whether a file is missing from what was loaded, so that names may be missing too.
   bool left_any_out() const { return left_any_out_; }
 
@@ -68,12 +94,41 @@ class Loader {
 
   /// `named_at` is the place in the file that names this one; null for one of the command line.
   void load_one(const std::string& file, const Place* named_at) {
-    const std::string plain = std::filesystem::path(file).lexically_normal().string();
+    const std::string plain = plain_path(file);
     if (too_large_ || !seen_.insert(plain).second) return;
     if (!load_unseen(plain, named_at)) left_any_out_ = true;
   }
 
+  /// Fetches at once what the files name that are not walked yet, where that is worth it.
+  void fetch_ahead() {
+    std::vector<std::string> names;
+    for (; walked_ahead_ < files_.size(); ++walked_ahead_) {
+      const BookFile& file = files_[walked_ahead_];
+      for (const std::string& name : names_with(file.root())) {
+        std::string beside = found_beside(file.file, name);
+        if (seen_.count(beside) != 0) continue;
+        if (fetched_.try_emplace(beside).second) names.push_back(std::move(beside));
+      }
+    }
+    if (!are_many(names.size())) return;
+    std::vector<FetchedFile*> fetched;
+    for (const std::string& name : names) fetched.push_back(&fetched_.at(name));
+    std::atomic<std::size_t> bytes = bytes_;
+    std::atomic<std::size_t> values = values_;
+    in_parallel(names.size(), [&](std::size_t i) {
+      if (bytes > most_bytes || values > most_values) return;
+      *fetched[i] = fetch_file(names[i]);
+      bytes += fetched[i]->bytes;
+      values += fetched[i]->values;
+    });
+  }
+
   bool load_unseen(const std::string& plain, const Place* named_at) {
+    if (const auto known = fetched_.find(plain); known != fetched_.end() && known->second.tree) {
+      bytes_ += known->second.bytes;
+      if (is_too_large(named_at, plain)) return false;
+      return take_tree(std::move(known->second.tree), plain, named_at);
+    }
     ProblemList unread;
     // What another file names is a file: only the user has a standard input.
     const auto text =
@@ -88,36 +143,32 @@ class Loader {
     if (!may_be_ours(*text, plain, problems_)) return false;
     auto root = yaml::read_yaml(*text, plain, problems_);
     if (!root) return false;
-    if (!root->is_map()) {
-      problems_.add(at(problems::wrong_shape(yaml::shape_of(*root), "a map of keys"),
-                       yaml::place_of(*root, plain)));
+    return take_tree(std::make_shared<const yaml::Node>(std::move(*root)), plain, named_at);
+  }
+
+  bool take_tree(std::shared_ptr<const yaml::Node> tree, const std::string& plain,
+                 const Place* named_at) {
+    if (!tree->is_map()) {
+      problems_.add(at(problems::wrong_shape(yaml::shape_of(*tree), "a map of keys"),
+                       yaml::place_of(*tree, plain)));
       return false;
     }
-    values_ += values_in(*root);
+    values_ += values_in(*tree);
     if (is_too_large(named_at, plain)) return false;
-    see_price_list(*root, plain);
-    const auto kind = kind_among(book_kinds, *root);
+    see_price_list(*tree, plain);
+    const auto kind = kind_among(book_kinds, *tree);
     if (!kind) {
-      problems_.add(at(problems::not_a_book(), yaml::place_of(*root, plain)));
+      problems_.add(at(problems::not_a_book(), yaml::place_of(*tree, plain)));
       return false;
     }
-    BookFile loaded{plain, std::move(*root), *kind, named_at == nullptr, MeasuringSystem::us};
+    BookFile loaded{plain, std::move(tree), *kind, named_at == nullptr, MeasuringSystem::us};
     const bool whole = !is_broken_larder(loaded);
     files_.push_back(std::move(loaded));
     return whole;
   }
 
-  static std::size_t values_in(const yaml::Node& node) {
-    std::size_t out = 1;
-    for (const yaml::Node& item : node.items) out += values_in(item);
-    for (const auto& [key, value] : node.entries) out += 1 + values_in(value);
-    return out;
-  }
-
   /// Every file is within its own bounds, but there may be any number of them.
   bool is_too_large(const Place* named_at, const std::string& file) {
-    constexpr std::size_t most_bytes = 16U << 20U;
-    constexpr std::size_t most_values = 1'000'000;
     constexpr std::size_t most_files = 20'000;
     const auto check = [&](std::size_t found, std::size_t most, std::string_view what) {
       if (found <= most || too_large_) return;
@@ -134,9 +185,9 @@ class Loader {
   /// A larder without its ingredients: they are not a map, which its reader reports.
   static bool is_broken_larder(const BookFile& file) {
     if (file.kind != FileKind::larder) return false;
-    return std::any_of(file.root.entries.begin(), file.root.entries.end(), [](const auto& entry) {
-      return entry.first.text == "larder" && !entry.second.is_map();
-    });
+    return std::any_of(
+        file.root().entries.begin(), file.root().entries.end(),
+        [](const auto& entry) { return entry.first.text == "larder" && !entry.second.is_map(); });
   }
 
   /// The supplier's list beside a file that says how to read it.
@@ -146,8 +197,13 @@ class Loader {
     }
   }
 
+  static constexpr std::size_t most_bytes = 16U << 20U;
+  static constexpr std::size_t most_values = 1'000'000;
+
   ProblemList& problems_;
-  std::set<std::string> seen_;
+  std::unordered_set<std::string> seen_;
+  std::unordered_map<std::string, FetchedFile> fetched_;
+  std::size_t walked_ahead_ = 0;  ///< what the files before it name was fetched
   bool left_any_out_ = false;
   std::size_t bytes_ = 0;
   std::size_t values_ = 0;
@@ -161,7 +217,7 @@ class Measures {
  public:
   Measures(const std::deque<BookFile>& files, ProblemList& problems) {
     for (const BookFile& file : files) {
-      yaml::Fields top(file.root, {file.file, problems}, {}, keys_of(file.kind));
+      yaml::Fields top(file.root(), {file.file, problems}, {}, keys_of(file.kind));
       const auto own = top.read<MeasuringSystem>(
           "measures", [](const std::string& text) { return read_system(text); });
       with_[file.file] = file.with;
@@ -239,10 +295,9 @@ Book book_of_files(std::deque<BookFile> files, bool whole, ProblemList& problems
   };
   read_all(FileKind::larder, read_larder);
   if (whole) read_all(FileKind::prices, read_prices);
-  read_all(FileKind::recipe, read_recipe);
+  read_recipes(files, book, problems);
   read_all(FileKind::event, read_event);
   book.prices = with_newest_first(std::move(book.prices));
-  // The book holds all of them now, and what follows needs the room.
   files.clear();
   tables.clear();
   // Where a file is missing, so is what it names: no more is said of that until it can be read.
@@ -282,6 +337,12 @@ std::deque<BookFile> files_of_event(const BookFile& event, const std::deque<Book
   return out;
 }
 
+bool are_the_same(const std::deque<BookFile>& some, const std::deque<BookFile>& others) {
+  return std::equal(
+      some.begin(), some.end(), others.begin(), others.end(),
+      [](const BookFile& left, const BookFile& right) { return left.file == right.file; });
+}
+
 }  // namespace
 
 }  // namespace reading
@@ -290,7 +351,7 @@ std::vector<std::string> files_read_for(const std::vector<std::string>& names) {
   ProblemList not_asked_for;
   reading::Loader loader(not_asked_for);
   loader.load(names);
-  return {loader.seen().begin(), loader.seen().end()};
+  return loader.seen();
 }
 
 std::optional<Book> read_book(const std::vector<std::string>& names, ProblemList& problems) {
@@ -307,9 +368,14 @@ std::optional<EventBooks> read_events_apart(const std::vector<std::string>& name
   EventBooks out{reading::book_of_files(files, whole, problems), {}};
   for (const reading::BookFile& file : files) {
     if (file.kind != FileKind::event || problems.has_errors()) continue;
+    const auto own_files = reading::files_of_event(file, files);
+    if (reading::are_the_same(own_files, files)) {
+      out.apart.push_back(out.together);
+      continue;
+    }
     // What one of them alone is warned of has been said of all.
     ProblemList own;
-    out.apart.push_back(reading::book_of_files(reading::files_of_event(file, files), whole, own));
+    out.apart.push_back(reading::book_of_files(own_files, whole, own));
     if (own.has_errors()) problems.add_all(own);
   }
   if (problems.has_errors()) return std::nullopt;

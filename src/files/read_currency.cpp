@@ -110,14 +110,14 @@ void rates_through_own(BookFile& file, const PriceList& prices) {
 void set_currencies(std::deque<BookFile>& files, Book& book, ProblemList& problems) {
   for (BookFile& file : files) {
     if (file.kind != FileKind::larder && file.kind != FileKind::prices) continue;
-    yaml::Fields top(file.root, {file.file, problems}, {}, keys_of(file.kind));
+    yaml::Fields top(file.root(), {file.file, problems}, {}, keys_of(file.kind));
     file.currency = top.text("currency").value_or("");
     file.exchange_rates = read_exchange_rates(top);
     const bool of_itself =
         file.kind == FileKind::larder && file.exchange_rates.count(file.currency);
     if (!of_itself) continue;
     problems.add(at(problems::exchange_rate_of_itself(file.currency),
-                    top.place(file.root, "exchange rates")));
+                    top.place(file.root(), "exchange rates")));
   }
   book.prices.currency = currency_of(files).value_or(book.prices.currency);
   take_rates(files, book.prices);
@@ -130,9 +130,9 @@ void set_currencies(std::deque<BookFile>& files, Book& book, ProblemList& proble
     if (file.currency != own) rates_through_own(file, book.prices);
     if (!one_currency || file.kind == FileKind::larder) continue;
     if (file.exchange_rates.count(own) == 0) continue;
-    const yaml::Fields top(file.root, {file.file, problems}, {}, keys_of(file.kind));
+    const yaml::Fields top(file.root(), {file.file, problems}, {}, keys_of(file.kind));
     problems.add(
-        at(problems::exchange_rate_of_itself(own), top.place(file.root, "exchange rates")));
+        at(problems::exchange_rate_of_itself(own), top.place(file.root(), "exchange rates")));
   }
 }
 

@@ -177,13 +177,13 @@ Rational read_guest_count(const std::string& text) {
 }
 
 void read_event(const Reading& reading) {
-  yaml::Fields peek(reading.file.root, reading.context(), {}, event_keys());
+  yaml::Fields peek(reading.file.root(), reading.context(), {}, event_keys());
   const auto name = peek.name("event");
   if (!name) return;
   Event event;
   event.name = *name;
   const std::string path = "event " + in_quotes(*name);
-  yaml::Fields top(reading.file.root, reading.context(), path, event_keys());
+  yaml::Fields top(reading.file.root(), reading.context(), path, event_keys());
   event.place = top.place(*top.find("event"));
   top.find("measures");
   top.find("kitchen");

@@ -51,7 +51,7 @@ std::optional<Kitchen> kitchen_from(yaml::Fields& fields, const Reading& reading
 void read_kitchen(const Reading& reading) {
   const Mapping& keys = keys_of(reading.file.kind);
   if (!keys.lists("kitchen")) return;
-  yaml::Fields top(reading.file.root, reading.context(), {}, keys);
+  yaml::Fields top(reading.file.root(), reading.context(), {}, keys);
   const yaml::Node* node = top.find("kitchen");
   if (node == nullptr) return;
   yaml::Fields fields(*node, reading.context(), "kitchen", kitchen_keys());

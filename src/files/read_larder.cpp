@@ -162,7 +162,7 @@ class EntryReader {
 }  // namespace
 
 void read_larder(const Reading& reading) {
-  yaml::Fields top(reading.file.root, reading.context(), {}, larder_keys());
+  yaml::Fields top(reading.file.root(), reading.context(), {}, larder_keys());
   read_file_currency(top, reading);
   top.find("measures");
   top.find("kitchen");

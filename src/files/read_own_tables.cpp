@@ -174,7 +174,7 @@ void read_own_tables(const std::vector<BookFile>& files, Book& book, ProblemList
   std::vector<StepRule> step_rules;
   for (const BookFile& file : files) {
     const Reading reading{file, book, problems};
-    yaml::Fields top(file.root, reading.context(), {}, own_tables_keys());
+    yaml::Fields top(file.root(), reading.context(), {}, own_tables_keys());
     top.find("tables");
     top.find("measures");
     top.find("kitchen");

@@ -37,7 +37,7 @@ void read_offers(const yaml::Node& name, const yaml::Node& node, const Reading& 
 }  // namespace
 
 void read_prices(const Reading& reading) {
-  yaml::Fields top(reading.file.root, reading.context(), {}, prices_keys());
+  yaml::Fields top(reading.file.root(), reading.context(), {}, prices_keys());
   const std::string supplier = top.text("prices").value_or("");
   read_file_currency(top, reading);
   top.find("measures");

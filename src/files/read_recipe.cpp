@@ -34,7 +34,8 @@ class RecipeReader {
   void attempt(std::string_view key, bool needed, std::string_view example, Work&& work) {
     const auto text = needed ? top_.needed_text(key, example) : top_.text(key);
     if (!text) return;
-    reading_.problems.attempt(top_.place(*top_.find(key), key), [&] { work(*text); });
+    reading_.problems.attempt([&] { return top_.place(*top_.find(key), key); },
+                              [&] { work(*text); });
   }
 
   void read_makes(const std::string& text) {
@@ -120,6 +121,7 @@ class RecipeReader {
   }
 
   void read_line_list(const std::vector<yaml::Node>& items, const std::string& part) {
+    recipe_.lines.reserve(recipe_.lines.size() + items.size());
     for (const yaml::Node& item : items) {
       const bool is_part = item.is_map() && !item.entries.empty() &&
                            item.entries.front().first.text == "part" && part.empty();
@@ -161,7 +163,7 @@ class RecipeReader {
                                     escaped(name.text) + ": to taste`"),
           fields.place(amount.is_nothing() ? name : amount, "amount")));
     } else {
-      reading_.problems.attempt(fields.place(amount, "amount"),
+      reading_.problems.attempt([&] { return fields.place(amount, "amount"); },
                                 [&] { read_amount_and_preparation(amount.text, line); });
     }
     read_line_options(fields, line);
@@ -280,13 +282,13 @@ class RecipeReader {
 
 }  // namespace
 
-void read_recipe(const Reading& reading) {
-  yaml::Fields peek(reading.file.root, reading.context(), {}, recipe_keys());
+std::optional<Recipe> recipe_in_file(const Reading& reading) {
+  yaml::Fields peek(reading.file.root(), reading.context(), {}, recipe_keys());
   const auto name = peek.name("recipe");
-  if (!name) return;
+  if (!name) return std::nullopt;
   Recipe recipe;
   recipe.name = *name;
-  yaml::Fields top(reading.file.root, reading.context(), "recipe " + in_quotes(*name),
+  yaml::Fields top(reading.file.root(), reading.context(), "recipe " + in_quotes(*name),
                    recipe_keys());
   recipe.place = top.place(*top.find("recipe"));
   top.find("measures");
@@ -294,12 +296,16 @@ void read_recipe(const Reading& reading) {
   top.find("with");
   RecipeReader(reading, top, recipe).read();
   top.finish();
+  return recipe;
+}
+
+void take_recipe(const Reading& reading, Recipe recipe) {
   if (const Recipe* first = reading.book.recipes.find_recipe(recipe.name)) {
     report_twice(reading, "recipe", recipe.name, first->place, recipe.place);
     return;
   }
   if (reading.file.named) reading.book.main_recipes.push_back(recipe.name);
-  reading.book.recipes.recipes.emplace(recipe.name, std::move(recipe));
+  reading.book.recipes.add(std::move(recipe));
 }
 
 }  // namespace platewright::reading

@@ -128,7 +128,7 @@ std::optional<KeptResult> read_trials(const std::string& file, const Book& book,
   if (!loaded) return std::nullopt;
   Book known = book;
   const reading::Reading reading{*loaded, known, problems};
-  yaml::Fields top(loaded->root, reading.context(), {}, reading::trials_keys());
+  yaml::Fields top(loaded->root(), reading.context(), {}, reading::trials_keys());
   const KeptTests tests = reading::read_tests(top, reading);
   if (problems.has_errors()) return std::nullopt;
   std::optional<KeptResult> out;

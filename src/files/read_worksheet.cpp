@@ -214,7 +214,7 @@ std::optional<Worksheet> read_worksheet(const std::string& file, const Book& boo
   if (const auto loaded = reading::read_one_file(file, FileKind::worksheet, book, own)) {
     Book known = book;
     const reading::Reading reading{*loaded, known, own};
-    yaml::Fields top(loaded->root, reading.context(), {}, reading::worksheet_keys());
+    yaml::Fields top(loaded->root(), reading.context(), {}, reading::worksheet_keys());
     sheet = reading::WorksheetReader(reading, top).read();
   }
   for (const Problem& problem : own.all()) problems.add(problem);

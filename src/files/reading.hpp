@@ -4,6 +4,7 @@
 
 #include <deque>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -21,13 +22,15 @@ namespace platewright::reading {
 /// A file of the book, as it was loaded.
 struct BookFile {
   std::string file;
-  yaml::Node root;
+  std::shared_ptr<const yaml::Node> tree;  ///< never null while it is read; copies share it
   FileKind kind;
   bool named = false;  ///< on the command line, not in another file
   MeasuringSystem measures = MeasuringSystem::us;
   std::string currency = {};                                   ///< of prices that name none
   std::map<std::string, ForeignCurrency> exchange_rates = {};  ///< the file's own; they come first
   std::vector<std::string> with = {};                          ///< the files that it names
+
+  const yaml::Node& root() const { return *tree; }
 };
 
 /// Where the reading stands: the file, the book that grows, the problems so far.
@@ -131,7 +134,13 @@ void read_suppliers(yaml::Fields& top, const Reading& reading);
 void read_keeping(yaml::Fields& fields, Keeping& keeping);
 /// A later price list, whose offers join those of the larder.
 void read_prices(const Reading& reading);
-void read_recipe(const Reading& reading);
+/// The recipe of a file; nothing where it has no name. The book stays as it is.
+std::optional<Recipe> recipe_in_file(const Reading& reading);
+/// Puts it into the book; reports a second one of its name.
+void take_recipe(const Reading& reading, Recipe recipe);
+/// The recipes of all files that are one's, which are let go then. Problems come in the order of
+/// the files.
+void read_recipes(std::deque<BookFile>& files, Book& book, ProblemList& problems);
 /// A row of a user's own rules for steps. Throws Failure for one that is not whole.
 StepRule read_step_rule(yaml::Fields& fields, const Reading& reading, const std::string& source,
                         const std::string& row);

@@ -250,9 +250,10 @@ std::optional<TakenPrices> take_in_prices(const std::string& header_file, const 
   if (!may_be_ours(*text, header_file, problems)) return std::nullopt;
   auto root = yaml::read_yaml(*text, header_file, problems);
   if (!root) return std::nullopt;
-  BookFile file{header_file, std::move(*root), FileKind::price_list, true, book.measures};
+  BookFile file{header_file, std::make_shared<const yaml::Node>(std::move(*root)),
+                FileKind::price_list, true, book.measures};
   Book own = book;
-  yaml::Fields top(file.root, {file.file, problems}, {}, price_list_keys());
+  yaml::Fields top(file.root(), {file.file, problems}, {}, price_list_keys());
   const PriceListHeader header = read_price_list_header(top, header_file);
   file.currency = header.currency;
   file.exchange_rates = read_exchange_rates(top);

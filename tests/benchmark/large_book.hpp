@@ -50,9 +50,9 @@ class LargeBook {
   void write_larder() {
     std::string text = "currency: USD\nlarder:\n";
     for (int i = 0; i < goods; ++i) {
-      text += "  goods " + std::to_string(i) + ": {weighs: {1 cup: " +
-              std::to_string(any(80, 300)) + " g}, buy: [{pack: " +
-              any_of({"1 lb", "5 lb", "25 lb", "2 kg", "10 kg"}) +
+      text += "  goods " + std::to_string(i) +
+              ": {weighs: {1 cup: " + std::to_string(any(80, 300)) +
+              " g}, buy: [{pack: " + any_of({"1 lb", "5 lb", "25 lb", "2 kg", "10 kg"}) +
               ", price: " + std::to_string(any(2, 99)) + "." + std::to_string(any(10, 99)) +
               ", from: the market}], allergens: none}\n";
     }
@@ -63,13 +63,12 @@ class LargeBook {
     std::string text = "recipe: " + name_of(number) +
                        "\nwith: [larder.yaml]\nmakes: " + std::to_string(any(4, 60)) +
                        " portions of " + std::to_string(any(2, 9)) + " oz, whole dish\n" +
-                       (number % 8 == 0 ? "# as we made it for the fair\n" : "") +
-                       "ingredients:\n";
+                       (number % 8 == 0 ? "# as we made it for the fair\n" : "") + "ingredients:\n";
     const int first = any(0, goods - 1);
     for (int line = 0; line < 12; ++line) {
       text += "  - goods " + std::to_string((first + 37 * line) % goods) + ": " +
-              any_of({"1/2 lb", "12 oz", "1 1/4 lb, chopped", "300 g", "2.5 kg", "3 oz",
-                      "2 cups", "1 1/2 cups, sliced thin"}) +
+              any_of({"1/2 lb", "12 oz", "1 1/4 lb, chopped", "300 g", "2.5 kg", "3 oz", "2 cups",
+                      "1 1/2 cups, sliced thin"}) +
               (any(0, 15) == 0 ? "  # more in winter\n" : "\n");
     }
     if (number % 8 == 1) text += "  - " + name_of(number - 1) + ": 8 oz\n";

@@ -9,6 +9,7 @@
 
 #include "platewright/day/plan_day.hpp"
 #include "support/catch.hpp"
+#include "support/change_each.hpp"
 #include "support/random_kitchen.hpp"
 
 using namespace platewright;
@@ -91,7 +92,7 @@ struct RandomDay {
 
 RandomDay random_day() {
   RandomDay out;
-  for (auto& [name, recipe] : out.kitchen.book.recipes) make_it_cook(recipe);
+  change_each(out.kitchen.book.recipes, [&](Recipe& recipe) { make_it_cook(recipe); });
   out.event.name = "a day";
   out.event.at = read_local_time("2027-10-09 18:00");
   out.event.guests = {{"guests", random_count(1, 60)}};

@@ -11,6 +11,7 @@
 #include "platewright/event/food_labels.hpp"
 #include "support/allergen_rows.hpp"
 #include "support/catch.hpp"
+#include "support/change_each.hpp"
 #include "support/random_kitchen.hpp"
 
 using namespace platewright;
@@ -21,7 +22,7 @@ namespace {
 /// A random kitchen whose ingredients hold, may hold, or do not state allergens.
 TestKitchen stated_kitchen() {
   TestKitchen out = random_kitchen();
-  for (auto& [name, ingredient] : out.book.ingredients) {
+  change_each(out.book.ingredients, [&](Ingredient& ingredient) {
     ingredient.allergens = std::nullopt;
     const auto word = [] {
       return *rc::gen::element<std::string>("wheat", "milk", "cereals containing gluten", "fish");
@@ -31,7 +32,7 @@ TestKitchen stated_kitchen() {
       ingredient.allergens->push_back(word());
     }
     if (*rc::gen::arbitrary<bool>()) ingredient.may_contain.push_back(word());
-  }
+  });
   return out;
 }
 

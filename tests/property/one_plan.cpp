@@ -8,6 +8,7 @@
 
 #include "platewright/event/event_plan.hpp"
 #include "support/catch.hpp"
+#include "support/change_each.hpp"
 #include "support/random_kitchen.hpp"
 #include "support/tables.hpp"
 
@@ -19,7 +20,7 @@ namespace {
 /// Recipes with steps that take a while, suppliers with days.
 EventPlan random_plan() {
   TestKitchen kitchen = random_kitchen();
-  for (auto& [name, recipe] : kitchen.book.recipes) {
+  change_each(kitchen.book.recipes, [&](Recipe& recipe) {
     const int steps = *rc::gen::inRange(0, 3);
     for (int i = 0; i < steps; ++i) {
       const Rational least = random_number(600);
@@ -27,7 +28,7 @@ EventPlan random_plan() {
                            Duration::of(least + random_number(100), units::minute)};
       recipe.steps.push_back(MethodStep{"Wait.", {}, takes, false, {}});
     }
-  }
+  });
   for (auto& [name, entry] : kitchen.prices.entries) {
     if (*rc::gen::arbitrary<bool>()) entry.purchases.front().days = *rc::gen::inRange(0, 5);
   }

@@ -12,6 +12,7 @@
 #include "platewright/event/dish_notices.hpp"
 #include "platewright/event/safety_warnings.hpp"
 #include "support/catch.hpp"
+#include "support/change_each.hpp"
 #include "support/random_kitchen.hpp"
 
 using namespace platewright;
@@ -23,22 +24,22 @@ namespace {
 /// temperature inside, some of them hours before they are served.
 Book cooked_book() {
   TestKitchen kitchen = random_kitchen();
-  for (auto& [name, ingredient] : kitchen.book.ingredients) {
+  change_each(kitchen.book.ingredients, [&](Ingredient& ingredient) {
     const auto kind = *rc::gen::element<std::string>("poultry", "ground", "whole cut", "fish",
                                                      "none", "none", "");
     ingredient.safety = std::nullopt;
     if (kind == "none") ingredient.safety = FoodKind::without_minimum();
     if (kind != "none" && !kind.empty()) ingredient.safety = FoodKind(kind);
-  }
-  for (auto& [name, recipe] : kitchen.book.recipes) {
-    if (*rc::gen::arbitrary<bool>()) continue;
+  });
+  change_each(kitchen.book.recipes, [&](Recipe& recipe) {
+    if (*rc::gen::arbitrary<bool>()) return;
     OvenStep step;
     step.oven = Temperature::fahrenheit(350);
     step.time = Duration::of(1, units::hour);
     step.until = Temperature::fahrenheit(*rc::gen::inRange<std::int64_t>(125, 170));
     recipe.oven = {step};
     recipe.rest = Duration::of(*rc::gen::inRange<std::int64_t>(0, 360), units::minute);
-  }
+  });
   Book book;
   book.recipes = kitchen.book;
   book.prices = kitchen.prices;
@@ -109,13 +110,14 @@ TEST_CASE(
 TEST_CASE("poultry below its minimum is never called safe by a notice") {
   CHECK(rc::check([] {
     TestKitchen kitchen = random_kitchen();
-    for (auto& [name, ingredient] : kitchen.book.ingredients)
-      ingredient.safety = FoodKind("poultry");
-    Recipe& recipe = kitchen.book.recipes.at("recipe 0");
+    change_each(kitchen.book.ingredients,
+                [&](Ingredient& ingredient) { ingredient.safety = FoodKind("poultry"); });
+    Recipe recipe = kitchen.book.recipe("recipe 0");
     OvenStep step;
     step.oven = Temperature::fahrenheit(350);
     step.until = Temperature::fahrenheit(*rc::gen::inRange<std::int64_t>(100, 165));
     recipe.oven = {step};
+    kitchen.book.add(std::move(recipe));
     const ProblemList found = safety_warnings(kitchen.book, Book().tables.safety);
     RC_ASSERT(found.all().size() == 1U);
     RC_ASSERT(found.all().front().id == "below-the-minimum");

@@ -13,6 +13,7 @@
 #include "platewright/card/writers.hpp"
 #include "platewright/event/safety_warnings.hpp"
 #include "support/catch.hpp"
+#include "support/change_each.hpp"
 #include "support/random_kitchen.hpp"
 #include "support/random_steps.hpp"
 
@@ -23,15 +24,15 @@ namespace {
 
 Book stepped_book() {
   TestKitchen kitchen = random_kitchen();
-  for (auto& [name, ingredient] : kitchen.book.ingredients) {
+  change_each(kitchen.book.ingredients, [&](Ingredient& ingredient) {
     if (*rc::gen::arbitrary<bool>()) ingredient.safety = FoodKind("poultry");
-  }
-  for (auto& [name, recipe] : kitchen.book.recipes) {
+  });
+  change_each(kitchen.book.recipes, [&](Recipe& recipe) {
     if (*rc::gen::arbitrary<bool>()) {
       recipe.tested = TestedPieces{1, "bird", Mass::of(random_number(20), units::pound)};
     }
     recipe.steps = random_steps(recipe);
-  }
+  });
   Book book;
   book.recipes = kitchen.book;
   book.prices = kitchen.prices;

@@ -7,6 +7,7 @@
 
 #include "platewright/event/changes.hpp"
 #include "support/catch.hpp"
+#include "support/change_each.hpp"
 #include "support/random_kitchen.hpp"
 
 using namespace platewright;
@@ -17,22 +18,22 @@ namespace {
 /// A random kitchen in which some ingredients are cuts and some lines shares of others.
 TestKitchen kitchen_with_shares() {
   TestKitchen out = random_kitchen();
-  for (auto& [name, ingredient] : out.book.ingredients) {
-    if (*rc::gen::inRange(0, 3) == 0) continue;
+  change_each(out.book.ingredients, [&](Ingredient& ingredient) {
+    if (*rc::gen::inRange(0, 3) == 0) return;
     Rung cooked;
     cooked.to = Stage::served;
     cooked.yield = fraction(*rc::gen::inRange<std::int64_t>(2, 20), 20);
     cooked.holds = {Loss::cooking};
     ingredient.is_cut = true;
     ingredient.ladder = Ladder({cooked});
-  }
-  for (auto& [name, recipe] : out.book.recipes) {
+  });
+  change_each(out.book.recipes, [&](Recipe& recipe) {
     const RecipeLine& first = recipe.lines.front();
     const bool of_meat = out.book.ingredient(first.name).is_cut && *rc::gen::arbitrary<bool>();
     recipe.lines.push_back(line(
         "ingredient 4", builders::share_of(fraction(*rc::gen::inRange<std::int64_t>(1, 50), 100),
                                            {of_meat ? "meat" : first.name})));
-  }
+  });
   return out;
 }
 
@@ -74,10 +75,10 @@ TEST_CASE("a swap gives what the recipes give that are written so") {
     Occasion asked{random_event(), kitchen.book, kitchen.prices};
     Occasion written = asked;
     bool used = false;
-    for (auto& [name, recipe] : written.book.recipes) {
+    change_each(written.book.recipes, [&](Recipe& recipe) {
       for (const RecipeLine& line : recipe.lines) used = used || line.name == from;
       recipe = written_with(kitchen.book, recipe, from, to);
-    }
+    });
     RC_PRE(used);
     swap_in(asked, {from, to});
     const auto cost_or_problem = [](const Occasion& occasion) {

@@ -29,7 +29,7 @@ inline void add_ingredient(TestKitchen& kitchen, const std::string& name) {
   const Money price = money(fraction(*rc::gen::inRange<std::int64_t>(1, 10000), 100));
   const auto supplier = *rc::gen::element<std::string>("the market", "the butcher", "");
   kitchen.add(ingredient(name, yield), builders::pack(content, price, supplier));
-  kitchen.book.ingredients[name].allergens = {name};
+  kitchen.book.ingredients.change(name, [&](Ingredient& own) { own.allergens = {name}; });
 }
 
 inline RecipeLine random_line(std::string name) {

@@ -3,6 +3,7 @@
 // All the problems of one run, in the order they were met.
 
 #include <cstddef>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -30,13 +31,19 @@ class ProblemList {
   /// each of a hundred thousand lines.
   template <class Work>
   bool attempt(const Place& place, Work&& work) {
+    return attempt([&] { return place; }, std::forward<Work>(work));
+  }
+  /// The same where `place` is a function that gives it, and is asked only if the work fails.
+  template <class Where, class Work>
+  requires std::is_invocable_r_v<Place, Where>
+  bool attempt(Where&& place, Work&& work) {
     constexpr std::size_t most_with_suggestions = 2000;
     const OnlyCounted counted(is_full() || errors_met_ >= most_with_suggestions);
     try {
       std::forward<Work>(work)();
       return true;
     } catch (const Failure& failure) {
-      add(at(failure.problem(), place));
+      add(at(failure.problem(), place()));
       return false;
     }
   }

@@ -46,6 +46,9 @@ class AmountReader {
   /// The longest run of words that is a unit, or `each` where no word follows the number.
   Unit take_unit();
 
+  /// Most amounts end with one word, which is looked up once.
+  bool is_one_word() const;
+
   /// What to show as the unit that is not known: all words up to the next number.
   std::string_view unknown_unit(std::size_t first_word) const;
 

@@ -3,24 +3,24 @@
 // Recipes that refer to each other by name.
 
 #include <algorithm>
-#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 
 #include "platewright/problem/body.hpp"
+#include "platewright/recipe/by_name.hpp"
 #include "platewright/recipe/ingredient.hpp"
 #include "platewright/recipe/recipe.hpp"
 
 namespace platewright {
 
-/// Every recipe and every ingredient of a book, by name.
+/// Every recipe and every ingredient of a book, by name. A copy shares them, and costs little.
 struct RecipeBook {
-  std::map<std::string, Recipe> recipes;
-  std::map<std::string, Ingredient> ingredients;
+  ByName<Recipe> recipes;
+  ByName<Ingredient> ingredients;
 
-  void add(Recipe recipe) { recipes.insert_or_assign(recipe.name, std::move(recipe)); }
+  void add(Recipe recipe);
   void add(Ingredient ingredient);
 
   const Recipe* find_recipe(const std::string& name) const&;

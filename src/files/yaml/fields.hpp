@@ -2,10 +2,10 @@
 #pragma once
 // A map of the file as fields by name, every slip reported where it stands.
 
-#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "platewright/number/rational.hpp"
@@ -52,25 +52,24 @@ class Fields {
   const std::vector<Node>& list(std::string_view key, std::string remedy = {});
 
   /// Runs `read` on the text of `key` if it is there; a Failure is kept at the value's place.
-  template <class Result>
-  std::optional<Result> read(std::string_view key,
-                             const std::function<Result(const std::string&)>& read) {
+  template <class Result, class Read>
+  std::optional<Result> read(std::string_view key, Read&& read) {
     std::optional<Result> out;
     if (const Node* node = scalar(key)) {
-      context_.problems.attempt(place(*node, key), [&] { out = read(node->text); });
+      context_.problems.attempt([&] { return place(*node, key); },
+                                [&] { out = std::forward<Read>(read)(node->text); });
     }
     return out;
   }
 
   /// As `read`, but a Failure goes on, at the value's place: for what nothing else can be read
   /// without.
-  template <class Result>
-  std::optional<Result> take(std::string_view key,
-                             const std::function<Result(const std::string&)>& read) {
+  template <class Result, class Read>
+  std::optional<Result> take(std::string_view key, Read&& read) {
     const Node* node = scalar(key);
     if (node == nullptr) return std::nullopt;
     try {
-      return read(node->text);
+      return std::forward<Read>(read)(node->text);
     } catch (const Failure& failure) {
       throw Failure(at(failure.problem(), place(*node, key)));
     }

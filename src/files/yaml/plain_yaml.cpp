@@ -3,9 +3,11 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 #include <string>
 #include <unordered_set>
 #include <utility>
+#include <vector>
 
 #include "yaml/normal_text.hpp"
 #include "yaml/plain_line.hpp"
@@ -108,25 +110,30 @@ class PlainReader {
   bool read_items(Node& list, std::size_t depth) {
     const std::size_t indent = lines_.indent();
     if (!begin(list, Node::Kind::list, indent)) return false;
+    const std::size_t first = items_.size();
     do {
-      if (list.items.size() == bounds_.items) return false;
+      if (items_.size() - first == bounds_.items) return false;
       lines_.into_item();
-      Node& item = list.items.emplace_back();
+      Node item;
       const bool block = lines_.is_item() || end_of_key(lines_.content()) != std::string_view::npos;
       if (block ? !read_block(item, depth + 1) : !read_line_end(item, {}, depth + 1)) return false;
       if (lines_.there() && lines_.indent() > indent) return false;
+      items_.push_back(std::move(item));
     } while (lines_.there() && lines_.indent() == indent && lines_.is_item());
+    move_behind(first, items_, list.items);
     return true;
   }
 
   bool read_entries(Node& map, std::size_t depth) {
     const std::size_t indent = lines_.indent();
     if (!begin(map, Node::Kind::map, indent)) return false;
+    const std::size_t first = entries_.size();
     do {
       const std::string_view content = lines_.content();
       const std::size_t colon = end_of_key(content);
       if (colon == std::string_view::npos) return false;
-      auto& [key, value] = map.entries.emplace_back();
+      Node key;
+      Node value;
       if (!read_key(key, content.substr(0, colon), indent)) return false;
       const std::size_t begin = behind_blanks(content, colon + 1);
       const bool block = begin == content.size() || content[begin] == '#';
@@ -135,7 +142,9 @@ class PlainReader {
         return false;
       }
       if (lines_.there() && lines_.indent() > indent) return false;
+      entries_.emplace_back(std::move(key), std::move(value));
     } while (lines_.there() && lines_.indent() == indent && !lines_.is_item());
+    move_behind(first, entries_, map.entries);
     return keys_differ(map);
   }
 
@@ -314,8 +323,19 @@ class PlainReader {
                        [&](const auto& entry) { return seen.insert(entry.first.text).second; });
   }
 
+  /// What was met from `first` on, into a list that is just as long.
+  template <class Met>
+  static void move_behind(std::size_t first, std::vector<Met>& met, std::vector<Met>& out) {
+    const auto begin = met.begin() + static_cast<std::ptrdiff_t>(first);
+    out.assign(std::make_move_iterator(begin), std::make_move_iterator(met.end()));
+    met.erase(begin, met.end());
+  }
+
   PlainLines lines_;
   const Bounds& bounds_;
+  // Of the blocks that are still being read: those inside stand behind those around them.
+  std::vector<Node> items_;
+  std::vector<std::pair<Node, Node>> entries_;
   std::size_t nodes_ = 0;
 };
 

@@ -5,7 +5,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <array>
+#include <algorithm>
 #include <cerrno>
 #include <filesystem>
 
@@ -15,19 +15,26 @@
 namespace platewright::yaml {
 namespace {
 
-/// All that can be read, or one byte more than the bound. False where reading failed.
-bool read_up_to(int descriptor, std::size_t bound, std::string& text) {
-  std::array<char, 65536> part{};
-  while (text.size() <= bound) {
-    const ssize_t got = ::read(descriptor, part.data(), part.size());
-    if (got == 0) return true;
-    if (got > 0) {
-      text.append(part.data(), static_cast<std::size_t>(got));
-    } else if (errno != EINTR) {
-      return false;
-    }
+/// All that can be read, or more than the bound. False where reading failed. A text of the size
+/// that is expected takes two calls of the system.
+bool read_up_to(int descriptor, std::size_t bound, std::size_t expected, std::string& text) {
+  constexpr std::size_t at_a_time = 65536;
+  std::size_t size = 0;
+  while (size <= bound) {
+    text.resize(size + (expected > size ? expected - size : at_a_time));
+    const ssize_t got = ::read(descriptor, text.data() + size, text.size() - size);
+    if (got < 0 && errno != EINTR) return false;
+    if (got > 0) size += static_cast<std::size_t>(got);
+    if (got == 0) break;
   }
+  text.resize(size);
   return true;
+}
+
+/// One byte more than the file has, so that its end is met; a huge one is not taken at its word.
+std::size_t size_expected(const struct stat& file, const Bounds& bounds) {
+  if (file.st_size < 0) return 0;
+  return std::min(static_cast<std::size_t>(file.st_size), bounds.bytes) + 1;
 }
 
 std::optional<std::string> bounded(bool was_read, std::string text, const std::string& file,
@@ -50,7 +57,7 @@ std::optional<std::string> bounded(bool was_read, std::string text, const std::s
 const std::optional<std::string>& standard_input(std::size_t bound) {
   static const std::optional<std::string> all = [bound]() -> std::optional<std::string> {
     std::string text;
-    if (!read_up_to(STDIN_FILENO, bound, text)) return std::nullopt;
+    if (!read_up_to(STDIN_FILENO, bound, 0, text)) return std::nullopt;
     return text;
   }();
   return all;
@@ -86,7 +93,8 @@ std::optional<std::string> read_file(const std::string& file, ProblemList& probl
   }
   std::string text;
   const bool was_read = descriptor >= 0 && ::fstat(descriptor, &found) == 0 &&
-                        S_ISREG(found.st_mode) && read_up_to(descriptor, bounds.bytes, text);
+                        S_ISREG(found.st_mode) &&
+                        read_up_to(descriptor, bounds.bytes, size_expected(found, bounds), text);
   if (descriptor >= 0) ::close(descriptor);
   return bounded(was_read, std::move(text), file, problems, bounds);
 }

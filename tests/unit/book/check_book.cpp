@@ -48,8 +48,9 @@ TEST_CASE("a book written by a program is checked as one that was read") {
 
 TEST_CASE("a share of nothing is a problem and never the factor 1") {
   Book book = cured_leg();
-  book.recipes.recipes.at("cured leg").lines[1].amount =
-      builders::share_of(fraction(1, 40), {"mutton"});
+  book.recipes.recipes.change("cured leg", [](Recipe& recipe) {
+    recipe.lines[1].amount = builders::share_of(fraction(1, 40), {"mutton"});
+  });
   CHECK(ids_of(book) == std::vector<std::string>{"share-of-unknown"});
 }
 

@@ -21,7 +21,7 @@ std::optional<Bought> bought(const TestKitchen& kitchen, const ScaledRecipe& sca
 
 TEST_CASE("the cut of a recipe of whole pieces counts with the pieces' weight") {
   TestKitchen kitchen = supper_kitchen();
-  Recipe& recipe = kitchen.book.recipes.at("roast lamb");
+  Recipe recipe = kitchen.book.recipe("roast lamb");
   const auto three = bought(
       kitchen, scale(recipe, plan_for_pieces(recipe, 3, kitchen.book, pounds(8)), kitchen.book), 0);
   CHECK(to_mass(three->amount) == pounds(24));
@@ -47,7 +47,7 @@ TEST_CASE("a cut in a recipe without pieces is bought as it is written") {
 
 TEST_CASE("the piece line is the first cut, wherever it stands") {
   TestKitchen kitchen = supper_kitchen();
-  Recipe& recipe = kitchen.book.recipes.at("roast lamb");
+  Recipe recipe = kitchen.book.recipe("roast lamb");
   std::swap(recipe.lines[0], recipe.lines[2]);
   CHECK(piece_line(recipe, kitchen.book) == &recipe.lines[2]);
   CHECK(supplied_piece_weight(recipe, kitchen.book, kitchen.prices) == ounces(120));
@@ -64,7 +64,7 @@ TEST_CASE("a line to taste takes no known amount") {
 
 TEST_CASE("an amount that can't be bought is reported at its line") {
   TestKitchen kitchen = supper_kitchen();
-  Recipe& recipe = kitchen.book.recipes.at("flat bread");
+  Recipe recipe = kitchen.book.recipe("flat bread");
   recipe.lines[0] = line("flour", "3 cups");
   recipe.lines[0].place.line = 17;
   const Problem problem = problem_of([&] {

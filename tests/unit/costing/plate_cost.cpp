@@ -77,7 +77,8 @@ TEST_CASE("lines to taste and free goods are listed without a cost") {
 TEST_CASE("a missing price names the ingredient and its line") {
   TestKitchen kitchen = supper_kitchen();
   kitchen.prices.entries.erase("anchovy");
-  kitchen.book.recipes.at("anchovy paste").lines[0].place.line = 5;
+  kitchen.book.recipes.change("anchovy paste",
+                              [&](Recipe& recipe) { recipe.lines[0].place.line = 5; });
   const Problem problem = problem_of([&] { cost_of(kitchen, "roast lamb"); });
   CHECK(problem.id == "price-missing");
   CHECK(problem.found.find("\"anchovy\"") != std::string::npos);
@@ -86,7 +87,9 @@ TEST_CASE("a missing price names the ingredient and its line") {
 
 TEST_CASE("recipes that use each other in a circle can't be costed") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("anchovy paste").lines.push_back(line("green sauce", "1 tbsp"));
+  kitchen.book.recipes.change("anchovy paste", [&](Recipe& recipe) {
+    recipe.lines.push_back(line("green sauce", "1 tbsp"));
+  });
   const Problem problem = problem_of([&] { cost_of(kitchen, "roast lamb"); });
   CHECK(problem.id == "recipe-cycle");
   CHECK(problem.found.find("\"green sauce\" -> \"anchovy paste\" -> \"green sauce\"") !=
@@ -95,7 +98,8 @@ TEST_CASE("recipes that use each other in a circle can't be costed") {
 
 TEST_CASE("a sub-recipe in another measure than it makes is reported") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("roast lamb").lines[3] = line("green sauce", "1 lb");
+  kitchen.book.recipes.change(
+      "roast lamb", [&](Recipe& recipe) { recipe.lines[3] = line("green sauce", "1 lb"); });
   CHECK(problem_of([&] { cost_of(kitchen, "roast lamb"); }).id == "recipe-amount-unreachable");
 }
 

@@ -39,9 +39,11 @@ TEST_CASE("a dish below the minimum is undercooked") {
 
 TEST_CASE("a dish at the minimum, or of unknown food, is not called undercooked") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("roast lamb").oven[1].until = Temperature::fahrenheit(145);
+  kitchen.book.recipes.change(
+      "roast lamb", [&](Recipe& recipe) { recipe.oven[1].until = Temperature::fahrenheit(145); });
   CHECK(notices_for(supper(), kitchen)[0].undercooked.empty());
-  kitchen.book.ingredients.at("lamb leg").safety.reset();
+  kitchen.book.ingredients.change("lamb leg",
+                                  [&](Ingredient& ingredient) { ingredient.safety.reset(); });
   const auto notices = notices_for(supper(), kitchen);
   CHECK(notices[0].undercooked.empty());
   REQUIRE(notices[0].not_known.size() == 1);
@@ -50,7 +52,9 @@ TEST_CASE("a dish at the minimum, or of unknown food, is not called undercooked"
 
 TEST_CASE("a dish that stands twice on the menu is told once, with what it is made of") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("flat bread").lines.push_back(line("roast lamb", "1/10 each"));
+  kitchen.book.recipes.change("flat bread", [&](Recipe& recipe) {
+    recipe.lines.push_back(line("roast lamb", "1/10 each"));
+  });
   Event event = supper();
   event.menu = {{"flat bread", 1, {}}, {"flat bread", 1, {}}};
   const auto notices = notices_for(event, kitchen);

@@ -34,18 +34,22 @@ TEST_CASE("guests eat what is known to be free of what they may not eat") {
   CHECK(answer(kitchen, {"milk"}).eats == Eats::not_known);
   CHECK(answer(kitchen, {"milk"}).because == Names{"garlic"});
   CHECK(answer(kitchen, {}).eats == Eats::can);
-  kitchen.book.ingredients.at("garlic").allergens = Names();
+  kitchen.book.ingredients.change("garlic",
+                                  [&](Ingredient& ingredient) { ingredient.allergens = Names(); });
   CHECK(answer(kitchen, {"milk"}).eats == Eats::can);
-  kitchen.book.ingredients.at("garlic").may_contain = {"milk"};
+  kitchen.book.ingredients.change(
+      "garlic", [&](Ingredient& ingredient) { ingredient.may_contain = {"milk"}; });
   CHECK(answer(kitchen, {"milk"}).eats == Eats::may_contain);
 }
 
 TEST_CASE("leaving an ingredient out changes who can eat the dish") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.ingredients.at("garlic").allergens = Names();
+  kitchen.book.ingredients.change("garlic",
+                                  [&](Ingredient& ingredient) { ingredient.allergens = Names(); });
   CHECK(answer(kitchen, {"fish"}).eats == Eats::cannot);
-  auto& lines = kitchen.book.recipes.at("anchovy paste").lines;
-  std::erase_if(lines, [](const RecipeLine& line) { return line.name == "anchovy"; });
+  kitchen.book.recipes.change("anchovy paste", [](Recipe& recipe) {
+    std::erase_if(recipe.lines, [](const RecipeLine& line) { return line.name == "anchovy"; });
+  });
   CHECK(answer(kitchen, {"fish"}).eats == Eats::can);
 }
 

@@ -93,7 +93,9 @@ TEST_CASE("a sub-recipe is ready when the step that uses it begins, not when the
 TEST_CASE("where no step says that it uses a sub-recipe, it is ready before the dish is begun") {
   StockKitchen both({timed_step("Simmer.", "4 h")});
   both.event.menu = {{"late dish", 1, {}}};
-  for (MethodStep& step : both.kitchen.book.recipes.at("late dish").steps) step.uses.clear();
+  both.kitchen.book.recipes.change("late dish", [](Recipe& recipe) {
+    for (MethodStep& step : recipe.steps) step.uses.clear();
+  });
   CHECK(first_of(both.timeline(step_rows()), "stock").latest == moment_at("2027-10-08 13:30"));
 }
 
@@ -138,10 +140,11 @@ TEST_CASE("food that is kept is used by the seventh day, the day it is made bein
 
 TEST_CASE("a dish that is held hot behind the oven does not stand") {
   TestKitchen kitchen = supper_kitchen();
-  Recipe& lamb = kitchen.book.recipes.at("roast lamb");
+  Recipe lamb = kitchen.book.recipe("roast lamb");
   lamb.steps[1].oven = true;
   lamb.steps.push_back(timed_step("Carve.", "5 h"));
   const auto standing = [&] {
+    kitchen.book.add(lamb);
     const Event event = supper();
     const Production production = plan_production(event, kitchen.book, kitchen.prices);
     return make_timeline(event, production, Order{}, step_rows()).standing;

@@ -83,7 +83,8 @@ TEST_CASE("a sub-recipe that counts portions is taken by the piece") {
 
 TEST_CASE("a sub-recipe that no one takes any of is not made") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("roast lamb").lines[3] = line("green sauce", "to taste");
+  kitchen.book.recipes.change(
+      "roast lamb", [&](Recipe& recipe) { recipe.lines[3] = line("green sauce", "to taste"); });
   Event event = supper();
   event.menu = {{"roast lamb", 1, {}}};
   CHECK(plan(event, kitchen).sub_recipes.empty());
@@ -105,14 +106,18 @@ TEST_CASE("a menu that can't be made is reported at its place") {
 
 TEST_CASE("recipes that use each other in a circle can't be planned") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("anchovy paste").lines.push_back(line("green sauce", "1 tbsp"));
+  kitchen.book.recipes.change("anchovy paste", [&](Recipe& recipe) {
+    recipe.lines.push_back(line("green sauce", "1 tbsp"));
+  });
   CHECK(refused(supper(), kitchen) == "recipe-cycle");
 }
 
 TEST_CASE("an amount that a sub-recipe does not make is reported at its line") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("roast lamb").lines[3] = line("green sauce", "1 lb");
-  kitchen.book.recipes.at("roast lamb").lines[3].place.line = 12;
+  kitchen.book.recipes.change(
+      "roast lamb", [&](Recipe& recipe) { recipe.lines[3] = line("green sauce", "1 lb"); });
+  kitchen.book.recipes.change("roast lamb",
+                              [&](Recipe& recipe) { recipe.lines[3].place.line = 12; });
   const Problem problem = problem_of([&] { plan(supper(), kitchen); });
   CHECK(problem.id == "recipe-amount-unreachable");
   CHECK(problem.place.line == 12);

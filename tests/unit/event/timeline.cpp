@@ -85,7 +85,8 @@ TEST_CASE("a step of the oven without a time leaves the beginning open") {
 
 TEST_CASE("steps that take a span have a latest and an earliest beginning") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("roast lamb").oven[1].time = time_of("95 min");
+  kitchen.book.recipes.change("roast lamb",
+                              [&](Recipe& recipe) { recipe.oven[1].time = time_of("95 min"); });
   const auto entries = timeline_for(supper(), kitchen).entries;
   // 18:30 less 20 min, 95 min, 25 min, and 12 h to 48 h
   CHECK(entries[2].kind == TimelineKind::method_step);
@@ -103,7 +104,9 @@ TEST_CASE("steps that take a span have a latest and an earliest beginning") {
 TEST_CASE("a sub-recipe is ready for the first of all that use it") {
   TestKitchen kitchen = supper_kitchen();
   TimeSpan soak{time_of("30 min"), time_of("30 min")};
-  kitchen.book.recipes.at("anchovy paste").steps = {{"Pound.", {}, soak, false, {}}};
+  kitchen.book.recipes.change("anchovy paste", [&](Recipe& recipe) {
+    recipe.steps = {{"Pound.", {}, soak, false, {}}};
+  });
   Event event = supper();
   event.menu = {{"flat bread", 1, {}}};
   const auto alone = timeline_for(event, kitchen).entries;
@@ -115,7 +118,7 @@ TEST_CASE("a sub-recipe is ready for the first of all that use it") {
   CHECK(both[1].latest == moment("2027-10-09 04:15"));
   CHECK(both[1].open);
   CHECK(!both[1].earliest);
-  kitchen.book.recipes.at("roast lamb").oven.pop_back();
+  kitchen.book.recipes.change("roast lamb", [&](Recipe& recipe) { recipe.oven.pop_back(); });
   // The lamb 17:45 less 48 h, the sauce two hours before that, the paste half an hour more
   const auto timed = timeline_for(supper(), kitchen).entries;
   CHECK(timed[1].recipe == "anchovy paste");
@@ -125,9 +128,10 @@ TEST_CASE("a sub-recipe is ready for the first of all that use it") {
 
 TEST_CASE("a rest without an oven counts, and seconds round to an earlier minute") {
   TestKitchen kitchen = supper_kitchen();
-  Recipe& bread = kitchen.book.recipes.at("flat bread");
+  Recipe bread = kitchen.book.recipe("flat bread");
   bread.rest = time_of("30 min");
   bread.steps = {{"Knead.", {}, TimeSpan{time_of("10 s"), time_of("90 s")}, false, {}}};
+  kitchen.book.add(bread);
   Event event = supper();
   event.menu = {{"flat bread", 1, {}}};
   const auto entries = timeline_for(event, kitchen).entries;
@@ -138,13 +142,14 @@ TEST_CASE("a rest without an oven counts, and seconds round to an earlier minute
 
 TEST_CASE("the oven comes at the step that is marked for it") {
   TestKitchen kitchen = supper_kitchen();
-  Recipe& lamb = kitchen.book.recipes.at("roast lamb");
+  Recipe lamb = kitchen.book.recipe("roast lamb");
   const TimeSpan quarter{time_of("15 min"), time_of("15 min")};
   lamb.oven.pop_back();
   // The time of the marked step is that of the oven: 25 min, not 15.
   lamb.steps[1].oven = true;
   lamb.steps[1].takes = quarter;
   lamb.steps.push_back({"Carve.", {}, quarter, false, {}});
+  kitchen.book.add(lamb);
   const auto entries = timeline_for(supper(), kitchen).entries;
   REQUIRE(entries.size() == 7);
   CHECK(entries[5].text == "Carve.");
@@ -159,12 +164,14 @@ TEST_CASE("the oven comes at the step that is marked for it") {
 TEST_CASE("a dish that stands over four hours after the oven is named") {
   // FDA Food Code 2022, 3-501.19(B): 4 h at most
   TestKitchen kitchen = supper_kitchen();
-  Recipe& lamb = kitchen.book.recipes.at("roast lamb");
+  Recipe lamb = kitchen.book.recipe("roast lamb");
   CHECK(timeline_for(supper(), kitchen).standing.empty());
   lamb.rest = time_of("4 h");
+  kitchen.book.add(lamb);
   CHECK(timeline_for(supper(), kitchen).standing.empty());
   lamb.steps[1].oven = true;
   lamb.steps.push_back({"Carve.", {}, TimeSpan{time_of("5 min"), time_of("10 min")}, false, {}});
+  kitchen.book.add(lamb);
   const auto standing = timeline_for(supper(), kitchen).standing;
   REQUIRE(standing.size() == 1);
   CHECK(standing[0].recipe == "roast lamb");
@@ -183,6 +190,7 @@ TEST_CASE("a timeline needs the time of serving") {
 
 TEST_CASE("a step of more than a year is refused") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("roast lamb").rest = time_of("367 days");
+  kitchen.book.recipes.change("roast lamb",
+                              [&](Recipe& recipe) { recipe.rest = time_of("367 days"); });
   CHECK(problem_of([&] { timeline_for(supper(), kitchen); }).id == "step-too-long");
 }

@@ -81,9 +81,10 @@ TEST_CASE("a cut in place of another serves the same weight") {
   served.to = Stage::served;
   served.yield = fraction(3, 4);
   leaner.ladder = Ladder({served});
-  swapped.book.ingredients["boned leg"] = leaner;
+  swapped.book.add(leaner);
   swapped.prices.entries["boned leg"] = swapped.prices.entries["lamb leg"];
-  swapped.book.recipes.at("flat bread").lines.push_back(line("lamb leg", "3 lb"));
+  swapped.book.recipes.change(
+      "flat bread", [&](Recipe& recipe) { recipe.lines.push_back(line("lamb leg", "3 lb")); });
   swap_in(swapped, {"lamb leg", "boned leg"});
   // Half of a leg is served, three quarters of a boned one: 10 portions become 15.
   CHECK(swapped.book.recipe("roast lamb").makes.portions == Rational(15));

@@ -14,7 +14,7 @@ namespace {
 
 struct Pack {
   Book book{MeasuringSystem::us, built_in_tables(), {}, {}, {}, {}, {}};
-  BookFile file{"larder.yaml", {}, FileKind::larder, true};
+  BookFile file{"larder.yaml", nullptr, FileKind::larder, true};
   ProblemList problems;
 
   std::string read(const std::string& text) {

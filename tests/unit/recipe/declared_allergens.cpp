@@ -68,7 +68,8 @@ TEST_CASE("what a label warns of comes up through a sub-recipe, unless the dish 
   REQUIRE(told.size() == 1);
   CHECK(told[0].key == "milk");
   CHECK(told[0].ingredients == Names{"stock cube"});
-  kitchen.book.recipes.at("a dish").lines.push_back(line("cream", "1 cup"));
+  kitchen.book.recipes.change(
+      "a dish", [&](Recipe& recipe) { recipe.lines.push_back(line("cream", "1 cup")); });
   CHECK(declared_by(AllergenLaw::both, kitchen).may_contain.empty());
 }
 

@@ -31,8 +31,8 @@ RecipeBook larder() {
   RecipeBook out;
   Ingredient garlic = ingredient("garlic", fraction(4, 5));
   garlic.weights.rows = {weighing("1 clove", grams(3))};
-  out.ingredients["garlic"] = garlic;
-  out.ingredients["shoulder"] = ingredient("shoulder");
+  out.add(garlic);
+  out.add(ingredient("shoulder"));
   return out;
 }
 

@@ -14,7 +14,8 @@ namespace {
 /// A leg of 7.5 lb that serves half of itself: 10 portions of 6 oz.
 TestKitchen kitchen_with(const char* portion) {
   TestKitchen out = supper_kitchen();
-  out.book.recipes.at("roast lamb").makes.portion = amount(portion);
+  out.book.recipes.change("roast lamb",
+                          [&](Recipe& recipe) { recipe.makes.portion = amount(portion); });
   return out;
 }
 
@@ -49,7 +50,8 @@ TEST_CASE("the smaller of the two numbers counts") {
 
 TEST_CASE("a portion that is more than the meat, or no weight, is not held against the yield") {
   TestKitchen stew = kitchen_with("8 oz");
-  stew.book.recipes.at("roast lamb").makes.of_whole_dish = true;
+  stew.book.recipes.change("roast lamb",
+                           [&](Recipe& recipe) { recipe.makes.of_whole_dish = true; });
   CHECK(!portions_by_yield(lamb(stew), stew.book));
   const TestKitchen soup = kitchen_with("1 cup");
   CHECK(!portions_by_yield(lamb(soup), soup.book));
@@ -70,7 +72,8 @@ TEST_CASE("a poorer yield buys more meat") {
   Rung served;
   served.to = Stage::served;
   served.yield = fraction(2, 5);
-  kitchen.book.ingredients.at("lamb leg").ladder = Ladder({served});
+  kitchen.book.ingredients.change(
+      "lamb leg", [&](Ingredient& ingredient) { ingredient.ladder = Ladder({served}); });
   // Eight from each leg: five legs.
   CHECK(legs() == 5);
 }

@@ -34,7 +34,8 @@ TEST_CASE("ingredients whose allergens the book does not state are never lost") 
   TestKitchen kitchen = supper_kitchen();
   const RecipeAllergens lamb = allergens_of(kitchen.book.recipe("roast lamb"), kitchen.book);
   CHECK(lamb.not_stated == std::vector<std::string>{"garlic"});
-  kitchen.book.ingredients.at("salt").allergens.reset();
+  kitchen.book.ingredients.change("salt",
+                                  [&](Ingredient& ingredient) { ingredient.allergens.reset(); });
   kitchen.book.ingredients.erase("parsley");
   kitchen.book.recipes.erase("anchovy paste");
   const RecipeAllergens torn = allergens_of(kitchen.book.recipe("roast lamb"), kitchen.book);
@@ -44,7 +45,8 @@ TEST_CASE("ingredients whose allergens the book does not state are never lost") 
 
 TEST_CASE("all ingredients that bring an allergen are named, with what comes with it") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.ingredients.at("garlic").allergens = {"wheat"};
+  kitchen.book.ingredients.change(
+      "garlic", [&](Ingredient& ingredient) { ingredient.allergens = {"wheat"}; });
   const RecipeAllergens bread =
       allergens_of(kitchen.book.recipe("flat bread"), kitchen.book, allergen_rows());
   REQUIRE(bread.found.size() == 3);
@@ -55,6 +57,8 @@ TEST_CASE("all ingredients that bring an allergen are named, with what comes wit
 
 TEST_CASE("recipes that use each other in a circle come to an end") {
   TestKitchen kitchen = supper_kitchen();
-  kitchen.book.recipes.at("anchovy paste").lines.push_back(line("green sauce", "1 tbsp"));
+  kitchen.book.recipes.change("anchovy paste", [&](Recipe& recipe) {
+    recipe.lines.push_back(line("green sauce", "1 tbsp"));
+  });
   CHECK(allergens_of(kitchen.book.recipe("green sauce"), kitchen.book).found.size() == 1);
 }

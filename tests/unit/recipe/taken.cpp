@@ -19,14 +19,13 @@ RecipeBook pies() {
   RecipeBook book;
   Recipe stock = recipe_making("stock", "1 gal", {line("garlic", "8 oz"), line("bones", "9 lb")});
   stock.lost = fraction(1, 10);
-  book.recipes["stock"] = stock;
-  book.recipes["sauce"] =
-      recipe_making("sauce", "2 qt", {line("stock", "3 qt"), line("garlic", "1-2 oz")});
-  book.recipes["pie"] = recipe_for(
+  book.add(stock);
+  book.add(recipe_making("sauce", "2 qt", {line("stock", "3 qt"), line("garlic", "1-2 oz")}));
+  book.add(recipe_for(
       "pie", 12,
-      {line("leg", "6 lb"), line("garlic", "4 oz"), line("sauce", "1 qt"), line("stock", "1 qt")});
-  for (const char* name : {"leg", "bones"}) book.ingredients[name] = ingredient(name);
-  book.ingredients["garlic"] = ingredient("garlic", fraction(4, 5));
+      {line("leg", "6 lb"), line("garlic", "4 oz"), line("sauce", "1 qt"), line("stock", "1 qt")}));
+  for (const char* name : {"leg", "bones"}) book.add(ingredient(name));
+  book.add(ingredient("garlic", fraction(4, 5)));
   return book;
 }
 
@@ -74,7 +73,8 @@ TEST_CASE("the batch made uses up what is on hand, as the cards of its sub-recip
 
 TEST_CASE("a weight on hand of the main ingredient counts what sub-recipes take of it") {
   RecipeBook book = pies();
-  book.recipes["stock"].lines.push_back(line("leg", "1 lb"));
+  book.recipes.change("stock",
+                      [&](Recipe& recipe) { recipe.lines.push_back(line("leg", "1 lb")); });
   const ScalePlan plan = plan_for_weight_on_hand(pie(book), pounds(20), book);
   CHECK(plan.factor == 20 / (6 + fraction(25, 36)));
   CHECK(plan.on_hand->takers == std::vector<std::string>{"pie", "stock"});
@@ -90,33 +90,38 @@ TEST_CASE("a main ingredient is weighed as its line is written") {
 
 TEST_CASE("what does not follow the batch at any depth has no one factor") {
   RecipeBook book = pies();
-  book.recipes["stock"].lines[0].scale = ScalingRule::herb_formula;
+  book.recipes.change("stock",
+                      [&](Recipe& recipe) { recipe.lines[0].scale = ScalingRule::herb_formula; });
   CHECK(refused(book) == "short-not-in-proportion");
   CHECK(refused(book, "bones").empty());
   book = pies();
-  book.recipes["pie"].lines[2].scale = ScalingRule::by_pan;
+  book.recipes.change("pie", [&](Recipe& recipe) { recipe.lines[2].scale = ScalingRule::by_pan; });
   CHECK(refused(book, "bones") == "short-not-in-proportion");
   CHECK(refused(book, "leg").empty());
   book = pies();
-  book.recipes["sauce"].whole_batches = true;
+  book.recipes.change("sauce", [&](Recipe& recipe) { recipe.whole_batches = true; });
   CHECK(refused(book) == "short-in-wholes");
   book = pies();
-  book.recipes["stock"].tested = TestedPieces{1, "bone", pounds(1)};
+  book.recipes.change("stock", [&](Recipe& recipe) {
+    recipe.tested = TestedPieces{1, "bone", pounds(1)};
+  });
   CHECK(refused(book) == "short-in-wholes");
 }
 
 TEST_CASE("a share of other lines follows the batch where all of these do") {
   RecipeBook book = pies();
-  book.recipes["stock"].lines.push_back(
-      line("salt", builders::share_of(fraction(1, 50), {"bones"})));
+  book.recipes.change("stock", [&](Recipe& recipe) {
+    recipe.lines.push_back(line("salt", builders::share_of(fraction(1, 50), {"bones"})));
+  });
   CHECK(refused(book, "salt").empty());
-  book.recipes["stock"].lines[1].scale = ScalingRule::fixed;
+  book.recipes.change("stock", [&](Recipe& recipe) { recipe.lines[1].scale = ScalingRule::fixed; });
   CHECK(refused(book, "salt") == "short-not-in-proportion");
 }
 
 TEST_CASE("a name that no line below has is not known, and circles are found first") {
   RecipeBook book = pies();
   CHECK(refused(book, "garlick") == "name-unknown");
-  book.recipes["stock"].lines.push_back(line("pie", "1 qt"));
+  book.recipes.change("stock",
+                      [&](Recipe& recipe) { recipe.lines.push_back(line("pie", "1 qt")); });
   CHECK(refused(book) == "recipe-cycle");
 }

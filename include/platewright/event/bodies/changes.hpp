@@ -134,32 +134,36 @@ PLATEWRIGHT_BODY void rename_in(Recipe& recipe, const Swap& swap) {
   }
 }
 
-PLATEWRIGHT_BODY bool swap_in_recipe(const RecipeBook& book, Recipe& recipe, const Swap& swap) {
-  bool met = false;
+PLATEWRIGHT_BODY bool has_line(const Recipe& recipe, const std::string& name) {
+  return std::any_of(recipe.lines.begin(), recipe.lines.end(),
+                     [&](const RecipeLine& line) { return line.name == name; });
+}
+
+PLATEWRIGHT_BODY void swap_in_recipe(const RecipeBook& book, Recipe& recipe, const Swap& swap) {
   for (RecipeLine& line : recipe.lines) {
     if (line.name != swap.from) continue;
-    met = true;
     if (book.find_recipe(swap.to) == nullptr && book.recipe_of(line) == nullptr) {
       swap_ingredient(book, recipe, line, book.ingredient(swap.to));
     }
   }
-  if (!met) return false;
   for (RecipeLine& line : recipe.lines) {
     if (line.name == swap.from) line.name = swap.to;
   }
   rename_in(recipe, swap);
-  return true;
 }
 
 }  // namespace detail
 
 PLATEWRIGHT_BODY void swap_in(Occasion& occasion, const Swap& swap) {
-  const RecipeBook& book = occasion.book;
+  const RecipeBook book = occasion.book;
   if (book.find_recipe(swap.to) == nullptr) book.ingredient(swap.to);
   if (book.find_recipe(swap.from) == nullptr) book.ingredient(swap.from);
   bool met = false;
-  for (auto& [name, recipe] : occasion.book.recipes) {
-    if (detail::swap_in_recipe(book, recipe, swap)) met = true;
+  for (const auto& [name, recipe] : book.recipes) {
+    if (!detail::has_line(recipe, swap.from)) continue;
+    met = true;
+    occasion.book.recipes.change(
+        name, [&](Recipe& changed) { detail::swap_in_recipe(book, changed, swap); });
   }
   for (MenuLine& line : occasion.event.menu) {
     if (line.recipe != swap.from) continue;

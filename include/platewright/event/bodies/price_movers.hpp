@@ -16,14 +16,18 @@ namespace detail {
 /// whole pieces of it serves as many fewer portions, whoever counted them.
 PLATEWRIGHT_BODY void change_yield(Occasion& occasion, const std::string& name,
                                    const Rational& factor) {
-  Ingredient& ingredient = occasion.book.ingredients.at(name);
-  std::vector<Rung> rungs = ingredient.ladder.rungs();
-  rungs.back().yield *= factor;
-  ingredient.ladder = Ladder(std::move(rungs));
-  for (auto& [recipe_name, recipe] : occasion.book.recipes) {
-    const RecipeLine* line = piece_line(recipe, occasion.book);
-    if (line == nullptr || line->name != name || !ingredient.is_cut) continue;
-    if (recipe.makes.portions) recipe.makes.portions = *recipe.makes.portions * factor;
+  const RecipeBook before = occasion.book;
+  occasion.book.ingredients.change(name, [&](Ingredient& ingredient) {
+    std::vector<Rung> rungs = ingredient.ladder.rungs();
+    rungs.back().yield *= factor;
+    ingredient.ladder = Ladder(std::move(rungs));
+  });
+  if (!before.ingredient(name).is_cut) return;
+  for (const auto& [user, recipe] : before.recipes) {
+    const RecipeLine* line = piece_line(recipe, before);
+    if (line == nullptr || line->name != name || !recipe.makes.portions) continue;
+    occasion.book.recipes.change(
+        user, [&](Recipe& changed) { changed.makes.portions = *changed.makes.portions * factor; });
   }
 }
 
@@ -70,7 +74,7 @@ PLATEWRIGHT_BODY std::vector<PriceMover> price_movers(const Occasion& occasion,
     out.push_back({Moves::yield, name, quote_of(changed).exact_price - before});
     // What is exact can be turned back.
     detail::change_yield(changed, name, 1 / Rational(1 - change));
-    changed.book.ingredients.at(name) = ingredient;
+    changed.book.add(ingredient);
   }
   const auto size = [](const Money& moved) { return moved < Money{} ? -moved : moved; };
   std::stable_sort(out.begin(), out.end(), [&](const PriceMover& left, const PriceMover& right) {

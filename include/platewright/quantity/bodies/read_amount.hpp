@@ -84,8 +84,19 @@ PLATEWRIGHT_BODY void AmountReader::skip_plus() {
   }
 }
 
+PLATEWRIGHT_BODY bool AmountReader::is_one_word() const {
+  return rest_.size() < 20 && std::none_of(rest_.begin(), rest_.end(), [](char c) {
+           return c == ' ' || c == '+' || is_digit(c);
+         });
+}
+
 PLATEWRIGHT_BODY Unit AmountReader::take_unit() {
   if (rest_.empty()) return table_.find("each", system_);
+  if (is_one_word()) {
+    const Unit unit = table_.find(rest_, system_);
+    rest_ = {};
+    return unit;
+  }
   std::size_t best = 0;
   std::size_t words = 0;
   std::size_t first_word = rest_.size();

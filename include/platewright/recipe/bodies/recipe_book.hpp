@@ -8,18 +8,24 @@
 
 namespace platewright {
 
+PLATEWRIGHT_BODY void RecipeBook::add(Recipe recipe) {
+  std::string name = recipe.name;
+  recipes.insert_or_assign(std::move(name), std::move(recipe));
+}
+
 PLATEWRIGHT_BODY void RecipeBook::add(Ingredient ingredient) {
-  ingredients.insert_or_assign(ingredient.name, std::move(ingredient));
+  std::string name = ingredient.name;
+  ingredients.insert_or_assign(std::move(name), std::move(ingredient));
 }
 
 PLATEWRIGHT_BODY const Recipe* RecipeBook::find_recipe(const std::string& name) const& {
   const auto found = recipes.find(name);
-  return found == recipes.end() ? nullptr : &found->second;
+  return found == recipes.end() ? nullptr : &(*found).second;
 }
 
 PLATEWRIGHT_BODY const Ingredient* RecipeBook::find_ingredient(const std::string& name) const& {
   const auto found = ingredients.find(name);
-  return found == ingredients.end() ? nullptr : &found->second;
+  return found == ingredients.end() ? nullptr : &(*found).second;
 }
 
 PLATEWRIGHT_BODY const Recipe& RecipeBook::recipe(const std::string& name) const& {
