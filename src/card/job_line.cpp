@@ -12,8 +12,6 @@
 namespace platewright {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
 /// No word of a command line holds a zero byte.
 bool is_word(const Json& value) {
   return value.is_string() && value.get_ref<const std::string&>().find('\0') == std::string::npos;

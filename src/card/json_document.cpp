@@ -34,8 +34,6 @@ std::string with_unseen_escaped(const std::string& text) {
 
 }  // namespace
 
-using Json = nlohmann::ordered_json;
-
 std::string json_document(const Json& document) {
   return with_unseen_escaped(document.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
 }

@@ -7,8 +7,6 @@
 namespace platewright {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
 Json text_schema(const char* description) {
   return {{"description", description}, {"type", "string"}};
 }

@@ -10,8 +10,6 @@
 
 namespace platewright {
 
-using Json = nlohmann::ordered_json;
-
 namespace {
 
 std::string digits_of(const std::string& text) {

@@ -5,8 +5,6 @@
 namespace platewright {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
 std::string lines_of(const std::vector<std::string>& texts) {
   std::string out;
   for (const std::string& text : texts) out += (out.empty() ? "" : "\n") + text;
