@@ -89,14 +89,19 @@ Result one_card(const CardArguments& arguments, const Book& as_written, const Ca
   const Book book =
       book_of(as_written, occasion_asked(arguments.prices, as_written, event, problems));
   const Recipe& recipe = the_recipe(book, arguments.recipe, arguments.file);
+  const bool json_ld = common.format == "json-ld";
   if (!arguments.batches.empty()) {
-    return sheet_result(batch_card(batches_of(recipe, arguments, book), book, options), arguments,
-                        width);
+    const std::vector<ScaledRecipe> batches = batches_of(recipe, arguments, book);
+    if (!json_ld) return sheet_result(batch_card(batches, book, options), arguments, width);
+    std::vector<PublishedRecipe> sizes;
+    for (const ScaledRecipe& batch : batches) {
+      sizes.push_back(published_recipe(batch, book, options));
+    }
+    return published(std::move(sizes), arguments);
   }
   const ScaledRecipe scaled =
       scale(recipe, plan_from(arguments.scale, recipe, book, book.recipes), book.recipes);
   problems.add_all(safety_warnings(scaled, book.recipes, book.tables.safety));
-  const bool json_ld = common.format == "json-ld";
   if (!arguments.sub_recipes) {
     if (json_ld) return published({published_recipe(scaled, book, options)}, arguments);
     return sheet_result(recipe_card(scaled, book, options), arguments, width);
