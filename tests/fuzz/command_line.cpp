@@ -50,9 +50,11 @@ std::vector<std::string> words_in(const std::uint8_t* data, std::size_t size) {
   return test::lines_of(text);
 }
 
-/// What the command gives, as it would be printed; nothing is written to a file.
+/// What the command gives, as it would be printed; nothing is written to a file. `new` would write,
+/// and `answer` runs what others give.
 void run_command(const CommandLine& line) {
   if (std::holds_alternative<NewArguments>(*line.command)) return;
+  if (std::holds_alternative<AnswerArguments>(*line.command)) return;
   ProblemList problems;
   try {
     refuse_output_over_input(*line.command, line.common);
