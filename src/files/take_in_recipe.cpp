@@ -42,7 +42,7 @@ std::string makes_of(const std::string& written, const Book& book) {
       if (word != portions || count.value <= 0) continue;
       const std::string size = rest.empty() ? "" : size_of_portion(rest, book);
       if (size.empty() != rest.empty()) break;
-      return as_mixed(count.value) + " portions" + size;
+      return as_mixed(count.value) + (count.value > 1 ? " portions" : " portion") + size;
     }
     const Amount amount = read_amount(written, book.tables.units, book.measures);
     return amount.dimension() == UnitDimension::pieces || amount.number <= 0 ? "" : written;

@@ -54,7 +54,8 @@ Cell makes_cell(const ScaledRecipe& scaled, const KitchenView& view) {
   const Recipe& recipe = *scaled.recipe;
   const ScalePlan& plan = scaled.plan;
   if (plan.portions) {
-    std::string text = as_decimal(down_to(*plan.portions, 1), 0) + " portions";
+    const Rational whole = down_to(*plan.portions, 1);
+    std::string text = as_decimal(whole, 0) + (whole == 1 ? " portion" : " portions");
     const auto& portion = plan.portion ? plan.portion : recipe.makes.portion;
     if (portion) text += " of " + view.measure(*portion).text;
     return figure_as(text, *plan.portions, as_short_decimal(*plan.portions, 3), "portions");
